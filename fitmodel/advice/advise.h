@@ -1,0 +1,149 @@
+// SPDX-License-Identifier: MIT
+//
+// The decision: which size, which set-up, why, and what is given up.
+//
+//     Rider, measurements --infer--> Posterior --> Person --+
+//     frames, stock --prepare--> Prepared ------------------+--decide--> Advice
+//
+// A size is named only if it stays best when each unsourced weight is halved and doubled. The best
+// set-up of a size is exactly the best of every combination that fits together (advice/search.h).
+#pragma once
+
+#include "advice/search.h"
+
+#include <stop_token>
+
+namespace tripoise {
+
+/// One line of for and against.
+struct LedgerEntry {
+    Consideration consideration;
+    double value = 0.0; ///< in the consideration's own unit
+    double points = 0.0;
+};
+
+enum class Unit { None, Millimetre, Degree };
+[[nodiscard]] Unit unitOf(Consideration consideration);
+
+struct UsePosture {
+    Use use;
+    UpperPosture posture; ///< at the bar's main place
+    UpperWindows windows;
+};
+
+struct LegPosture {
+    Angle kneeBottom;
+    Angle kneeBottomFootLevel;
+    Angle kneeTop;
+    Angle hipTop; ///< closed angle between trunk and thigh, the lowest trunk of the uses
+    double kneeOverSpindleMm = 0.0;
+};
+
+/// A set-up that was advised, and what it does to the rider.
+struct AdvisedSetup {
+    Setup setup;
+    double points = 0.0;
+    std::vector<LedgerEntry> ledger;
+    std::vector<UsePosture> uses; ///< with a share in the mix it was advised for
+    LegPosture leg;
+};
+
+struct UseSetup {
+    Use use;
+    AdvisedSetup advised;
+};
+
+struct Candidate {
+    std::size_t size = 0; ///< index into Prepared::sizes
+    int rank = 0;         ///< 1-based; candidates that break a limit come last
+    Findings limits;      ///< broken; empty for a sound candidate
+    std::optional<AdvisedSetup> best; ///< empty where no cockpit fits
+    std::vector<UseSetup> byUse;      ///< as if the bicycle were for that use alone
+    Findings findings;
+};
+
+enum class VerdictKind { Clear, Slight, Either };
+
+/// One consideration in which two sizes differ; `gain` in points, positive for the named size.
+struct Reason {
+    Consideration consideration;
+    double named = 0.0; ///< value in its own unit
+    double other = 0.0;
+    double gain = 0.0;
+};
+
+/// A weight whose change would name another size.
+struct Tilt {
+    Consideration consideration;
+    double factor = 0.0;
+    std::size_t towards = 0; ///< index into Advice::candidates
+};
+
+/// What the eye would see of two sizes with the same parts on them, named less other; mm.
+struct Contrast {
+    double barHigherMm = 0.0;  ///< from the ground
+    double barFurtherMm = 0.0; ///< from the bottom bracket
+    double wheelbaseMm = 0.0;
+    double frontCentreMm = 0.0;
+    std::optional<double> standoverMm;
+};
+
+struct Verdict {
+    std::size_t named = 0; ///< index into Advice::candidates
+    std::optional<std::size_t> other; ///< the runner-up
+    VerdictKind kind = VerdictKind::Either;
+    double lead = 0.0; ///< points before the runner-up
+    std::vector<Reason> reasons;  ///< for the named size, strongest first
+    std::vector<Reason> givenUp;  ///< where the other would be better, strongest first
+    std::vector<Tilt> tilts;
+    Contrast contrast;
+};
+
+/// Contacts the rider would have if parts did not matter, on the bar the decision names.
+struct ContactTarget {
+    SaddlePlace saddle;
+    Point grip = Point::Zero();
+};
+
+/// Frames that carry that grip with ordinary stems and spacers.
+struct FrameAsked {
+    Range stackMm;
+    Range reachMm;
+};
+
+struct PartWorthBuying {
+    Stem stem;
+    double pointsSaved = 0.0;
+    double nearerMm = 0.0; ///< how much closer the hand comes to its target
+};
+
+struct Advice {
+    bool solved = false; ///< false until decided, and where no candidate carries a cockpit or it was stopped
+    Person person;
+    Findings riderFindings;
+    ContactTarget target;
+    std::vector<Candidate> candidates; ///< in rank order
+    Verdict verdict;
+    FrameAsked asked;
+    std::optional<PartWorthBuying> part;
+
+    [[nodiscard]] bool anySound() const
+    {
+        return !candidates.empty() && candidates.front().limits.empty();
+    }
+};
+
+/// The person of a posterior's mean, with the evidence of the bicycle ridden today.
+[[nodiscard]] Person personOf(const Rider& rider, const Posterior& posterior,
+                              const std::optional<CurrentBike>& current, const Mix& mix,
+                              const Prepared& prepared, const Tables& tables, Findings& findings);
+
+[[nodiscard]] Advice decide(const Person& person, const Riding& riding, const Prepared& prepared,
+                            const Tables& tables, std::stop_token stop = {});
+
+/// The whole way, from what was measured.
+[[nodiscard]] Advice advise(const Rider& rider, const Riding& riding,
+                            const std::optional<CurrentBike>& current, const Prepared& prepared,
+                            const Tables& tables, std::stop_token stop = {});
+
+} // namespace tripoise

@@ -1,0 +1,185 @@
+// SPDX-License-Identifier: MIT
+#include "advice/assess.h"
+
+#include "base/two_link.h"
+#include "setup/limits.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
+
+/// Considerations in their own units, beside the measures the search weighs.
+double valueOf(Consideration consideration, const Setup& setup, const Point& comfortableGripPoint,
+               const PreparedSize& size, const Person& person, const Mix& mix,
+               const Prepared& prepared, const Tables& tables)
+{
+    switch (consideration) {
+    case Consideration::Posture: return (setup.grip - comfortableGripPoint).norm();
+    case Consideration::Setback:
+        return kneeOverSpindle(person.body, tables.body, person.foothold, setup.saddle,
+                               setup.crankMm)
+               - legTarget(tables.comfort, mix, person.kneeShift).kneeOverSpindleMm;
+    case Consideration::StemLength: return setup.stem.lengthMm;
+    case Consideration::Spacers: return setup.cockpit.spacersMm;
+    case Consideration::StemAngle: return setup.stem.angle.deg();
+    case Consideration::ExposedPost:
+        return exposedPost(size.skeleton, setup.saddle, prepared.stock.saddle, tables.parts)
+            .value_or(0.0);
+    case Consideration::Standover:
+        return standoverClearance(size.skeleton, person.body.inseamMm).value_or(0.0);
+    case Consideration::Agility: return size.steering.wheelbaseMm;
+    case Consideration::Compactness: return size.bulkMm;
+    case Consideration::Adjustment: return setup.cockpit.spacersMm;
+    case Consideration::Crank: return setup.crankMm;
+    case Consideration::BarWidth: return prepared.stock.bars[setup.cockpit.bar].widthMm;
+    }
+    return 0.0;
+}
+
+LegPosture legPosture(const Setup& setup, const std::vector<UsePosture>& uses, const Person& person,
+                      const Tables& tables)
+{
+    const Body& body = person.body;
+    LegPosture leg;
+    leg.kneeBottom =
+        kneeAtBottom(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
+    leg.kneeBottomFootLevel =
+        kneeAtBottomFootLevel(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
+    leg.kneeOverSpindleMm =
+        kneeOverSpindle(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
+    const Point saddle = setup.saddle.point();
+    const LegPoints top =
+        legAt(body, tables.body, person.foothold, saddle, setup.crankMm, topOfTurn(saddle));
+    leg.kneeTop = top.kneeFlexion;
+    Angle lowest = Angle::degrees(180.0);
+    for (const UsePosture& use : uses)
+        lowest = std::min(lowest, use.posture.trunk);
+    leg.hipTop = lowest - angleOf(top.knee - top.hip);
+    return leg;
+}
+
+} // namespace
+
+Unit unitOf(Consideration consideration)
+{
+    return consideration == Consideration::StemAngle ? Unit::Degree : Unit::Millimetre;
+}
+
+AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& person, const Mix& mix,
+                    const PreparedSize& size, const Prepared& prepared, const Tables& tables)
+{
+    AdvisedSetup advised;
+    advised.points = choice.points;
+    advised.setup =
+        makeSetup(size.skeleton, prepared.stock, search.saddle(choice.crank),
+                  prepared.cranksMm[choice.crank], size.cockpitAt(choice.row), tables.parts);
+
+    const Bar& bar = prepared.stock.bars[advised.setup.cockpit.bar];
+    const std::vector<Hold> holds = holdsOf(person, mix, bar, tables);
+    const Point hip = search.hip(choice.crank);
+    for (const Hold& hold : holds) {
+        if (hold.place != mainPlace(bar.kind))
+            continue;
+        advised.uses.push_back(
+            {hold.use, solveUpperBody(hold.limbs, hip, advised.setup.grip, hold.windows),
+             hold.windows});
+    }
+    advised.leg = legPosture(advised.setup, advised.uses, person, tables);
+
+    const Point comfortable =
+        comfortableClamp(holds, hip) + (advised.setup.grip - advised.setup.clamp);
+    const PerConsideration<double> measures = search.measures(choice);
+    for (std::size_t i = 0; i < considerationCount; ++i) {
+        const auto consideration = static_cast<Consideration>(i);
+        advised.ledger.push_back({consideration,
+                                  valueOf(consideration, advised.setup, comfortable, size, person,
+                                          mix, prepared, tables),
+                                  tables.weights.points[i] * measures[i]});
+    }
+    return advised;
+}
+
+Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
+                  const Riding& riding, const Prepared& prepared, const Tables& tables)
+{
+    const Stock& stock = prepared.stock;
+    const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
+    Findings broken =
+        brokenLimits(size.frame, size.skeleton, advised.setup, stock.saddle, person.body.inseamMm,
+                     load, tables.frame, tables.parts);
+    const Angle lean = pedalStrikeLean(size.skeleton, advised.setup.crankMm,
+                                       stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm),
+                                       tables.parts.pedalWidthMm);
+    if (lean.deg() < tables.leastPedalLeanDeg)
+        broken.push_back({FindingCode::PedalStrikes,
+                          Severity::Limit,
+                          {lean.deg(), tables.leastPedalLeanDeg},
+                          {},
+                          {}});
+    return broken;
+}
+
+Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const PreparedSize& size,
+                    const Person& person, const Riding& riding, const Prepared& prepared,
+                    const Tables& tables)
+{
+    Findings findings;
+    const auto note = [&findings](FindingCode code, Severity severity, std::vector<double> numbers,
+                                  std::optional<Use> use = {}) {
+        findings.push_back({code, severity, std::move(numbers), {}, use});
+    };
+    const auto outOf = [&](FindingCode code, Angle angle, const Window& window,
+                           std::optional<Use> use) {
+        if (angle < window.low() || angle > window.high())
+            note(code, Severity::Caution,
+                 {angle.deg(), window.low().deg(), window.high().deg()}, use);
+    };
+    const Setup& setup = advised.setup;
+    for (const UsePosture& use : advised.uses) {
+        if (riding.mix.of(use.use) < leastShareMentioned)
+            continue;
+        if (use.posture.beyondMm > 0.0) {
+            note(FindingCode::BarOutOfReach, Severity::Caution, {use.posture.beyondMm}, use.use);
+            continue;
+        }
+        outOf(FindingCode::TrunkOutOfRange, use.posture.trunk, use.windows.trunk, use.use);
+        outOf(FindingCode::ArmTrunkOutOfRange, use.posture.armTrunk, use.windows.armTrunk, use.use);
+    }
+    const LegTarget leg = legTarget(tables.comfort, riding.mix, Angle());
+    outOf(FindingCode::KneeOutOfRange, advised.leg.kneeBottom,
+          {leg.knee, tables.comfort.kneeHalfWidth}, {});
+
+    const double setback = setup.saddle.setbackMm();
+    if (std::abs(setback - wantedSetbackMm) > 0.5)
+        note(FindingCode::SetbackOutOfRails, Severity::Caution, {wantedSetbackMm, setback});
+    if (const auto clearance = standoverClearance(size.skeleton, person.body.inseamMm);
+        clearance && *clearance < tables.weights.wantedStandoverMm)
+        note(FindingCode::StandoverTight, Severity::Caution,
+             {*clearance, tables.weights.wantedStandoverMm});
+    for (const UsePosture& use : advised.uses) {
+        const Range& natural = tables.weights.naturalStemMm[indexOf(use.use)];
+        if (riding.mix.of(use.use) >= leastShareMentioned
+            && outside(setup.stem.lengthMm, natural) > 0.0)
+            note(FindingCode::StemOutOfNaturalRange, Severity::Note,
+                 {setup.stem.lengthMm, natural.low, natural.high}, use.use);
+    }
+    if (prepared.stock.fittedCrankMm && *prepared.stock.fittedCrankMm != setup.crankMm)
+        note(FindingCode::CrankSwap, Severity::Note,
+             {*prepared.stock.fittedCrankMm, setup.crankMm});
+    const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
+    const Range& widths =
+        bar.kind == BarKind::Flat ? tables.weights.flatBarMm : tables.weights.sweptBarMm;
+    if (bar.kind != BarKind::Drop && bar.widthMm > widths.high)
+        note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
+    note(FindingCode::LeaveSteererLong, Severity::Note,
+         {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
+    note(FindingCode::ToeNotChecked, Severity::Caution, {});
+    for (const Finding& finding : size.skeleton.findings)
+        findings.push_back(finding);
+    return findings;
+}
+
+} // namespace tripoise

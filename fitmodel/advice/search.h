@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: MIT
+//
+// The best cockpit and crank for one person on one size: exactly the exhaustive best.
+//
+// Points of a set-up are the sum of weight x measure over the considerations. All measures but posture
+// are cheap; a proven floor under the posture's (posture/upper_body.h, CostFloor) lets most
+// cockpits be passed over without solving them. What was solved is kept, so that asking again under
+// other weights costs little.
+#pragma once
+
+#include "advice/prepare.h"
+#include "advice/target.h"
+
+#include <optional>
+
+namespace tripoise {
+
+/// A set-up as the search names it. `points` includes every consideration.
+struct Choice {
+    std::size_t crank = 0; ///< index into Prepared::cranksMm
+    std::size_t row = 0;   ///< cockpit of the PreparedSize
+    double points = 0.0;
+};
+
+class SizeSearch {
+public:
+    /// The references must outlive the search.
+    SizeSearch(const Person& person, const Mix& mix, const PreparedSize& size,
+               const Prepared& prepared, const Tables& tables);
+
+    /// Empty where the size carries no cockpit.
+    [[nodiscard]] std::optional<Choice> best(const PerConsideration<double>& weights);
+
+    /// Measures of any set-up, posture solved exactly.
+    [[nodiscard]] PerConsideration<double> measures(const Choice& choice);
+
+    [[nodiscard]] const SaddlePlace& saddle(std::size_t crank) const { return m_cranks[crank].saddle; }
+    [[nodiscard]] const Point& hip(std::size_t crank) const { return m_cranks[crank].hip; }
+    /// Setback the knee asks for, before rails and post had their say.
+    [[nodiscard]] double wantedSetbackMm(std::size_t crank) const
+    {
+        return m_cranks[crank].wantedSetbackMm;
+    }
+    [[nodiscard]] std::size_t solved() const { return m_solved; } ///< postures solved so far
+
+private:
+    /// One way a bar is held, with the floor under its cost around its own best clamp position.
+    struct FlooredHold {
+        Hold hold;
+        Point ideal = Point::Zero();
+        CostFloor floor;
+
+        [[nodiscard]] double least(const Point& clamp) const
+        {
+            return hold.share * floor.at(clamp.x() - ideal.x(), clamp.y() - ideal.y());
+        }
+    };
+
+    struct CrankPlan {
+        SaddlePlace saddle;
+        Point hip = Point::Zero();
+        double wantedSetbackMm = 0.0;
+        double setbackMeasure = 0.0;
+        double postMeasure = 0.0;
+        double crankMeasure = 0.0;
+        std::vector<std::vector<FlooredHold>> holds; ///< one list a run of the size's bars
+        std::vector<double> posture; ///< a floor, or the cost where solved; one a cockpit
+        std::vector<bool> exact;
+    };
+
+    void planCrank(double crankMm, const LegTarget& target);
+    /// Solves the holds one by one, and stops as soon as what is solved and the floors under the rest
+    /// exceed `most`; the row's floor is then raised to that.
+    void solve(CrankPlan& plan, std::size_t row, std::size_t run, double most);
+    [[nodiscard]] double barMeasure(const Bar& bar) const;
+
+    const Person& m_person;
+    const Mix& m_mix;
+    const PreparedSize& m_size;
+    const Prepared& m_prepared;
+    const Tables& m_tables;
+    std::vector<std::vector<Hold>> m_holds; ///< one a run of the size's bars
+    std::vector<double> m_barMeasure;
+    std::vector<double> m_stemMeasure; ///< of each mounted stem, mixed
+    double m_standoverMeasure = 0.0;
+    double m_agilityMeasure = 0.0;
+    double m_compactnessMeasure = 0.0;
+    std::vector<CrankPlan> m_cranks;
+    std::vector<double> m_lower; ///< scratch: floors of all points under one crank
+    std::size_t m_solved = 0;
+};
+
+} // namespace tripoise

@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+#include "advice/target.h"
+
+#include "base/root.h"
+#include "cockpit/grips.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+// However far a ridden saddle is from the model's, the knee stays one a leg can ride with.
+constexpr Angle leastKnee = Angle::degrees(12.0);
+constexpr Angle mostKnee = Angle::degrees(75.0);
+constexpr double kneeTolerance = 1e-6; // rad
+
+constexpr int mostSteps = 30;
+constexpr double widestStepMm = 60.0;
+constexpr double fallbackStepMm = 10.0;
+constexpr double finestStepMm = 0.02;
+constexpr double probeMm = 0.5;
+
+/// Slope of the mixed cost as the clamp moves.
+Point postureSlope(const std::vector<Hold>& holds, const Point& hip, const Point& clamp)
+{
+    Point slope = Point::Zero();
+    for (const Hold& hold : holds) {
+        const Point grip = clamp + hold.fromClamp;
+        const UpperPosture posture = solveUpperBody(hold.limbs, hip, grip, hold.windows);
+        if (posture.beyondMm == 0.0)
+            slope += hold.share * costSlope(hold.limbs, hip, grip, posture, hold.windows);
+    }
+    return slope;
+}
+
+} // namespace
+
+LegTarget legTarget(const ComfortTable& comfort, const Mix& mix, Angle kneeShift)
+{
+    LegTarget target;
+    for (const Use use : allUses)
+        target.knee = target.knee + mix.of(use) * comfort.kneeCentre[indexOf(use)];
+    target.knee = target.knee + kneeShift;
+    target.kneeOverSpindleMm = mix.mean(comfort.kneeOverSpindleMm);
+    return target;
+}
+
+Person withRiddenHeight(const Person& person, const CurrentBike& current, const Mix& mix,
+                        double crankMm, const Tables& tables, Findings& findings)
+{
+    if (!current.comfortable || !current.saddleHeightMm)
+        return person;
+    const double crank = current.crankMm.value_or(crankMm);
+    const LegTarget target = legTarget(tables.comfort, mix, person.kneeShift);
+    const auto heightFor = [&](Angle knee) {
+        return saddleForKnee(person.body, tables.body, person.foothold, crank, knee,
+                             target.kneeOverSpindleMm)
+            .heightMm;
+    };
+    const double modelled = heightFor(target.knee);
+    const double modelVariance = tables.comfort.ridingSaddleSdMm * tables.comfort.ridingSaddleSdMm;
+    const double riddenVariance = tables.comfort.riddenSaddleSdMm * tables.comfort.riddenSaddleSdMm;
+    const double shift = (*current.saddleHeightMm - modelled) * modelVariance
+                         / (modelVariance + riddenVariance);
+    const double knee =
+        rootWithin(leastKnee.rad(), mostKnee.rad(), kneeTolerance, [&](double angle) {
+            return heightFor(Angle::radians(angle)) - modelled - shift;
+        });
+
+    Person moved = person;
+    moved.kneeShift = person.kneeShift + Angle::radians(knee) - target.knee;
+    findings.push_back({FindingCode::RiddenHeightCounts,
+                        Severity::Note,
+                        {*current.saddleHeightMm, modelled, shift},
+                        {},
+                        {}});
+    return moved;
+}
+
+std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
+                          const Tables& tables)
+{
+    std::vector<Hold> holds;
+    const auto add = [&](Use use, GripPlace place, double share) {
+        if (share <= 0.0)
+            return;
+        const Grip grip = gripOn(bar, place, tables.parts);
+        holds.push_back({use, place, share, grip.fromClamp,
+                         upperLimbs(person.body, grip.halfWidthMm),
+                         windowsFor(tables.comfort, use, place, person.flexibility)});
+    };
+    for (const Use use : allUses) {
+        if (bar.kind != BarKind::Drop) {
+            add(use, mainPlace(bar.kind), mix.of(use));
+            continue;
+        }
+        for (const GripPlace place : {GripPlace::Hoods, GripPlace::Tops, GripPlace::Drops})
+            add(use, place,
+                mix.of(use) * tables.comfort.dropBarTime[indexOf(use)][indexOf(place)]);
+    }
+    return holds;
+}
+
+double postureCost(const std::vector<Hold>& holds, const Point& hip, const Point& clamp)
+{
+    double cost = 0.0;
+    for (const Hold& hold : holds)
+        cost += hold.share
+                * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
+    return cost;
+}
+
+Point comfortableClamp(const std::vector<Hold>& holds, const Point& hip)
+{
+    Point best = Point::Zero();
+    double share = 0.0;
+    for (const Hold& hold : holds) {
+        best += hold.share * (comfortableGrip(hold.limbs, hip, hold.windows) - hold.fromClamp);
+        share += hold.share;
+    }
+    best /= share;
+
+    if (holds.size() == 1)
+        return best;
+
+    // The mix's optimum lies among its holds' own; Newton's steps from their mean, with the curvature
+    // from differences of slopes, halved while they do not descend.
+    double least = postureCost(holds, hip, best);
+    for (int step = 0; step < mostSteps; ++step) {
+        const Point slope = postureSlope(holds, hip, best);
+        const Point alongX = postureSlope(holds, hip, best + Point(probeMm, 0.0)) - slope;
+        const Point alongY = postureSlope(holds, hip, best + Point(0.0, probeMm)) - slope;
+        const double cross = 0.5 * (alongX.y() + alongY.x());
+        const double determinant = alongX.x() * alongY.y() - cross * cross;
+        Point move = -slope / std::max(1e-9, slope.norm()) * fallbackStepMm;
+        if (alongX.x() > 0.0 && determinant > 0.0)
+            move = -probeMm / determinant
+                   * Point(alongY.y() * slope.x() - cross * slope.y(),
+                           alongX.x() * slope.y() - cross * slope.x());
+        if (move.norm() > widestStepMm)
+            move *= widestStepMm / move.norm();
+        while (move.norm() > finestStepMm) {
+            const double cost = postureCost(holds, hip, best + move);
+            if (cost < least) {
+                best += move;
+                least = cost;
+                break;
+            }
+            move *= 0.5;
+        }
+        if (move.norm() <= finestStepMm)
+            break;
+    }
+    return best;
+}
+
+} // namespace tripoise

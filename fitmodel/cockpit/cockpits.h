@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+//
+// Every front assembly that the box of parts can make.
+#pragma once
+
+#include "cockpit/parts.h"
+
+#include <vector>
+
+namespace tripoise {
+
+/// Indices are into the stock's lists.
+struct Cockpit {
+    std::size_t stem = 0;
+    bool flipped = false;
+    std::size_t bar = 0;
+    double spacersMm = 0.0; ///< in all, below the stem
+
+    bool operator==(const Cockpit&) const = default;
+};
+
+/// Every total that some of the pieces make, ascending, starting with 0; none above `mostMm`. Totals
+/// are told apart to a hundredth of a millimetre.
+[[nodiscard]] std::vector<double> spacerTotals(const std::vector<double>& pieces, double mostMm);
+
+/// A stem as it would be mounted: with its angle, over or under.
+struct MountedStem {
+    std::size_t stem = 0;
+    bool flipped = false;
+
+    bool operator==(const MountedStem&) const = default;
+};
+
+/// The stems in stock that fit a steerer, each way up. Two that put the bar at the same place for the
+/// same clamp are one, and the one that needs no turning over stays.
+[[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
+                                                    const PartDefaults& defaults);
+
+[[nodiscard]] Angle effectiveAngle(const Stem& stem, bool flipped);
+
+[[nodiscard]] bool clampsMatch(const Stem& stem, const Bar& bar, const PartDefaults& defaults);
+[[nodiscard]] bool steererMatches(const Stem& stem, double steererMm, const PartDefaults& defaults);
+
+} // namespace tripoise

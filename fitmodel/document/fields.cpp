@@ -1,0 +1,253 @@
+// SPDX-License-Identifier: MIT
+#include "document/fields.h"
+
+#include "document/nearest.h"
+
+#include <algorithm>
+#include <array>
+
+namespace tripoise {
+namespace {
+
+constexpr std::size_t mostProblems = 500;
+constexpr std::size_t longestPath = 300;
+
+struct OtherUnit {
+    std::string_view wanted;
+    std::string_view name;
+    double factor;
+};
+// Units that a shop's notes are in, and how many of ours one of them is (exact by definition).
+constexpr std::array otherUnits{OtherUnit{"mm", "cm", 10.0}, OtherUnit{"mm", "in", 25.4},
+                                OtherUnit{"mm", "m", 1000.0}, OtherUnit{"kg", "lb", 0.45359237}};
+
+bool within(double value, const Limits& limits)
+{
+    return value >= limits.low && value <= limits.high;
+}
+
+const Json::array_t noEntries;
+
+} // namespace
+
+void Report::add(Problem problem)
+{
+    if (full())
+        return;
+    problem.path = shortened(problem.path, longestPath);
+    m_problems.push_back(std::move(problem));
+}
+
+bool Report::full() const
+{
+    return m_problems.size() >= mostProblems;
+}
+
+Problem problemAt(ProblemCode code, std::string path, std::string value)
+{
+    return {.code = code,
+            .path = std::move(path),
+            .value = std::move(value),
+            .low = {},
+            .high = {},
+            .unit = "",
+            .names = {}};
+}
+
+Problem wrongType(const Json& json, std::string path, std::string_view wanted)
+{
+    Problem problem = problemAt(ProblemCode::WrongType, std::move(path), shown(json));
+    problem.names.emplace_back(wanted);
+    return problem;
+}
+
+std::optional<double> numberAt(const Json& json, const std::string& path, const Limits& limits,
+                               Report& report)
+{
+    Problem problem;
+    if (!json.is_number()) {
+        problem = wrongType(json, path, "number");
+    } else {
+        const double value = json.get<double>();
+        if (within(value, limits))
+            return value;
+        problem = problemAt(ProblemCode::OutOfRange, path, shown(json));
+        for (const OtherUnit& other : otherUnits)
+            if (other.wanted == limits.unit && value > 0.0 && within(value * other.factor, limits))
+                problem.names.emplace_back(other.name);
+        if (!problem.names.empty())
+            problem.code = ProblemCode::UnitSlip;
+    }
+    problem.low = limits.low;
+    problem.high = limits.high;
+    problem.unit = limits.unit;
+    report.add(std::move(problem));
+    return std::nullopt;
+}
+
+Fields::Fields(const Json& json, std::string path, Report& report)
+    : m_json(&json), m_path(std::move(path)), m_report(&report)
+{
+}
+
+const Json::object_t& Fields::members() const
+{
+    return m_json->get_ref<const Json::object_t&>();
+}
+
+void Fields::knows(std::string_view key)
+{
+    if (!isKnown(key))
+        m_known.push_back(key);
+}
+
+const Json* Fields::find(std::string_view key)
+{
+    knows(key);
+    for (const auto& [name, value] : members())
+        if (name == key)
+            return value.is_null() ? nullptr : &value;
+    return nullptr;
+}
+
+const Json* Fields::need(std::string_view key)
+{
+    const Json* json = find(key);
+    if (!json)
+        missing(key);
+    return json;
+}
+
+void Fields::missing(std::string_view key)
+{
+    report().add(problemAt(ProblemCode::Missing, pathOf(key)));
+}
+
+std::optional<double> Fields::number(std::string_view key, const Limits& limits)
+{
+    const Json* json = find(key);
+    return json ? numberAt(*json, pathOf(key), limits, report()) : std::nullopt;
+}
+
+double Fields::needNumber(std::string_view key, const Limits& limits)
+{
+    const Json* json = need(key);
+    return json ? numberAt(*json, pathOf(key), limits, report()).value_or(0.0) : 0.0;
+}
+
+std::string Fields::text(std::string_view key, std::size_t longest)
+{
+    const Json* json = find(key);
+    if (!json)
+        return {};
+    if (!json->is_string()) {
+        report().add(wrongType(*json, pathOf(key), "text"));
+        return {};
+    }
+    const std::string& text = json->get_ref<const std::string&>();
+    if (text.size() > longest) {
+        Problem problem = problemAt(ProblemCode::TooLarge, pathOf(key), shown(*json));
+        problem.high = static_cast<double>(longest);
+        problem.unit = "bytes";
+        report().add(std::move(problem));
+        return {};
+    }
+    return text;
+}
+
+bool Fields::flag(std::string_view key, bool otherwise)
+{
+    const Json* json = find(key);
+    if (!json)
+        return otherwise;
+    if (!json->is_boolean()) {
+        report().add(wrongType(*json, pathOf(key), "true or false"));
+        return otherwise;
+    }
+    return json->get<bool>();
+}
+
+std::optional<Fields> Fields::object(std::string_view key)
+{
+    const Json* json = find(key);
+    if (!json)
+        return std::nullopt;
+    if (!json->is_object()) {
+        report().add(wrongType(*json, pathOf(key), "object"));
+        return std::nullopt;
+    }
+    return Fields(*json, pathOf(key), report());
+}
+
+std::optional<Fields> Fields::needObject(std::string_view key)
+{
+    return need(key) ? object(key) : std::nullopt;
+}
+
+const Json::array_t& Fields::entriesOf(const Json* json, std::string_view key, const Count& count)
+{
+    if (!json)
+        return noEntries;
+    if (!json->is_array()) {
+        report().add(wrongType(*json, pathOf(key), "list"));
+        return noEntries;
+    }
+    const auto& entries = json->get_ref<const Json::array_t&>();
+    if (entries.size() >= count.least && entries.size() <= count.most)
+        return entries;
+    const bool few = entries.size() < count.least;
+    Problem problem = problemAt(few ? ProblemCode::TooFew : ProblemCode::TooMany, pathOf(key),
+                                std::to_string(entries.size()));
+    problem.low = static_cast<double>(count.least);
+    problem.high = static_cast<double>(count.most);
+    report().add(std::move(problem));
+    return noEntries;
+}
+
+const Json::array_t& Fields::list(std::string_view key, const Count& count)
+{
+    return entriesOf(find(key), key, count);
+}
+
+const Json::array_t& Fields::needList(std::string_view key, const Count& count)
+{
+    return entriesOf(need(key), key, count);
+}
+
+std::vector<double> Fields::numbers(std::string_view key, const Count& count, const Limits& limits)
+{
+    const std::string listPath = pathOf(key);
+    std::vector<double> values;
+    const auto& entries = list(key, count);
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        if (const auto value = numberAt(entries[i], joined(listPath, i), limits, report()))
+            values.push_back(*value);
+    return values;
+}
+
+bool Fields::isKnown(std::string_view key) const
+{
+    return std::find(m_known.begin(), m_known.end(), key) != m_known.end();
+}
+
+void Fields::refuseUnknown()
+{
+    for (const auto& [name, value] : members()) {
+        if (isKnown(name))
+            continue;
+        if (report().full())
+            return;
+        Problem problem = problemAt(ProblemCode::UnknownKey, pathOf(name), shown(value));
+        problem.names = nearestOf(name, m_known);
+        report().add(std::move(problem));
+    }
+}
+
+void Fields::keepUnknown(std::vector<KeptJson>& kept) const
+{
+    for (const auto& [name, value] : members())
+        if (!isKnown(name))
+            kept.push_back({pathOf(name), compact(value)});
+}
+
+} // namespace tripoise

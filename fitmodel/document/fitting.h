@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+//
+// One rider's file: the brief, and what was chosen and seen since.
+#pragma once
+
+#include "advice/riding.h"
+#include "cockpit/parts.h"
+#include "frame/geometry.h"
+#include "rider/measurements.h"
+
+#include <string>
+#include <vector>
+
+namespace tripoise {
+
+inline constexpr int fittingVersion = 1;
+
+/// A piece of the document that this program does not use and keeps as it was.
+struct KeptJson {
+    std::string path; ///< JSON pointer
+    std::string text; ///< the value, as JSON
+
+    bool operator==(const KeptJson&) const = default;
+};
+
+struct Fitting {
+    Rider rider;
+    Riding riding;
+    std::vector<FrameSize> frames;
+    Stock stock;
+    std::optional<CurrentBike> current;
+    std::vector<KeptJson> kept; ///< unknown keys; `choices`, `visits` and complaints, until they are used
+
+    bool operator==(const Fitting&) const = default;
+};
+
+} // namespace tripoise

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+//
+// JSON in and out. Nothing here throws; every problem of a document is reported at once, each with its
+// path, its value and what would be accepted.
+#pragma once
+
+#include "advice/tables.h"
+#include "base/problem.h"
+#include "document/fitting.h"
+
+#include <string>
+#include <string_view>
+#include <variant>
+
+namespace tripoise {
+
+/// A fitting, or what is wrong with the text. The tables give the plausible range of each measurement
+/// and the part sizes that are meant where none is stated.
+[[nodiscard]] std::variant<Fitting, Problems> readFitting(std::string_view text,
+                                                          const Tables& tables);
+
+/// UTF-8 JSON with all that was kept put back; readFitting(writeFitting(f)) == f.
+[[nodiscard]] std::string writeFitting(const Fitting& fitting);
+
+/// The texts of the files under assets/ that hold the constant tables.
+struct TableTexts {
+    std::string_view anthropometry;
+    std::string_view tape;
+    std::string_view body;
+    std::string_view comfort;
+    std::string_view parts;
+    std::string_view weights;
+};
+
+/// The tables, or what is wrong with them (paths start with the file's name).
+[[nodiscard]] std::variant<Tables, Problems> readTables(const TableTexts& texts);
+
+} // namespace tripoise

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+//
+// The words that documents use for choices.
+#pragma once
+
+#include "advice/riding.h"
+#include "cockpit/parts.h"
+#include "frame/geometry.h"
+#include "rider/measurements.h"
+
+#include <array>
+#include <optional>
+#include <string_view>
+#include <utility>
+
+namespace tripoise {
+
+template <typename Value, std::size_t size>
+using Words = std::array<std::pair<std::string_view, Value>, size>;
+
+inline constexpr Words<Sex, 2> sexWords{{{"female", Sex::Female}, {"male", Sex::Male}}};
+inline constexpr Words<Flexibility, 3> flexibilityWords{{{"stiff", Flexibility::Stiff},
+                                                         {"ordinary", Flexibility::Ordinary},
+                                                         {"supple", Flexibility::Supple}}};
+inline constexpr Words<HeelHabit, 3> heelHabitWords{
+    {{"low", HeelHabit::Low}, {"level", HeelHabit::Level}, {"toe_down", HeelHabit::ToeDown}}};
+inline constexpr Words<Standard, 5> standardWords{{{"16CFR1512", Standard::Cfr1512},
+                                                   {"ISO4210-city", Standard::IsoCity},
+                                                   {"ISO4210-young-adult", Standard::IsoYoungAdult},
+                                                   {"ISO4210-mountain", Standard::IsoMountain},
+                                                   {"ISO4210-racing", Standard::IsoRacing}}};
+inline constexpr Words<SteererMaterial, 3> materialWords{{{"steel", SteererMaterial::Steel},
+                                                          {"aluminium", SteererMaterial::Aluminium},
+                                                          {"carbon", SteererMaterial::Carbon}}};
+inline constexpr Words<BarKind, 3> barKindWords{
+    {{"flat", BarKind::Flat}, {"swept", BarKind::Swept}, {"drop", BarKind::Drop}}};
+
+template <typename Value, std::size_t size>
+[[nodiscard]] constexpr std::optional<Value> valueOf(const Words<Value, size>& words,
+                                                     std::string_view word)
+{
+    for (const auto& [name, value] : words)
+        if (name == word)
+            return value;
+    return std::nullopt;
+}
+
+template <typename Value, std::size_t size>
+[[nodiscard]] constexpr std::string_view wordOf(const Words<Value, size>& words, Value value)
+{
+    for (const auto& [name, other] : words)
+        if (other == value)
+            return name;
+    return {};
+}
+
+} // namespace tripoise

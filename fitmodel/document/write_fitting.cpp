@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: MIT
+//
+// A fitting as JSON, in the order a person would fill it in. What is absent, or as it is by
+// default, is left out.
+#include "document/json_text.h"
+#include "document/put_back.h"
+#include "document/read.h"
+#include "document/words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr int indent = 2;
+
+void put(Json& object, const char* key, const std::optional<double>& value)
+{
+    if (value)
+        object[key] = tidy(*value);
+}
+
+void putText(Json& object, const char* key, const std::string& text)
+{
+    if (!text.empty())
+        object[key] = text;
+}
+
+void putFilled(Json& object, const char* key, Json inside)
+{
+    if (!inside.empty())
+        object[key] = std::move(inside);
+}
+
+template <typename Value, std::size_t size>
+void putWord(Json& object, const char* key, const std::optional<Value>& value,
+             const Words<Value, size>& words)
+{
+    if (value)
+        object[key] = wordOf(words, *value);
+}
+
+Json numbers(const std::vector<double>& values)
+{
+    Json list = Json::array();
+    for (const double value : values)
+        list.push_back(tidy(value));
+    return list;
+}
+
+/// Degrees that read back as exactly this angle; the shortest of those near by.
+double degreesOf(Angle angle)
+{
+    constexpr double decimals = 1e9;
+    constexpr int steps = 4; // the maker's two roundings lose fewer
+    const double nearest = angle.deg();
+    const double rounded = std::round(nearest * decimals) / decimals;
+    if (Angle::degrees(rounded) == angle)
+        return rounded;
+    double below = nearest;
+    double above = nearest;
+    for (int step = 0; step <= steps; ++step) {
+        if (Angle::degrees(below) == angle)
+            return below;
+        if (Angle::degrees(above) == angle)
+            return above;
+        below = std::nextafter(below, -HUGE_VAL);
+        above = std::nextafter(above, HUGE_VAL);
+    }
+    return nearest;
+}
+
+Json measurementJson(const Measurement& measurement)
+{
+    Json value = measurement.readings.size() == 1 ? tidy(measurement.readings.front())
+                                                  : numbers(measurement.readings);
+    if (!measurement.sd)
+        return value;
+    Json stated = Json::object();
+    stated["value"] = std::move(value);
+    put(stated, "sd", measurement.sd);
+    return stated;
+}
+
+Json riderJson(const Rider& rider)
+{
+    Json json = Json::object();
+    putText(json, "label", rider.label);
+    putWord(json, "sex", rider.sex, sexWords);
+    putWord(json, "flexibility", rider.flexibility, flexibilityWords);
+    put(json, "straight_leg_raise_deg", rider.straightLegRaiseDeg);
+    Json shoe = Json::object();
+    put(shoe, "sole_mm", rider.shoe.soleMm);
+    put(shoe, "length_mm", rider.shoe.lengthMm);
+    putFilled(json, "shoe", std::move(shoe));
+    if (rider.heelHabit != HeelHabit::Level)
+        json["heel_habit"] = wordOf(heelHabitWords, rider.heelHabit);
+    putText(json, "notes", rider.notes);
+    Json measurements = Json::object();
+    for (const Measurement& measurement : rider.measurements)
+        measurements[std::string(keyOf(measurement.quantity))] = measurementJson(measurement);
+    json["measurements"] = std::move(measurements);
+    return json;
+}
+
+Json ridingJson(const Riding& riding)
+{
+    Json json = Json::object();
+    Json mix = Json::object();
+    for (const Use use : allUses)
+        if (riding.mix.of(use) != 0.0)
+            mix[std::string(keyOf(use))] = tidy(riding.mix.of(use));
+    json["mix"] = std::move(mix);
+    json["traffic"] = riding.traffic;
+    json["foot_retention"] = riding.footRetention;
+    if (riding.luggage != Luggage{}) {
+        json["luggage_kg"] = {{"front", tidy(riding.luggage.frontKg)},
+                              {"rear", tidy(riding.luggage.rearKg)}};
+    }
+    putWord(json, "sold_under", riding.soldUnder, standardWords);
+    return json;
+}
+
+Json geometryJson(const Geometry& geometry)
+{
+    Json json = Json::object();
+    put(json, "stack_mm", geometry.stackMm);
+    put(json, "reach_mm", geometry.reachMm);
+    put(json, "seat_angle_deg", geometry.seatAngleDeg);
+    put(json, "head_angle_deg", geometry.headAngleDeg);
+    put(json, "head_tube_mm", geometry.headTubeMm);
+    put(json, "seat_tube_mm", geometry.seatTubeMm);
+    put(json, "top_tube_effective_mm", geometry.topTubeEffectiveMm);
+    if (const auto& chainstay = geometry.chainstayMm)
+        json["chainstay_mm"] = chainstay->low == chainstay->high
+                                   ? tidy(chainstay->low)
+                                   : numbers({chainstay->low, chainstay->high});
+    put(json, "bb_drop_mm", geometry.bbDropMm);
+    put(json, "wheelbase_mm", geometry.wheelbaseMm);
+    put(json, "front_centre_mm", geometry.frontCentreMm);
+    put(json, "fork_length_mm", geometry.forkLengthMm);
+    put(json, "fork_offset_mm", geometry.forkOffsetMm);
+    put(json, "standover_mm", geometry.standoverMm);
+    return json;
+}
+
+Json wheelJson(const Wheel& wheel)
+{
+    Json json = Json::object();
+    put(json, "bead_seat_mm", wheel.beadSeatMm);
+    put(json, "tyre_mm", wheel.tyreMm);
+    put(json, "max_tyre_mm", wheel.maxTyreMm);
+    if (wheel.mudguard) {
+        Json mudguard = Json::object();
+        put(mudguard, "gap_mm", wheel.mudguard->gapMm);
+        put(mudguard, "width_mm", wheel.mudguard->widthMm);
+        json["mudguard"] = std::move(mudguard); // one of unknown size is still one
+    }
+    return json;
+}
+
+Json headsetJson(const Headset& headset)
+{
+    Json json = Json::object();
+    put(json, "upper_mm", headset.upperMm);
+    put(json, "lower_mm", headset.lowerMm);
+    put(json, "steerer_mm", headset.steererMm);
+    put(json, "steerer_length_mm", headset.steererLengthMm);
+    putWord(json, "material", headset.material, materialWords);
+    put(json, "max_spacers_mm", headset.maxSpacersMm);
+    return json;
+}
+
+Json postJson(const Post& post)
+{
+    Json json = Json::object();
+    put(json, "diameter_mm", post.diameterMm);
+    put(json, "length_mm", post.lengthMm);
+    put(json, "offset_mm", post.offsetMm);
+    put(json, "insertion_mm", post.insertionMm);
+    put(json, "frame_insertion_mm", post.frameInsertionMm);
+    return json;
+}
+
+Json frameJson(const FrameSize& frame)
+{
+    Json json = Json::object();
+    putText(json, "model", frame.model);
+    json["size"] = frame.size;
+    json["geometry"] = geometryJson(frame.geometry);
+    putFilled(json, "wheel", wheelJson(frame.wheel));
+    putFilled(json, "headset", headsetJson(frame.headset));
+    putFilled(json, "post", postJson(frame.post));
+    put(json, "max_system_kg", frame.maxSystemKg);
+    put(json, "mass_kg", frame.massKg);
+    put(json, "price", frame.price);
+    return json;
+}
+
+Json stemJson(const Stem& stem)
+{
+    Json json = Json::object();
+    put(json, "length_mm", stem.lengthMm);
+    put(json, "angle_deg", degreesOf(stem.angle));
+    if (!stem.reversible)
+        json["reversible"] = false;
+    put(json, "bar_clamp_mm", stem.barClampMm);
+    put(json, "steerer_mm", stem.steererMm);
+    put(json, "clamp_height_mm", stem.clampHeightMm);
+    if (!stem.inStock)
+        json["in_stock"] = false;
+    return json;
+}
+
+Json barJson(const Bar& bar)
+{
+    Json json = Json::object();
+    putText(json, "name", bar.name);
+    json["kind"] = wordOf(barKindWords, bar.kind);
+    put(json, "width_mm", bar.widthMm);
+    put(json, "backsweep_deg", bar.backsweepDeg);
+    put(json, "rise_mm", bar.riseMm);
+    put(json, "grip_back_mm", bar.gripBackMm);
+    put(json, "reach_mm", bar.reachMm);
+    put(json, "drop_mm", bar.dropMm);
+    put(json, "hood_forward_mm", bar.hoodForwardMm);
+    put(json, "hood_up_mm", bar.hoodUpMm);
+    put(json, "bar_clamp_mm", bar.barClampMm);
+    return json;
+}
+
+Json stockJson(const Stock& stock)
+{
+    Json json = Json::object();
+    Json stems = Json::array();
+    for (const Stem& stem : stock.stems)
+        stems.push_back(stemJson(stem));
+    json["stems"] = std::move(stems);
+    putFilled(json, "spacers_mm", numbers(stock.spacersMm));
+    putFilled(json, "cranks_mm", numbers(stock.cranksMm));
+    put(json, "fitted_crank_mm", stock.fittedCrankMm);
+    Json bars = Json::array();
+    for (const Bar& bar : stock.bars)
+        bars.push_back(barJson(bar));
+    json["bars"] = std::move(bars);
+    Json saddle = Json::object();
+    put(saddle, "length_mm", stock.saddle.lengthMm);
+    put(saddle, "stack_mm", stock.saddle.stackMm);
+    put(saddle, "rail_travel_mm", stock.saddle.railTravelMm);
+    putFilled(json, "saddle", std::move(saddle));
+    Json pedal = Json::object();
+    put(pedal, "stack_mm", stock.pedal.stackMm);
+    put(pedal, "lateral_mm", stock.pedal.lateralMm);
+    putFilled(json, "pedal", std::move(pedal));
+    return json;
+}
+
+Json currentJson(const CurrentBike& current)
+{
+    Json json = Json::object();
+    put(json, "saddle_height_mm", current.saddleHeightMm);
+    put(json, "saddle_setback_mm", current.saddleSetbackMm);
+    put(json, "grip_reach_mm", current.gripReachMm);
+    put(json, "grip_height_mm", current.gripHeightMm);
+    put(json, "crank_mm", current.crankMm);
+    json["comfortable"] = current.comfortable;
+    return json;
+}
+
+} // namespace
+
+std::string writeFitting(const Fitting& fitting)
+{
+    Json json = Json::object();
+    json["format"] = "tripoise.fitting";
+    json["version"] = fittingVersion;
+    json["rider"] = riderJson(fitting.rider);
+    json["riding"] = ridingJson(fitting.riding);
+    Json frames = Json::array();
+    for (const FrameSize& frame : fitting.frames)
+        frames.push_back(frameJson(frame));
+    json["frames"] = std::move(frames);
+    json["stock"] = stockJson(fitting.stock);
+    if (fitting.current)
+        json["current"] = currentJson(*fitting.current);
+    for (const KeptJson& piece : fitting.kept)
+        putBack(json, piece);
+    const std::string text = json.dump(indent, ' ', false, Json::error_handler_t::replace) + '\n';
+    return text.size() <= mostBytes ? text : compact(json);
+}
+
+} // namespace tripoise

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+//
+// The comfortable ranges: which joint angles suit a use, and where the knee should be
+// (assets/comfort.json, each row with its origin).
+//
+// No peer-reviewed norm of trunk angle by use exists, so the trunk and arm centres are calibrated:
+// what the average rider has on a set-up the trade would call ordinary.
+#pragma once
+
+#include "base/angle.h"
+#include "base/grip_place.h"
+#include "base/use.h"
+#include "rider/measurements.h"
+
+#include <vector>
+
+namespace tripoise {
+
+struct Window {
+    Angle centre;
+    Angle halfWidth;
+
+    [[nodiscard]] Angle low() const { return centre - halfWidth; }
+    [[nodiscard]] Angle high() const { return centre + halfWidth; }
+};
+
+struct UpperWindows {
+    Window trunk;
+    Window armTrunk;
+    Window elbow;
+};
+
+/// Centres for one use at one place of the hands.
+struct UpperCentre {
+    Angle trunk;
+    Angle armTrunk;
+};
+
+/// Arm-trunk centre for a pair that has no calibrated row: a line over the trunk centre.
+struct ArmTrunkLine {
+    Angle at;          ///< arm-trunk centre where the trunk is `trunk`
+    Angle trunk;
+    double slope = 0.0;
+};
+
+struct CrankBand {
+    double belowInseamMm = 0.0; ///< riders with a shorter inseam than this
+    double lowMm = 0.0;
+    double highMm = 0.0;
+};
+
+struct ComfortTable {
+    PerUse<PerGripPlace<std::optional<UpperCentre>>> calibrated;
+    PerGripPlace<ArmTrunkLine> fallback;
+    /// What hands on the tops or in the drops change against the hoods, for uses without a row.
+    PerGripPlace<UpperCentre> awayFromHoods;
+    Angle trunkHalfWidth, armTrunkHalfWidth, elbowCentre, elbowHalfWidth;
+    Angle stiffShift, suppleShift;       ///< of the trunk centre
+    Angle stiffBelow, suppleAbove;       ///< straight-leg raise
+    PerUse<Angle> kneeCentre;
+    Angle kneeHalfWidth;
+    PerUse<double> kneeOverSpindleMm;
+    double kneeOverSpindleHalfWidthMm = 0.0;
+    Angle pitchBottom, pitchForward;     ///< foot, heel level habit
+    Angle lowHeelShift, toeDownShift;
+    PerUse<PerGripPlace<double>> dropBarTime; ///< share of time at hoods, tops, drops
+    std::vector<CrankBand> cranks;       ///< ascending; the last has no upper end
+    double ridingSaddleSdMm = 0.0;       ///< of a saddle height from body measures alone
+    double riddenSaddleSdMm = 0.0;       ///< of one ridden without complaint
+
+    [[nodiscard]] Window knee(Use use) const { return {kneeCentre[indexOf(use)], kneeHalfWidth}; }
+};
+
+[[nodiscard]] UpperWindows windowsFor(const ComfortTable& table, Use use, GripPlace place,
+                                      Flexibility flexibility);
+
+[[nodiscard]] Flexibility flexibilityOf(const ComfortTable& table, const Rider& rider);
+
+[[nodiscard]] CrankBand crankBandFor(const ComfortTable& table, double inseamMm);
+
+} // namespace tripoise

@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: MIT
+#include "setup/setup.h"
+
+#include <algorithm>
+
+namespace tripoise {
+
+Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
+                  const PartDefaults& defaults)
+{
+    const double up = skeleton.upperHeadsetMm + spacersMm
+                      + 0.5 * mounted.clampHeightMm.value_or(defaults.clampHeightMm);
+    const Angle stem = Angle::degrees(90.0) - skeleton.headAngle + mounted.angle;
+    return skeleton.headTop + up * upTube(skeleton.headAngle) + mounted.lengthMm * along(stem);
+}
+
+double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
+                  const PartDefaults& defaults)
+{
+    return skeleton.headTubeMm.value + skeleton.lowerHeadsetMm + skeleton.upperHeadsetMm + spacersMm
+           + mounted.clampHeightMm.value_or(defaults.clampHeightMm) - defaults.steererBelowClampTopMm;
+}
+
+double mostSpacers(const Skeleton& skeleton, const Stem& mounted, const PartDefaults& defaults)
+{
+    double most = skeleton.maxSpacersMm;
+    if (skeleton.steererLengthMm)
+        most = std::min(most,
+                        *skeleton.steererLengthMm - steererCut(skeleton, mounted, 0.0, defaults));
+    return most;
+}
+
+Setup makeSetup(const Skeleton& skeleton, const Stock& stock, const SaddlePlace& saddle,
+                double crankMm, const Cockpit& cockpit, const PartDefaults& defaults)
+{
+    const Bar& bar = stock.bars[cockpit.bar];
+    Setup setup;
+    setup.saddle = saddle;
+    setup.crankMm = crankMm;
+    setup.cockpit = cockpit;
+    setup.stem = stock.stems[cockpit.stem];
+    setup.stem.angle = effectiveAngle(setup.stem, cockpit.flipped);
+    setup.clamp = clampCentre(skeleton, setup.stem, cockpit.spacersMm, defaults);
+    setup.grip = setup.clamp + gripOn(bar, mainPlace(bar.kind), defaults).fromClamp;
+    setup.steererCutMm = steererCut(skeleton, setup.stem, cockpit.spacersMm, defaults);
+    return setup;
+}
+
+Foothold footholdOf(const Rider& rider, const Pedal& pedal, const ComfortTable& comfort,
+                    const PartDefaults& defaults)
+{
+    Angle habit;
+    if (rider.heelHabit == HeelHabit::Low)
+        habit = comfort.lowHeelShift;
+    if (rider.heelHabit == HeelHabit::ToeDown)
+        habit = comfort.toeDownShift;
+    return {rider.shoe.soleMm.value_or(defaults.soleMm)
+                + pedal.stackMm.value_or(defaults.pedalStackMm),
+            comfort.pitchBottom + habit, comfort.pitchForward + habit};
+}
+
+Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle, const PartDefaults& defaults)
+{
+    const double half = 0.5 * saddle.railTravelMm.value_or(defaults.railTravelMm);
+    return {skeleton.postOffsetMm - half, skeleton.postOffsetMm + half};
+}
+
+std::optional<double> exposedPost(const Skeleton& skeleton, const SaddlePlace& place,
+                                  const Saddle& saddle, const PartDefaults& defaults)
+{
+    if (!skeleton.seatTubeMm)
+        return std::nullopt;
+    const Point rails = place.point() - Point(0.0, saddle.stackMm.value_or(defaults.saddleStackMm));
+    return rails.dot(upTube(skeleton.seatAngle)) - skeleton.seatTubeMm->value;
+}
+
+std::optional<double> standoverClearance(const Skeleton& skeleton, double inseamMm)
+{
+    if (!skeleton.standoverMm)
+        return std::nullopt;
+    return inseamMm - skeleton.standoverMm->value;
+}
+
+} // namespace tripoise

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+//
+// Everything adjustable on one size, and where it puts the rider's three contacts.
+#pragma once
+
+#include "cockpit/cockpits.h"
+#include "cockpit/grips.h"
+#include "frame/skeleton.h"
+#include "posture/leg.h"
+#include "posture/windows.h"
+
+namespace tripoise {
+
+struct Setup {
+    SaddlePlace saddle;
+    double crankMm = 0.0;
+    Cockpit cockpit;
+
+    // What follows from them on one size.
+    Stem stem; ///< as mounted: its angle is the effective one
+    Point clamp = Point::Zero();
+    Point grip = Point::Zero(); ///< at the bar's main place
+    double steererCutMm = 0.0;
+};
+
+/// Centre of the bar clamp: up the steering axis by the upper headset, the spacers and half the stem's
+/// clamp, then along the stem.
+[[nodiscard]] Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
+                                const PartDefaults& defaults);
+
+/// Head tube, both headset stacks, spacers and clamp, less the gap under the stem's top.
+[[nodiscard]] double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
+                                const PartDefaults& defaults);
+
+/// The tallest spacers the maker's limit and the steerer's length allow with a stem.
+[[nodiscard]] double mostSpacers(const Skeleton& skeleton, const Stem& mounted,
+                                 const PartDefaults& defaults);
+
+[[nodiscard]] Setup makeSetup(const Skeleton& skeleton, const Stock& stock, const SaddlePlace& saddle,
+                              double crankMm, const Cockpit& cockpit, const PartDefaults& defaults);
+
+/// Foot on the pedal: the rider's shoe and habit, the stock's pedal.
+[[nodiscard]] Foothold footholdOf(const Rider& rider, const Pedal& pedal, const ComfortTable& comfort,
+                                  const PartDefaults& defaults);
+
+/// Where rails and post let the saddle go, behind the seat tube's axis; level, mm.
+[[nodiscard]] Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle,
+                                      const PartDefaults& defaults);
+
+/// Post between the top of the seat tube and the rail clamp; empty where the seat tube is not known.
+[[nodiscard]] std::optional<double> exposedPost(const Skeleton& skeleton, const SaddlePlace& place,
+                                                const Saddle& saddle, const PartDefaults& defaults);
+
+/// Inseam less standover height; empty where neither is known.
+[[nodiscard]] std::optional<double> standoverClearance(const Skeleton& skeleton, double inseamMm);
+
+} // namespace tripoise

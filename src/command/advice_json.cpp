@@ -1,0 +1,169 @@
+// SPDX-License-Identifier: MIT
+#include "command/advice_json.h"
+
+#include "wording/advice_text.h"
+#include "wording/findings.h"
+#include "wording/words.h"
+
+#include <nlohmann/json.hpp>
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// Figures are told to a thousandth: finer than any tape, coarser than rounding noise.
+double told(double value)
+{
+    const double rounded = std::round(value * 1000.0) / 1000.0;
+    return rounded == 0.0 ? 0.0 : rounded;
+}
+
+Json pointJson(const Point& point) { return {{"x_mm", told(point.x())}, {"y_mm", told(point.y())}}; }
+
+Json rangeJson(const Range& range) { return Json::array({told(range.low), told(range.high)}); }
+
+Json textsJson(const QStringList& texts)
+{
+    Json list = Json::array();
+    for (const QString& text : texts)
+        list.push_back(text.toStdString());
+    return list;
+}
+
+Json findingsJson(const Findings& findings)
+{
+    Json list = Json::array();
+    for (const Finding& finding : findings)
+        list.push_back({{"code", keyOf(finding.code).toStdString()},
+                        {"severity", keyOf(finding.severity).toStdString()},
+                        {"text", sentence(finding).toStdString()}});
+    return list;
+}
+
+Json setupJson(const Setup& setup, const Prepared& prepared)
+{
+    return {{"saddle_height_mm", told(setup.saddle.heightMm)},
+            {"saddle_setback_mm", told(setup.saddle.setbackMm())},
+            {"stem",
+             {{"length_mm", setup.stem.lengthMm},
+              {"angle_deg", told(setup.stem.angle.deg())},
+              {"flipped", setup.cockpit.flipped}}},
+            {"spacers_mm", setup.cockpit.spacersMm},
+            {"bar", barName(prepared.stock.bars[setup.cockpit.bar]).toStdString()},
+            {"crank_mm", setup.crankMm},
+            {"grip", pointJson(setup.grip)},
+            {"clamp", pointJson(setup.clamp)},
+            {"steerer_cut_mm", told(setup.steererCutMm)}};
+}
+
+Json postureByUseJson(const std::vector<UsePosture>& uses)
+{
+    Json json = Json::object();
+    for (const UsePosture& use : uses)
+        json[std::string(keyOf(use.use))] = {{"trunk_deg", told(use.posture.trunk.deg())},
+                                             {"arm_trunk_deg", told(use.posture.armTrunk.deg())},
+                                             {"elbow_deg", told(use.posture.elbow.deg())}};
+    return json;
+}
+
+Json postureJson(const LegPosture& leg)
+{
+    return {{"knee_bottom_deg", told(leg.kneeBottom.deg())},
+            {"knee_bottom_foot_level_deg", told(leg.kneeBottomFootLevel.deg())},
+            {"knee_top_deg", told(leg.kneeTop.deg())},
+            {"hip_top_deg", told(leg.hipTop.deg())},
+            {"knee_over_spindle_mm", told(leg.kneeOverSpindleMm)}};
+}
+
+Json handlingJson(const Steering& steering)
+{
+    return {{"trail_mm", told(steering.trailMm)},
+            {"mechanical_trail_mm", told(steering.mechanicalTrailMm)},
+            {"flop_mm", told(steering.flopMm)},
+            {"front_centre_mm", told(steering.frontCentreMm)},
+            {"wheelbase_mm", told(steering.wheelbaseMm)},
+            {"bb_height_mm", told(steering.bbHeightMm)}};
+}
+
+Json ledgerJson(const std::vector<LedgerEntry>& ledger)
+{
+    Json list = Json::array();
+    for (const LedgerEntry& entry : ledger)
+        list.push_back({{"consideration", std::string(keyOf(entry.consideration))},
+                        {"value", told(entry.value)},
+                        {"unit", unitOf(entry.consideration) == Unit::Degree ? "deg" : "mm"},
+                        {"points", entry.points}});
+    return list;
+}
+
+Json candidateJson(const Candidate& candidate, const Prepared& prepared)
+{
+    const PreparedSize& size = prepared.sizes[candidate.size];
+    Json json{{"model", size.frame.model},
+              {"size", size.frame.size},
+              {"rank", candidate.rank},
+              {"limits", findingsJson(candidate.limits)}};
+    if (candidate.best) {
+        json["setup"] = setupJson(candidate.best->setup, prepared);
+        json["posture_by_use"] = postureByUseJson(candidate.best->uses);
+        json["posture"] = postureJson(candidate.best->leg);
+        Json byUse = Json::object();
+        for (const UseSetup& use : candidate.byUse)
+            byUse[std::string(keyOf(use.use))] = setupJson(use.advised.setup, prepared);
+        json["setup_by_use"] = std::move(byUse);
+    }
+    json["handling"] = handlingJson(size.steering);
+    json["ledger"] = candidate.best ? ledgerJson(candidate.best->ledger) : Json::array();
+    json["findings"] = findingsJson(candidate.findings);
+    return json;
+}
+
+const char* kindKey(VerdictKind kind)
+{
+    switch (kind) {
+    case VerdictKind::Clear: return "clear";
+    case VerdictKind::Slight: return "slight";
+    case VerdictKind::Either: return "either";
+    }
+    return "";
+}
+
+} // namespace
+
+std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepared& prepared)
+{
+    Json json;
+    if (advice.solved)
+        json["target"] = {{"saddle_height_mm", told(advice.target.saddle.heightMm)},
+                          {"saddle_setback_mm", told(advice.target.saddle.setbackMm())},
+                          {"grip_reach_mm", told(advice.target.grip.x())},
+                          {"grip_height_mm", told(advice.target.grip.y())}};
+    json["candidates"] = Json::array();
+    for (const Candidate& candidate : advice.candidates)
+        json["candidates"].push_back(candidateJson(candidate, prepared));
+    if (advice.solved) {
+        const Candidate& named = advice.candidates[advice.verdict.named];
+        json["verdict"] = {
+            {"size", prepared.sizes[named.size].frame.size},
+            {"model", prepared.sizes[named.size].frame.model},
+            {"kind", kindKey(advice.verdict.kind)},
+            {"text", verdictSentence(advice, prepared, fitting.riding).toStdString()},
+            {"reasons", textsJson(reasonSentences(advice, prepared))},
+            {"given_up", textsJson(givenUpSentences(advice, prepared))},
+            {"to_see", contrastSentence(advice, prepared).toStdString()}};
+        json["asks_for"] = {{"stack_mm", rangeJson(advice.asked.stackMm)},
+                            {"reach_mm", rangeJson(advice.asked.reachMm)}};
+        if (const auto& part = advice.part)
+            json["worth_buying"] = {{"stem",
+                                     {{"length_mm", part->stem.lengthMm},
+                                      {"angle_deg", told(part->stem.angle.deg())}}},
+                                    {"nearer_mm", told(part->nearerMm)}};
+    }
+    json["findings"] = findingsJson(advice.riderFindings);
+    return json.dump(2) + "\n";
+}
+
+} // namespace tripoise

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+#pragma once
+
+#include "advice/advise.h"
+#include "document/fitting.h"
+
+#include <string>
+
+namespace tripoise {
+
+/// The decision as a JSON document; fields whose computation does not exist yet are absent.
+[[nodiscard]] std::string adviceJson(const Fitting& fitting, const Advice& advice,
+                                     const Prepared& prepared);
+
+} // namespace tripoise

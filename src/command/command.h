@@ -1,0 +1,21 @@
+// SPDX-License-Identifier: MIT
+//
+// The command line: no display needed. Standard output holds the result alone; problems go to standard
+// error, one a line.
+#pragma once
+
+#include <QStringList>
+
+namespace tripoise {
+
+enum ExitCode {
+    Done = 0,
+    CommandWrong = 2,
+    InputWrong = 3,
+    NothingSound = 4, ///< no candidate satisfies the limits; the result is still written
+};
+
+/// `arguments` without the program's name.
+[[nodiscard]] int runCommand(const QStringList& arguments);
+
+} // namespace tripoise

@@ -1,0 +1,134 @@
+// SPDX-License-Identifier: MIT
+#include "drawing/canvas.h"
+
+#include "drawing/curve.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+// One scale of letters and lines, at the size of an ordinary picture; smaller areas keep letters that
+// can still be read.
+constexpr double ordinaryWidth = 1600.0;
+constexpr double ordinaryHeight = 1000.0;
+constexpr double smallestScale = 0.72;
+
+} // namespace
+
+Steps stepsFor(const QSizeF& area)
+{
+    const double s = std::max(
+        smallestScale, std::min(area.width() / ordinaryWidth, area.height() / ordinaryHeight));
+    return {.title = 27.0 * s,
+            .body = 16.0 * s,
+            .small = 13.0 * s,
+            .hair = 0.9 * s,
+            .thin = 1.3 * s,
+            .medium = 1.9 * s,
+            .bold = 3.0 * s};
+}
+
+QFont fontOf(double px, QFont::Weight weight)
+{
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setStyleHint(QFont::SansSerif);
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(px))));
+    font.setWeight(weight);
+    return font;
+}
+
+QPolygonF Canvas::px(std::span<const Point> line) const
+{
+    QPolygonF polygon;
+    polygon.reserve(static_cast<qsizetype>(line.size()));
+    for (const Point& point : line)
+        polygon << px(point);
+    return polygon;
+}
+
+void Canvas::pen(const QColor& color, double width, Qt::PenStyle style) const
+{
+    QPen pen(color, width);
+    pen.setCapStyle(Qt::RoundCap);
+    pen.setJoinStyle(Qt::RoundJoin);
+    if (style == Qt::DashLine) {
+        pen.setCapStyle(Qt::FlatCap);
+        pen.setDashPattern({5.0, 3.5});
+    } else if (style == Qt::DotLine) {
+        pen.setCapStyle(Qt::FlatCap);
+        pen.setDashPattern({1.5, 3.0});
+    }
+    painter.setPen(pen);
+}
+
+void Canvas::fill(const QColor& color) const { painter.setBrush(color); }
+
+void Canvas::line(const Point& from, const Point& to) const
+{
+    painter.drawLine(px(from), px(to));
+}
+
+void Canvas::polyline(std::span<const Point> line) const { painter.drawPolyline(px(line)); }
+
+void Canvas::polygon(std::span<const Point> outline) const
+{
+    painter.drawPolygon(px(outline), Qt::WindingFill);
+}
+
+void Canvas::circle(const Point& centre, double radiusMm) const
+{
+    painter.drawEllipse(px(centre), px(radiusMm), px(radiusMm));
+}
+
+void Canvas::arc(const Point& centre, double radiusMm, Angle from, Angle to) const
+{
+    const QPointF middle = px(centre);
+    const double r = px(radiusMm);
+    const auto sixteenths = [](Angle angle) { return static_cast<int>(std::lround(16.0 * angle.deg())); };
+    painter.drawArc(QRectF(middle.x() - r, middle.y() - r, 2.0 * r, 2.0 * r), sixteenths(from),
+                    sixteenths(to - from));
+}
+
+void Canvas::ribbon(std::span<const Point> centreLine, double widthMm, double endWidthMm,
+                    const QColor& body, const QColor& edge, double edgeWidth, bool closed) const
+{
+    if (centreLine.size() < 2)
+        return;
+    std::vector<Point> left;
+    std::vector<Point> right;
+    const std::size_t last = centreLine.size() - 1;
+    for (std::size_t i = 0; i <= last; ++i) {
+        const Point& before = centreLine[i > 0 ? i - 1 : 0];
+        const Point& after = centreLine[i < last ? i + 1 : last];
+        const double t = static_cast<double>(i) / static_cast<double>(last);
+        const Point side = 0.5 * ((1.0 - t) * widthMm + t * endWidthMm) * leftOf(after - before);
+        left.push_back(centreLine[i] + side);
+        right.push_back(centreLine[i] - side);
+    }
+    std::vector<Point> outline = left;
+    outline.insert(outline.end(), right.rbegin(), right.rend());
+    fill(body);
+    if (closed) {
+        pen(edge, edgeWidth);
+        polygon(outline);
+        return;
+    }
+    noPen();
+    polygon(outline);
+    pen(edge, edgeWidth);
+    noFill();
+    polyline(left);
+    polyline(right);
+}
+
+void Canvas::ribbon(const TubeSketch& tube, double widthMm, double endWidthMm, const QColor& body,
+                    const QColor& edge, double edgeWidth, bool closed) const
+{
+    const std::array line{tube.from, tube.to};
+    ribbon(line, widthMm, endWidthMm, body, edge, edgeWidth, closed);
+}
+
+} // namespace tripoise

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+#include "drawing/paint_notes.h"
+
+#include "wording/drawing_labels.h"
+
+#include <QFontMetricsF>
+
+#include <array>
+
+namespace tripoise {
+namespace {
+
+void write(const Canvas& c, const QRectF& box, const QString& text, const QFont& font,
+           const QColor& color, int flags = Qt::AlignLeft | Qt::AlignVCenter)
+{
+    c.painter.setFont(font);
+    c.painter.setPen(color);
+    const QString fitting = QFontMetricsF(font).elidedText(text, Qt::ElideRight, box.width());
+    c.painter.drawText(box, flags, fitting);
+}
+
+/// A bit of line as the size is drawn with, beside its name.
+void writeSize(const Canvas& c, const QRectF& cell, const QString& name, bool other)
+{
+    const double sample = 2.4 * c.steps.small;
+    const double middle = cell.center().y();
+    if (other)
+        c.pen(c.theme.other, c.steps.thin, Qt::DashLine);
+    else
+        c.pen(c.theme.ink, c.steps.bold);
+    c.painter.drawLine(QPointF(cell.left(), middle), QPointF(cell.left() + sample, middle));
+    write(c, cell.adjusted(sample + 0.6 * c.steps.small, 0.0, 0.0, 0.0), name,
+          fontOf(c.steps.small, QFont::DemiBold), other ? c.theme.otherText : c.theme.ink);
+}
+
+void rule(const Canvas& c, const QRectF& box, double y)
+{
+    c.pen(c.theme.hair, c.steps.hair);
+    c.painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
+}
+
+double roundLength(double pxPerMm, double wantedPx)
+{
+    for (const double mm : {500.0, 200.0, 100.0})
+        if (mm * pxPerMm <= wantedPx)
+            return mm;
+    return 100.0;
+}
+
+} // namespace
+
+void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
+{
+    if (layout.leaders.empty())
+        return;
+    for (const LeaderPlace& leader : layout.leaders) {
+        c.pen(c.theme.other, c.steps.hair);
+        c.noFill();
+        c.painter.drawPolyline(QPolygonF({leader.at, leader.knee, leader.end}));
+        c.fill(c.theme.other);
+        c.painter.drawEllipse(leader.at, 1.8 * c.steps.thin, 1.8 * c.steps.thin);
+        QRectF row = leader.label;
+        row.setHeight(leader.label.height() / static_cast<double>(leader.rows.size()));
+        for (const QString& text : leader.rows) {
+            write(c, row, text, fontOf(c.steps.small), c.theme.otherText,
+                  (leader.leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            row.translate(0.0, row.height());
+        }
+    }
+    write(c, layout.leadersHeading, leadersHeading(view), fontOf(c.steps.small, QFont::DemiBold),
+          c.theme.otherText);
+}
+
+void paintTitle(const Canvas& c, const DrawingText& text, const Layout& layout)
+{
+    const int flags = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
+    c.painter.setFont(fontOf(c.steps.title));
+    c.painter.setPen(c.theme.ink);
+    c.painter.drawText(layout.title, flags, text.title);
+    c.painter.setFont(fontOf(c.steps.body));
+    c.painter.setPen(c.theme.soft);
+    c.painter.drawText(layout.subtitle, flags, text.subtitle);
+}
+
+void paintBlock(const Canvas& c, const SideView& view, const Layout& layout)
+{
+    const BlockPlace& block = layout.block;
+    const QRectF& box = block.box;
+    const QFont small = fontOf(c.steps.small);
+    const double gap = 1.2 * c.steps.small;
+    c.pen(c.theme.soft, c.steps.thin);
+    c.fill(c.theme.paper);
+    c.painter.drawRect(box);
+
+    double y = box.top() + 0.35 * block.rowHeight;
+    const auto nextRow = [&] {
+        const QRectF row(box.left(), y, box.width(), block.rowHeight);
+        y += block.rowHeight;
+        return row;
+    };
+    const auto cell = [&](const QRectF& row, int column) {
+        return QRectF(row.left() + block.labelWidth + column * block.valueWidth, row.top(),
+                      block.valueWidth - 0.4 * gap, row.height());
+    };
+    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), blockTitle(view),
+          fontOf(c.steps.small, QFont::DemiBold), c.theme.ink);
+    rule(c, box, y);
+    const QRectF names = nextRow();
+    writeSize(c, cell(names, 0), chosenName(view), false);
+    if (view.other)
+        writeSize(c, cell(names, 1), otherName(view), true);
+    for (const BlockRow& row : blockRows(view)) {
+        const QRectF line = nextRow();
+        write(c, line.adjusted(gap, 0.0, 0.0, 0.0), row.label, small, c.theme.soft);
+        write(c, cell(line, 0), row.chosen, small, c.theme.ink);
+        write(c, cell(line, 1), row.other, small, c.theme.otherText);
+    }
+    if (!view.rider)
+        return;
+    rule(c, box, y);
+    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), positionLine(*view.rider), small, c.theme.soft);
+    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), rangeKey(), small, c.theme.soft);
+}
+
+void paintGround(const Canvas& c, const SideView& view, const Layout& layout)
+{
+    const double y = c.px(Point(0.0, view.chosen.groundY)).y();
+    c.pen(c.theme.hair, c.steps.medium);
+    c.painter.drawLine(QPointF(layout.scene.left(), y), QPointF(layout.scene.right(), y));
+}
+
+void paintScaleBar(const Canvas& c, const SideView& view, const Layout& layout)
+{
+    const double length = roundLength(c.fit.pxPerMm, 0.3 * layout.scene.width());
+    const double px = c.px(length);
+    const double ground = c.px(Point(0.0, view.chosen.groundY)).y();
+    const double y = ground + 1.6 * c.steps.small;
+    const QPointF left(layout.scene.left(), y);
+    const QPointF right = left + QPointF(px, 0.0);
+    const double tick = 0.35 * c.steps.small;
+    c.pen(c.theme.soft, c.steps.thin);
+    c.painter.drawLine(left, right);
+    for (const QPointF& end : {left, 0.5 * (left + right), right})
+        c.painter.drawLine(end - QPointF(0.0, tick), end + QPointF(0.0, tick));
+    const QRectF words(right.x() + 0.8 * c.steps.small, y - c.steps.small, 8.0 * c.steps.small,
+                       2.0 * c.steps.small);
+    write(c, words, scaleLabel(length), fontOf(c.steps.small), c.theme.soft);
+}
+
+} // namespace tripoise

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+//
+// The decision as a builder would say it to a customer.
+#pragma once
+
+#include "advice/advise.h"
+#include "document/fitting.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace tripoise {
+
+/// "The M, with the 100 mm stem turned over and 15 mm of spacers."
+[[nodiscard]] QString verdictSentence(const Advice& advice, const Prepared& prepared,
+                                      const Riding& riding);
+/// Why the named size, strongest first; at most three.
+[[nodiscard]] QStringList reasonSentences(const Advice& advice, const Prepared& prepared);
+/// What the other size would do better; at most two.
+[[nodiscard]] QStringList givenUpSentences(const Advice& advice, const Prepared& prepared);
+/// One physical difference that a rider can see; empty with one candidate.
+[[nodiscard]] QString contrastSentence(const Advice& advice, const Prepared& prepared);
+
+/// The whole decision as plain text, 100 columns wide.
+[[nodiscard]] QString decisionText(const Fitting& fitting, const Advice& advice,
+                                   const Prepared& prepared);
+
+} // namespace tripoise

@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include "wording/drawing_labels.h"
+
+#include "wording/words.h"
+
+#include <QStringList>
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Drawing", text); }
+
+QString nameOf(Joint joint)
+{
+    switch (joint) {
+    case Joint::Trunk: return tr("trunk");
+    case Joint::ArmTrunk: return tr("arm–trunk");
+    case Joint::Elbow: return tr("elbow");
+    case Joint::Knee: return tr("knee");
+    }
+    return {};
+}
+
+QString handsOn(GripPlace place)
+{
+    switch (place) {
+    case GripPlace::Flat:
+    case GripPlace::Swept: return tr("hands on the grips");
+    case GripPlace::Hoods: return tr("hands on the hoods");
+    case GripPlace::Tops: return tr("hands on the tops");
+    case GripPlace::Drops: return tr("hands in the drops");
+    }
+    return {};
+}
+
+QString nameOf(const BikeSketch& bike, const SideView& view)
+{
+    const QString size = QString::fromStdString(bike.size);
+    if (view.other && view.other->model == view.chosen.model)
+        return size;
+    return tr("%1 %2").arg(QString::fromStdString(bike.model), size).trimmed();
+}
+
+QString stemValue(const SetupFigures& figures)
+{
+    const double angle = figures.stem.angle.deg();
+    const QString stem = tr(angle > 0.0 ? "%1, +%2" : "%1, %2")
+                             .arg(mm(figures.stem.lengthMm), degrees(angle));
+    return figures.stemFlipped ? tr("%1, turned over").arg(stem) : stem;
+}
+
+} // namespace
+
+QString jointLabel(const JointAngle& angle)
+{
+    return tr("%1 %2").arg(nameOf(angle.joint), degrees(angle.value.deg()));
+}
+
+QString jointRange(const JointAngle& angle)
+{
+    return tr("%1°").arg(range(angle.low.deg(), angle.high.deg()));
+}
+
+QString leaderLabel(const Leader& leader)
+{
+    const auto either = [&leader](const char* more, const char* less) {
+        return tr(leader.valueMm > 0.0 ? more : less).arg(mm(std::abs(leader.valueMm)));
+    };
+    switch (leader.kind) {
+    case LeaderKind::BarHigher:
+        return either(QT_TRANSLATE_NOOP("Drawing", "bar %1 higher"),
+                      QT_TRANSLATE_NOOP("Drawing", "bar %1 lower"));
+    case LeaderKind::BarFurther:
+        return either(QT_TRANSLATE_NOOP("Drawing", "bar %1 further away"),
+                      QT_TRANSLATE_NOOP("Drawing", "bar %1 closer"));
+    case LeaderKind::StemLonger:
+        return either(QT_TRANSLATE_NOOP("Drawing", "stem %1 longer"),
+                      QT_TRANSLATE_NOOP("Drawing", "stem %1 shorter"));
+    case LeaderKind::SpacersMore:
+        return either(QT_TRANSLATE_NOOP("Drawing", "spacers %1 more"),
+                      QT_TRANSLATE_NOOP("Drawing", "spacers %1 less"));
+    case LeaderKind::HeadTubeHigher:
+        return either(QT_TRANSLATE_NOOP("Drawing", "head tube %1 higher"),
+                      QT_TRANSLATE_NOOP("Drawing", "head tube %1 lower"));
+    case LeaderKind::TopTubeHigher:
+        return either(QT_TRANSLATE_NOOP("Drawing", "top tube %1 higher"),
+                      QT_TRANSLATE_NOOP("Drawing", "top tube %1 lower"));
+    case LeaderKind::FrontWheelFurther:
+        return either(QT_TRANSLATE_NOOP("Drawing", "front wheel %1 further"),
+                      QT_TRANSLATE_NOOP("Drawing", "front wheel %1 closer"));
+    case LeaderKind::SaddleHigher:
+        return either(QT_TRANSLATE_NOOP("Drawing", "saddle %1 higher"),
+                      QT_TRANSLATE_NOOP("Drawing", "saddle %1 lower"));
+    case LeaderKind::SaddleFurtherBack:
+        return either(QT_TRANSLATE_NOOP("Drawing", "saddle %1 further back"),
+                      QT_TRANSLATE_NOOP("Drawing", "saddle %1 further forward"));
+    case LeaderKind::CrankLonger:
+        return either(QT_TRANSLATE_NOOP("Drawing", "crank %1 longer"),
+                      QT_TRANSLATE_NOOP("Drawing", "crank %1 shorter"));
+    }
+    return {};
+}
+
+QString leadersHeading(const SideView& view)
+{
+    return tr("%1 against %2").arg(otherName(view), chosenName(view));
+}
+
+QString chosenName(const SideView& view) { return nameOf(view.chosen, view); }
+
+QString otherName(const SideView& view)
+{
+    return view.other ? nameOf(*view.other, view) : QString();
+}
+
+QString blockTitle(const SideView& view)
+{
+    const bool oneModel = view.other && view.other->model == view.chosen.model;
+    return oneModel ? tr("%1, side view to scale").arg(QString::fromStdString(view.chosen.model))
+                    : tr("Side view to scale");
+}
+
+std::vector<BlockRow> blockRows(const SideView& view)
+{
+    std::vector<BlockRow> rows;
+    const auto add = [&](const char* label, auto&& value) {
+        BlockRow row{tr(label), {}, {}};
+        if (view.chosen.figures)
+            row.chosen = value(*view.chosen.figures);
+        if (view.other && view.other->figures)
+            row.other = value(*view.other->figures);
+        rows.push_back(row);
+    };
+    using Figures = SetupFigures;
+    if (!view.chosen.figures && !(view.other && view.other->figures))
+        return rows;
+    add(QT_TRANSLATE_NOOP("Drawing", "saddle height"),
+        [](const Figures& f) { return mm(f.saddleHeightMm); });
+    add(QT_TRANSLATE_NOOP("Drawing", "setback"), [](const Figures& f) { return mm(f.setbackMm); });
+    add(QT_TRANSLATE_NOOP("Drawing", "stem"), stemValue);
+    add(QT_TRANSLATE_NOOP("Drawing", "spacers"), [](const Figures& f) { return mm(f.spacersMm); });
+    add(QT_TRANSLATE_NOOP("Drawing", "bar"), [](const Figures& f) { return barName(f.bar); });
+    add(QT_TRANSLATE_NOOP("Drawing", "crank"), [](const Figures& f) { return halfMm(f.crankMm); });
+    return rows;
+}
+
+QString positionLine(const RiderSketch& rider)
+{
+    return tr("position: %1, %2").arg(nameOf(rider.use), handsOn(rider.place));
+}
+
+QString rangeKey() { return tr("shaded at a joint: its comfortable range"); }
+
+QString scaleLabel(double lengthMm) { return mm(lengthMm); }
+
+QString drawingDescription(const SideView& view)
+{
+    QStringList parts;
+    parts << (view.other ? tr("%1 drawn whole, %2 as a dashed outline.")
+                               .arg(chosenName(view), otherName(view))
+                         : tr("%1 drawn whole.").arg(chosenName(view)));
+    if (view.rider) {
+        QStringList joints;
+        for (const JointAngle& angle : view.rider->angles)
+            joints << tr("%1 (comfortable %2)").arg(jointLabel(angle), jointRange(angle));
+        parts << tr("%1.").arg(joints.join(tr(", ")));
+    }
+    if (!view.leaders.empty()) {
+        QStringList leaders;
+        for (const Leader& leader : view.leaders)
+            leaders << leaderLabel(leader);
+        parts << tr("%1: %2.").arg(leadersHeading(view), leaders.join(tr(", ")));
+    }
+    return parts.join(QLatin1Char(' '));
+}
+
+} // namespace tripoise

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include "wording/findings.h"
+
+#include "wording/words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+Quantity quantityFrom(const std::string& key)
+{
+    for (int i = 0; i < quantityCount; ++i)
+        if (quantityKeys[static_cast<std::size_t>(i)] == key)
+            return static_cast<Quantity>(i);
+    return Quantity::Stature;
+}
+
+QString amount(Quantity quantity, double value)
+{
+    return quantity == Quantity::Mass ? Words::tr("%1 kg").arg(plain(value)) : mm(value);
+}
+
+QString geometryAmount(const Finding& finding)
+{
+    const bool angle = finding.name.ends_with("_deg");
+    return angle ? Words::tr("%1°").arg(plain(finding.numbers[0], 1)) : mm(finding.numbers[0]);
+}
+
+} // namespace
+
+QString keyOf(Severity severity)
+{
+    switch (severity) {
+    case Severity::Note: return QStringLiteral("note");
+    case Severity::Caution: return QStringLiteral("caution");
+    case Severity::Limit: return QStringLiteral("limit");
+    }
+    return {};
+}
+
+QString keyOf(FindingCode code)
+{
+    switch (code) {
+    case FindingCode::SuspiciousMeasurement: return QStringLiteral("suspicious_measurement");
+    case FindingCode::UnusualBody: return QStringLiteral("unusual_body");
+    case FindingCode::RiddenHeightCounts: return QStringLiteral("ridden_height_counts");
+    case FindingCode::SexNotStated: return QStringLiteral("sex_not_stated");
+    case FindingCode::GeometryAssumed: return QStringLiteral("geometry_assumed");
+    case FindingCode::GeometryDerived: return QStringLiteral("geometry_derived");
+    case FindingCode::NoCockpitFits: return QStringLiteral("no_cockpit_fits");
+    case FindingCode::PostTooShort: return QStringLiteral("post_too_short");
+    case FindingCode::SaddleCannotGoLow: return QStringLiteral("saddle_cannot_go_low");
+    case FindingCode::SpacersOverLimit: return QStringLiteral("spacers_over_limit");
+    case FindingCode::SteererTooShort: return QStringLiteral("steerer_too_short");
+    case FindingCode::TyreTooWide: return QStringLiteral("tyre_too_wide");
+    case FindingCode::OverSystemWeight: return QStringLiteral("over_system_weight");
+    case FindingCode::NoStandover: return QStringLiteral("no_standover");
+    case FindingCode::PedalStrikes: return QStringLiteral("pedal_strikes");
+    case FindingCode::StandoverTight: return QStringLiteral("standover_tight");
+    case FindingCode::SetbackOutOfRails: return QStringLiteral("setback_out_of_rails");
+    case FindingCode::StemOutOfNaturalRange: return QStringLiteral("stem_out_of_natural_range");
+    case FindingCode::BarOutOfReach: return QStringLiteral("bar_out_of_reach");
+    case FindingCode::TrunkOutOfRange: return QStringLiteral("trunk_out_of_range");
+    case FindingCode::ArmTrunkOutOfRange: return QStringLiteral("arm_trunk_out_of_range");
+    case FindingCode::KneeOutOfRange: return QStringLiteral("knee_out_of_range");
+    case FindingCode::CrankSwap: return QStringLiteral("crank_swap");
+    case FindingCode::BarCutDown: return QStringLiteral("bar_cut_down");
+    case FindingCode::LeaveSteererLong: return QStringLiteral("leave_steerer_long");
+    case FindingCode::ToeNotChecked: return QStringLiteral("toe_not_checked");
+    }
+    return {};
+}
+
+QString sentence(const Finding& finding)
+{
+    const auto number = [&finding](std::size_t i) { return finding.numbers.at(i); };
+    const QString use = finding.use ? nameOf(*finding.use) : QString();
+    switch (finding.code) {
+    case FindingCode::SuspiciousMeasurement: {
+        const Quantity quantity = quantityFrom(finding.name);
+        return Words::tr("Measure the %1 again: %2 does not go with the rest, which foretells about "
+                         "%3 (odds %4).")
+            .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)),
+                 oneIn(number(2)));
+    }
+    case FindingCode::UnusualBody:
+        return Words::tr("These measurements together are rare (%1): a slip of the tape, or a body "
+                         "that formulas know little of.")
+            .arg(oneIn(number(0)));
+    case FindingCode::RiddenHeightCounts:
+        return Words::tr("The saddle ridden without complaint at %1 counts: body measures alone "
+                         "would say %2, so the target moves by %3.")
+            .arg(mm(number(0)), mm(number(1)), mm(number(2)));
+    case FindingCode::SexNotStated:
+        return Words::tr("Sex is not stated, so what was not measured is inferred for either, less "
+                         "sharply.");
+    case FindingCode::GeometryAssumed:
+        return Words::tr("The table does not give the %1; %2 is assumed.")
+            .arg(geometryName(finding.name), geometryAmount(finding));
+    case FindingCode::GeometryDerived:
+        return Words::tr("The %1, %2, follows from the rest of the table.")
+            .arg(geometryName(finding.name), geometryAmount(finding));
+    case FindingCode::NoCockpitFits:
+        return Words::tr("Nothing in the box of parts fits this size's steerer and a bar.");
+    case FindingCode::PostTooShort:
+        return Words::tr("The seat post is too short: %1 would be left inside, at least %2 must be.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::SaddleCannotGoLow:
+        return Words::tr("The saddle cannot go low enough: %1 of post would show, the clamp needs "
+                         "%2.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::SpacersOverLimit:
+        return Words::tr("%1 of spacers is more than the %2 allowed.").arg(mm(number(0)), mm(number(1)));
+    case FindingCode::SteererTooShort:
+        return Words::tr("The steerer is too short: %1 needed, %2 there is.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::TyreTooWide:
+        return Words::tr("A %1 tyre is wider than the %2 the frame allows.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::OverSystemWeight:
+        return Words::tr("Rider, bicycle and luggage weigh %1 kg; the frame allows %2 kg.")
+            .arg(plain(number(0)), plain(number(1)));
+    case FindingCode::NoStandover:
+        return Words::tr("The top tube is %1 too high to stand over.").arg(mm(-number(0)));
+    case FindingCode::PedalStrikes:
+        return Words::tr("The pedal meets the ground at %1 of lean; at least %2 is required "
+                         "(16 CFR 1512.17(c)).")
+            .arg(degrees(number(0)), degrees(number(1)));
+    case FindingCode::StandoverTight:
+        return Words::tr("Only %1 clear when standing over the top tube; %2 is wanted.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::SetbackOutOfRails:
+        return Words::tr("The knee asks for %1 of saddle setback; rails and post reach %2.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::StemOutOfNaturalRange:
+        return Words::tr("A %1 stem is outside the %2 mm usual for %3.")
+            .arg(mm(number(0)), range(number(1), number(2)), use);
+    case FindingCode::BarOutOfReach:
+        return Words::tr("The bar is %1 out of reach for %2.").arg(mm(number(0)), use);
+    case FindingCode::TrunkOutOfRange:
+        return Words::tr("The back, at %1 from the horizontal, is outside the %2° comfortable for %3.")
+            .arg(degrees(number(0)), range(number(1), number(2)), use);
+    case FindingCode::ArmTrunkOutOfRange:
+        return Words::tr("The arms, at %1 to the trunk, are outside the %2° comfortable for %3.")
+            .arg(degrees(number(0)), range(number(1), number(2)), use);
+    case FindingCode::KneeOutOfRange:
+        return Words::tr("The knee, bent %1 at the bottom, is outside the comfortable %2°.")
+            .arg(degrees(number(0)), range(number(1), number(2)));
+    case FindingCode::CrankSwap:
+        return Words::tr("The %1 cranks come off; %2 goes on.").arg(halfMm(number(0)), halfMm(number(1)));
+    case FindingCode::BarCutDown:
+        return Words::tr("The bar, %1 wide, wants cutting to %2 where its maker allows it.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::LeaveSteererLong:
+        return Words::tr("Leave the steerer %1 mm long above the stem on the first build, under a "
+                         "spacer; cut to %2 after the second visit.")
+            .arg(range(number(1), number(2)), mm(number(0)));
+    case FindingCode::ToeNotChecked:
+        return Words::tr("Toe room is not worked out here: sit the rider on, pedals level, turn the "
+                         "bar, and see whether the shoe touches tyre or mudguard.");
+    }
+    return {};
+}
+
+} // namespace tripoise

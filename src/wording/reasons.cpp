@@ -1,0 +1,179 @@
+// SPDX-License-Identifier: MIT
+#include "wording/advice_text.h"
+
+#include "wording/words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr qsizetype mostReasons = 3;
+constexpr qsizetype mostGivenUp = 2;
+constexpr double leastSeenMm = 4.0; // smaller differences are not worth pointing at
+
+QString capitalised(QString text)
+{
+    if (!text.isEmpty())
+        text[0] = text[0].toUpper();
+    return text;
+}
+
+/// One reason for `better` against `worse`, from the better size's values.
+QString reasonSentence(Consideration consideration, double mine, double theirs,
+                       const QString& better, const QString& worse)
+{
+    const QString subject = capitalised(better);
+    switch (consideration) {
+    case Consideration::Posture:
+        return Words::tr("%1 brings the hands within %2 of their best place; on %3 they end up %4 "
+                         "away.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    case Consideration::Setback:
+        return Words::tr("%1 lets the saddle go where the knee wants it; on %2 it stays %3 off.")
+            .arg(subject, worse, mm(std::abs(theirs)));
+    case Consideration::StemLength:
+        return Words::tr("%1 takes a %2 stem, usual for this riding; %3 would want %4.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    case Consideration::Spacers:
+        return Words::tr("%1 needs %2 of spacers under the stem, %3 needs %4.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    case Consideration::StemAngle:
+        return Words::tr("%1 does with a stem of %2; %3 needs one of %4.")
+            .arg(subject, degrees(mine), worse, degrees(theirs));
+    case Consideration::ExposedPost:
+        return Words::tr("%1 shows %2 of seat post, %3 shows %4.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    case Consideration::Standover:
+        return Words::tr("%1 leaves %2 over the top tube, %3 only %4.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    case Consideration::Agility:
+        return mine < theirs
+                   ? Words::tr("%1 is the quicker of the two: its wheelbase is %2 shorter, and this "
+                               "riding wants a bike that turns.")
+                         .arg(subject, mm(theirs - mine))
+                   : Words::tr("%1 is the steadier of the two: its wheelbase is %2 longer, and this "
+                               "riding wants a bike that holds its line.")
+                         .arg(subject, mm(mine - theirs));
+    case Consideration::Compactness:
+        return Words::tr("%1 is the smaller bike to carry, park and lock.").arg(subject);
+    case Consideration::Adjustment:
+        return Words::tr("%1 leaves more room to move the bar later; %2 is nearer the end of it.")
+            .arg(subject, worse);
+    case Consideration::Crank:
+        return Words::tr("%1 goes with %2 cranks, %3 with %4.")
+            .arg(subject, halfMm(mine), worse, halfMm(theirs));
+    case Consideration::BarWidth:
+        return Words::tr("%1 takes a bar %2 wide, %3 one of %4.")
+            .arg(subject, mm(mine), worse, mm(theirs));
+    }
+    return {};
+}
+
+const FrameSize& frameOf(const Advice& advice, std::size_t candidate, const Prepared& prepared)
+{
+    return prepared.sizes[advice.candidates[candidate].size].frame;
+}
+
+QString setupPhrase(const AdvisedSetup& advised)
+{
+    const Setup& setup = advised.setup;
+    const QString stem = setup.cockpit.flipped
+                             ? Words::tr("the %1 stem turned over").arg(mm(setup.stem.lengthMm))
+                             : Words::tr("the %1 stem").arg(mm(setup.stem.lengthMm));
+    if (setup.cockpit.spacersMm < 0.5)
+        return Words::tr("with %1 and no spacers").arg(stem);
+    return Words::tr("with %1 and %2 of spacers").arg(stem, halfMm(setup.cockpit.spacersMm));
+}
+
+} // namespace
+
+QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+{
+    if (!advice.solved)
+        return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
+    const Verdict& verdict = advice.verdict;
+    const Candidate& named = advice.candidates[verdict.named];
+    const QString size = sizeName(frameOf(advice, verdict.named, prepared), prepared);
+    const QString setup = setupPhrase(*named.best);
+    if (!advice.anySound())
+        return advice.candidates.size() < 2
+                   ? Words::tr("Not %1: it breaks a limit.").arg(size)
+                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, %2.")
+                         .arg(size, setup);
+    if (!verdict.other)
+        return Words::tr("%1, %2.").arg(capitalised(size), setup);
+    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    const Setup& otherSetup = advice.candidates[*verdict.other].best->setup;
+    switch (verdict.kind) {
+    case VerdictKind::Clear: return Words::tr("%1, %2.").arg(capitalised(size), setup);
+    case VerdictKind::Slight:
+        return Words::tr("Slightly %1, %2.").arg(size, setup);
+    case VerdictKind::Either:
+        return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.")
+            .arg(nameOf(riding.mix), size, setup, other, mm(otherSetup.stem.lengthMm));
+    }
+    return {};
+}
+
+QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
+{
+    QStringList sentences;
+    const Verdict& verdict = advice.verdict;
+    const Candidate& candidate = advice.candidates[verdict.named];
+    const QString named = sizeName(frameOf(advice, verdict.named, prepared), prepared);
+    if (!verdict.other) {
+        for (const UsePosture& use : candidate.best->uses)
+            sentences << Words::tr("For %1 the back lies at %2 (%3° is comfortable), the arms at %4 "
+                                   "to it (%5°).")
+                             .arg(nameOf(use.use), degrees(use.posture.trunk.deg()),
+                                  range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg()),
+                                  degrees(use.posture.armTrunk.deg()),
+                                  range(use.windows.armTrunk.low().deg(),
+                                        use.windows.armTrunk.high().deg()));
+        return sentences;
+    }
+    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    for (const Reason& reason : verdict.reasons)
+        sentences << reasonSentence(reason.consideration, reason.named, reason.other, named, other);
+    return sentences.mid(0, mostReasons);
+}
+
+QStringList givenUpSentences(const Advice& advice, const Prepared& prepared)
+{
+    QStringList sentences;
+    const Verdict& verdict = advice.verdict;
+    if (!verdict.other)
+        return sentences;
+    const QString named = sizeName(frameOf(advice, verdict.named, prepared), prepared);
+    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    for (const Reason& reason : verdict.givenUp)
+        sentences << reasonSentence(reason.consideration, reason.other, reason.named, other, named);
+    return sentences.mid(0, mostGivenUp);
+}
+
+QString contrastSentence(const Advice& advice, const Prepared& prepared)
+{
+    const Verdict& verdict = advice.verdict;
+    if (!verdict.other)
+        return {};
+    const QString named = capitalised(sizeName(frameOf(advice, verdict.named, prepared), prepared));
+    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    const Contrast& contrast = verdict.contrast;
+    QStringList seen;
+    const auto add = [&seen](double differenceMm, const QString& more, const QString& less) {
+        if (std::abs(differenceMm) >= leastSeenMm)
+            seen << (differenceMm > 0.0 ? more : less).arg(mm(std::abs(differenceMm)));
+    };
+    add(contrast.barHigherMm, Words::tr("the bar %1 higher"), Words::tr("the bar %1 lower"));
+    add(contrast.barFurtherMm, Words::tr("the bar %1 further away"), Words::tr("the bar %1 nearer"));
+    add(contrast.wheelbaseMm, Words::tr("the wheels %1 further apart"),
+        Words::tr("the wheels %1 closer together"));
+    if (seen.isEmpty())
+        return Words::tr("Side by side with the same parts the two differ by less than %1 anywhere.")
+            .arg(mm(leastSeenMm));
+    return Words::tr("With the same parts on both, %1 has %2 than %3.")
+        .arg(named[0].toLower() + named.mid(1), listed(seen), other);
+}
+
+} // namespace tripoise

@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: MIT
+//
+// The best cockpit must be exactly the best of a plain loop over everything that fits together.
+#include "support.h"
+
+#include "advice/advise.h"
+#include "random_brief.h"
+
+#include <QTest>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+/// Points of one set-up, added up afresh from their definitions, without the search's shortcuts.
+double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared, const PreparedSize& size,
+                std::size_t crank, std::size_t row)
+{
+    const Tables& t = tables();
+    const WeightTable& w = t.weights;
+    const Body& body = person.body;
+    const double crankMm = prepared.cranksMm[crank];
+    const LegTarget leg = legTarget(t.comfort, mix, person.kneeShift);
+    SaddlePlace saddle = saddleForKnee(body, t.body, person.foothold, crankMm, leg.knee,
+                                       leg.kneeOverSpindleMm);
+    double points = 0.0;
+    const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, t.parts);
+    const double behind = behindTube(saddle, size.skeleton.seatAngle);
+    if (behind < rails.low || behind > rails.high) {
+        saddle = saddleBehindTube(body, t.body, person.foothold, crankMm, leg.knee,
+                                  size.skeleton.seatAngle,
+                                  std::min(std::max(behind, rails.low), rails.high));
+        points += w.points[indexOf(Consideration::Setback)]
+                  * std::pow((kneeOverSpindle(body, t.body, person.foothold, saddle, crankMm)
+                              - leg.kneeOverSpindleMm)
+                                 / t.comfort.kneeOverSpindleHalfWidthMm,
+                             2);
+    }
+    const Setup setup =
+        makeSetup(size.skeleton, prepared.stock, saddle, crankMm, size.cockpitAt(row), t.parts);
+    const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
+    const auto add = [&](Consideration c, double measure) { points += w.points[indexOf(c)] * measure; };
+
+    for (const Use use : allUses) {
+        const double share = mix.of(use);
+        if (share == 0.0)
+            continue;
+        const auto hold = [&](GripPlace place, double time) {
+            const Grip grip = gripOn(bar, place, t.parts);
+            add(Consideration::Posture,
+                share * time
+                    * solveUpperBody(upperLimbs(body, grip.halfWidthMm), midHip(saddle.point(), t.body),
+                                     setup.clamp + grip.fromClamp,
+                                     windowsFor(t.comfort, use, place, person.flexibility))
+                          .cost);
+        };
+        if (bar.kind == BarKind::Drop)
+            for (const GripPlace place : {GripPlace::Hoods, GripPlace::Tops, GripPlace::Drops})
+                hold(place, t.comfort.dropBarTime[indexOf(use)][indexOf(place)]);
+        else
+            hold(mainPlace(bar.kind), 1.0);
+        const Range& natural = w.naturalStemMm[indexOf(use)];
+        add(Consideration::StemLength,
+            share * std::pow(outside(setup.stem.lengthMm, natural) / w.stemUnitMm, 2));
+        const double want = w.steadinessWanted[indexOf(use)];
+        add(Consideration::Agility,
+            share * (want < 0 ? -want * size.steadiness : want * (size.steadinessMost - size.steadiness)));
+        add(Consideration::Compactness, share * w.compactnessWanted[indexOf(use)] * size.bulk);
+        Range width = bar.kind == BarKind::Flat ? w.flatBarMm : w.sweptBarMm;
+        if (bar.kind == BarKind::Drop) {
+            const Range& beyond =
+                use == Use::Gravel ? w.gravelBarBeyondShouldersMm : w.dropBarBeyondShouldersMm;
+            width = {body.biacromialMm + beyond.low, body.biacromialMm + beyond.high};
+        }
+        add(Consideration::BarWidth, share * outside(bar.widthMm, width) / w.barUnitMm);
+    }
+    add(Consideration::Spacers, std::pow(setup.cockpit.spacersMm / w.spacerUnitMm, 2));
+    add(Consideration::StemAngle,
+        std::abs(setup.stem.angle.deg()) > w.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
+    if (const auto post = exposedPost(size.skeleton, saddle, prepared.stock.saddle, t.parts))
+        add(Consideration::ExposedPost, outside(*post, w.ordinaryPostMm) / w.postUnitMm);
+    if (const auto clear = standoverClearance(size.skeleton, body.inseamMm))
+        add(Consideration::Standover, std::clamp(1.0 - *clear / w.wantedStandoverMm, 0.0, 1.0));
+    const CrankBand band = crankBandFor(t.comfort, body.inseamMm);
+    add(Consideration::Crank, outside(crankMm, {band.lowMm, band.highMm}) / w.crankUnitMm);
+    add(Consideration::Adjustment, size.adjustmentMeasure[row]);
+    return points;
+}
+
+} // namespace
+
+class TestSearch : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldFindExactlyTheExhaustiveBest()
+    {
+        RandomBriefs briefs(21);
+        std::size_t solved = 0, everything = 0;
+        for (int i = 0; i < 150; ++i) {
+            const RandomBrief brief = briefs.next();
+            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            Findings findings;
+            const Person person = personOf(
+                brief.rider, infer(brief.rider.measurements, brief.rider.sex, tables().populations, tables().tape),
+                {}, brief.riding.mix, prepared, tables(), findings);
+            for (const PreparedSize& size : prepared.sizes) {
+                SizeSearch search(person, brief.riding.mix, size, prepared, tables());
+                const auto found = search.best(tables().weights.points);
+                QCOMPARE(found.has_value(), size.count() > 0);
+                if (!found)
+                    continue;
+                std::size_t bestCrank = 0, bestRow = 0;
+                double least = std::numeric_limits<double>::infinity();
+                for (std::size_t crank = 0; crank < prepared.cranksMm.size(); ++crank)
+                    for (std::size_t row = 0; row < size.count(); ++row) {
+                        const double points =
+                            pointsOf(person, brief.riding.mix, prepared, size, crank, row);
+                        if (points < least - 1e-12) {
+                            least = points;
+                            bestCrank = crank;
+                            bestRow = row;
+                        }
+                    }
+                QVERIFY(std::abs(found->points - least) < 1e-9);
+                QCOMPARE(found->crank, bestCrank);
+                QCOMPARE(found->row, bestRow);
+                solved += search.solved();
+                for (const BarRun& run : size.bars)
+                    everything += prepared.cranksMm.size() * (run.end - run.begin)
+                                  * holdsOf(person, brief.riding.mix, brief.stock.bars[run.bar], tables())
+                                        .size();
+            }
+        }
+        QVERIFY(everything > 20000);
+        // Boxes of a few dozen cockpits; the floor saves the more the fuller the box.
+        QVERIFY2(2 * solved < everything, qPrintable(QStringLiteral("%1 of %2").arg(solved).arg(everything)));
+    }
+
+    void shouldStayExactUnderOtherWeightsAskedLater()
+    {
+        RandomBriefs briefs(22);
+        for (int i = 0; i < 40; ++i) {
+            const RandomBrief brief = briefs.next();
+            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            Findings findings;
+            const Person person = personOf(
+                brief.rider, infer(brief.rider.measurements, brief.rider.sex, tables().populations, tables().tape),
+                {}, brief.riding.mix, prepared, tables(), findings);
+            const PreparedSize& size = prepared.sizes.front();
+            SizeSearch reused(person, brief.riding.mix, size, prepared, tables());
+            for (std::size_t c = 0; c < considerationCount; ++c) {
+                PerConsideration<double> weights = tables().weights.points;
+                weights[c] *= 2.0;
+                const auto again = reused.best(weights);
+                SizeSearch fresh(person, brief.riding.mix, size, prepared, tables());
+                const auto first = fresh.best(weights);
+                QCOMPARE(again.has_value(), first.has_value());
+                if (!first)
+                    continue;
+                QCOMPARE(again->row, first->row);
+                QCOMPARE(again->crank, first->crank);
+                QVERIFY(std::abs(again->points - first->points) < 1e-12);
+            }
+        }
+    }
+
+    void shouldMakeItsPointsOfItsMeasures()
+    {
+        RandomBriefs briefs(23);
+        for (int i = 0; i < 40; ++i) {
+            const RandomBrief brief = briefs.next();
+            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Advice advice =
+                advise(brief.rider, brief.riding, {}, prepared, tables());
+            for (const Candidate& candidate : advice.candidates) {
+                if (!candidate.best)
+                    continue;
+                double sum = 0.0;
+                for (const LedgerEntry& entry : candidate.best->ledger)
+                    sum += entry.points;
+                QVERIFY(std::abs(sum - candidate.best->points) < 1e-9);
+            }
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(TestSearch)
+#include "tst_search.moc"

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: MIT
+//
+// Any bytes are read or refused without harm, and what is read survives a rewrite unchanged.
+#include "document/read.h"
+
+#include <cstdint>
+#include <cstdio>
+#include <cstdlib>
+#include <fstream>
+#include <sstream>
+
+namespace {
+
+std::string textOf(const char* path)
+{
+    std::ostringstream text;
+    text << std::ifstream(path, std::ios::binary).rdbuf();
+    return text.str();
+}
+
+const tripoise::Tables& tables()
+{
+    static const tripoise::Tables loaded = [] {
+        const std::string anthropometry = textOf(TRIPOISE_ASSETS "/anthropometry.json");
+        const std::string tape = textOf(TRIPOISE_ASSETS "/tape.json");
+        const std::string body = textOf(TRIPOISE_ASSETS "/body.json");
+        const std::string comfort = textOf(TRIPOISE_ASSETS "/comfort.json");
+        const std::string parts = textOf(TRIPOISE_ASSETS "/parts.json");
+        const std::string weights = textOf(TRIPOISE_ASSETS "/weights.json");
+        auto read = tripoise::readTables({anthropometry, tape, body, comfort, parts, weights});
+        if (!std::holds_alternative<tripoise::Tables>(read)) {
+            std::fputs("constant tables cannot be read\n", stderr);
+            std::abort();
+        }
+        return std::get<tripoise::Tables>(std::move(read));
+    }();
+    return loaded;
+}
+
+} // namespace
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
+{
+    const std::string_view text(reinterpret_cast<const char*>(data), size);
+    const auto read = tripoise::readFitting(text, tables());
+    const auto* fitting = std::get_if<tripoise::Fitting>(&read);
+    if (!fitting) {
+        if (std::get<tripoise::Problems>(read).empty())
+            std::abort(); // refused without a reason
+        return 0;
+    }
+    const auto again = tripoise::readFitting(tripoise::writeFitting(*fitting), tables());
+    const auto* rewritten = std::get_if<tripoise::Fitting>(&again);
+    if (!rewritten || !(*rewritten == *fitting))
+        std::abort();
+    return 0;
+}
