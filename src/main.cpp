@@ -2,6 +2,7 @@
 #include "command/command.h"
 
 #include <QGuiApplication>
+#include <QLoggingCategory>
 
 int main(int argc, char** argv)
 {
@@ -14,6 +15,8 @@ int main(int argc, char** argv)
     if (arguments.value(0) != QLatin1String("draw"))
         return tripoise::runCommand(arguments);
     qputenv("QT_QPA_PLATFORM", "offscreen");
+    QLoggingCategory::setFilterRules(
+        QStringLiteral("default.warning=false")); // a bare system has no XDG_RUNTIME_DIR
     const QGuiApplication application(argc, argv);
     return tripoise::runCommand(arguments);
 }

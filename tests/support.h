@@ -33,8 +33,7 @@ inline const Tables& tables()
         };
         const std::array texts{text("anthropometry"), text("tape"),  text("body"),
                                text("comfort"),       text("parts"), text("weights")};
-        auto read =
-            readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]});
+        auto read = readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]});
         if (auto* problems = std::get_if<Problems>(&read))
             throw std::runtime_error("constant tables: " + problems->front().path);
         return std::get<Tables>(std::move(read));
@@ -94,7 +93,8 @@ inline Body averageMan()
 }
 inline Body averageWoman()
 {
-    return bodyOf(Sex::Female, {{Quantity::Stature, {1629.0}, {}}, {Quantity::Inseam, {782.0}, {}}});
+    return bodyOf(Sex::Female,
+                  {{Quantity::Stature, {1629.0}, {}}, {Quantity::Inseam, {782.0}, {}}});
 }
 
 /// The foot of the calibration: sole and pedal 30, heel level.

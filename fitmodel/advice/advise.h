@@ -54,9 +54,9 @@ struct UseSetup {
 };
 
 struct Candidate {
-    std::size_t size = 0; ///< index into Prepared::sizes
-    int rank = 0;         ///< 1-based; candidates that break a limit come last
-    Findings limits;      ///< broken; empty for a sound candidate
+    std::size_t size = 0;             ///< index into Prepared::sizes
+    int rank = 0;                     ///< 1-based; candidates that break a limit come last
+    Findings limits;                  ///< broken; empty for a sound candidate
     std::optional<AdvisedSetup> best; ///< empty where no cockpit fits
     std::vector<UseSetup> byUse;      ///< as if the bicycle were for that use alone
     Findings findings;
@@ -89,12 +89,12 @@ struct Contrast {
 };
 
 struct Verdict {
-    std::size_t named = 0; ///< index into Advice::candidates
+    std::size_t named = 0;            ///< index into Advice::candidates
     std::optional<std::size_t> other; ///< the runner-up
     VerdictKind kind = VerdictKind::Either;
-    double lead = 0.0; ///< points before the runner-up
-    std::vector<Reason> reasons;  ///< for the named size, strongest first
-    std::vector<Reason> givenUp;  ///< where the other would be better, strongest first
+    double lead = 0.0;           ///< points before the runner-up
+    std::vector<Reason> reasons; ///< for the named size, strongest first
+    std::vector<Reason> givenUp; ///< where the other would be better, strongest first
     std::vector<Tilt> tilts;
     Contrast contrast;
 };
@@ -111,6 +111,12 @@ struct FrameAsked {
     Range reachMm;
 };
 
+/// What a published rule makes of the same rider, bottom bracket to saddle.
+struct PublishedHeight {
+    std::string name;
+    double heightMm = 0.0;
+};
+
 struct PartWorthBuying {
     Stem stem;
     double pointsSaved = 0.0;
@@ -118,10 +124,12 @@ struct PartWorthBuying {
 };
 
 struct Advice {
-    bool solved = false; ///< false until decided, and where no candidate carries a cockpit or it was stopped
+    bool solved =
+        false; ///< false until decided, and where no candidate carries a cockpit or it was stopped
     Person person;
     Findings riderFindings;
     ContactTarget target;
+    std::vector<PublishedHeight> publishedHeights;
     std::vector<Candidate> candidates; ///< in rank order
     Verdict verdict;
     FrameAsked asked;

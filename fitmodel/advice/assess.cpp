@@ -44,8 +44,7 @@ LegPosture legPosture(const Setup& setup, const std::vector<UsePosture>& uses, c
 {
     const Body& body = person.body;
     LegPosture leg;
-    leg.kneeBottom =
-        kneeAtBottom(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
+    leg.kneeBottom = kneeAtBottom(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
     leg.kneeBottomFootLevel =
         kneeAtBottomFootLevel(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
     leg.kneeOverSpindleMm =
@@ -83,9 +82,9 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     for (const Hold& hold : holds) {
         if (hold.place != mainPlace(bar.kind))
             continue;
-        advised.uses.push_back(
-            {hold.use, solveUpperBody(hold.limbs, hip, advised.setup.grip, hold.windows),
-             hold.windows});
+        advised.uses.push_back({hold.use,
+                                solveUpperBody(hold.limbs, hip, advised.setup.grip, hold.windows),
+                                hold.windows});
     }
     advised.leg = legPosture(advised.setup, advised.uses, person, tables);
 
@@ -107,9 +106,8 @@ Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size, const P
 {
     const Stock& stock = prepared.stock;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
-    Findings broken =
-        brokenLimits(size.frame, size.skeleton, advised.setup, stock.saddle, person.body.inseamMm,
-                     load, tables.frame, tables.parts);
+    Findings broken = brokenLimits(size.frame, size.skeleton, advised.setup, stock.saddle,
+                                   person.body.inseamMm, load, tables.frame, tables.parts);
     const Angle lean = pedalStrikeLean(size.skeleton, advised.setup.crankMm,
                                        stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm),
                                        tables.parts.pedalWidthMm);
@@ -134,8 +132,8 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
     const auto outOf = [&](FindingCode code, Angle angle, const Window& window,
                            std::optional<Use> use) {
         if (angle < window.low() || angle > window.high())
-            note(code, Severity::Caution,
-                 {angle.deg(), window.low().deg(), window.high().deg()}, use);
+            note(code, Severity::Caution, {angle.deg(), window.low().deg(), window.high().deg()},
+                 use);
     };
     const Setup& setup = advised.setup;
     for (const UsePosture& use : advised.uses) {

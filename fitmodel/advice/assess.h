@@ -8,13 +8,13 @@
 namespace tripoise {
 
 [[nodiscard]] AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& person,
-                                  const Mix& mix, const PreparedSize& size, const Prepared& prepared,
-                                  const Tables& tables);
+                                  const Mix& mix, const PreparedSize& size,
+                                  const Prepared& prepared, const Tables& tables);
 
 /// Limits the set-up breaks.
 [[nodiscard]] Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size,
-                                const Person& person, const Riding& riding, const Prepared& prepared,
-                                const Tables& tables);
+                                const Person& person, const Riding& riding,
+                                const Prepared& prepared, const Tables& tables);
 
 /// What is worth telling about it, short of limits.
 [[nodiscard]] Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm,

@@ -7,7 +7,10 @@
 namespace tripoise {
 namespace {
 
-double square(double value) { return value * value; }
+double square(double value)
+{
+    return value * value;
+}
 
 class SizeBuilder {
 public:
@@ -54,16 +57,18 @@ private:
                 continue;
             const double most = std::max(0.0, mostSpacers(m_size.skeleton, stem, m_tables.parts));
             const std::vector<double> totals = spacerTotals(m_stock.spacersMm, most);
+            const double stemRoom =
+                (hasStem(stem, bar, -1.0) ? 1.0 : 0.0) + (hasStem(stem, bar, 1.0) ? 1.0 : 0.0);
             for (const double spacers : totals)
-                addCockpit(i, stem, bar, spacers, totals.back());
+                addCockpit(i, stem, spacers, totals.back(), stemRoom);
         }
         run.end = m_size.count();
         if (run.end > run.begin)
             m_size.bars.push_back(run);
     }
 
-    void addCockpit(std::size_t mounted, const Stem& stem, std::size_t bar, double spacers,
-                    double mostTotal)
+    void addCockpit(std::size_t mounted, const Stem& stem, double spacers, double mostTotal,
+                    double stemRoom)
     {
         const WeightTable& weights = m_tables.weights;
         const Point clamp = clampCentre(m_size.skeleton, stem, spacers, m_tables.parts);
@@ -78,22 +83,20 @@ private:
         // Four ways to move the bar later, each a quarter: up, down, nearer, further.
         const double up = std::min(1.0, (mostTotal - spacers) / weights.raiseRoomMm);
         const double down = std::min(1.0, spacers / weights.lowerRoomMm);
-        const double nearer = hasStem(stem, bar, -1.0) ? 1.0 : 0.0;
-        const double further = hasStem(stem, bar, 1.0) ? 1.0 : 0.0;
-        m_size.adjustmentMeasure.push_back(1.0 - 0.25 * (up + down + nearer + further));
+        m_size.adjustmentMeasure.push_back(1.0 - 0.25 * (up + down + stemRoom));
     }
 
     /// Whether the box has a stem of the same angle, a little shorter (-1) or longer (+1).
     bool hasStem(const Stem& stem, std::size_t bar, double direction) const
     {
-        return std::any_of(
-            m_size.stems.begin(), m_size.stems.end(), [&](const MountedStem& mounted) {
-                const Stem other = asMounted(mounted);
-                const double step = direction * (other.lengthMm - stem.lengthMm);
-                return step > 0.0 && step <= m_tables.weights.stemRoomMm
-                       && other.angle == stem.angle
-                       && clampsMatch(other, m_stock.bars[bar], m_tables.parts);
-            });
+        return std::any_of(m_size.stems.begin(), m_size.stems.end(),
+                           [&](const MountedStem& mounted) {
+                               const Stem other = asMounted(mounted);
+                               const double step = direction * (other.lengthMm - stem.lengthMm);
+                               return step > 0.0 && step <= m_tables.weights.stemRoomMm
+                                      && other.angle == stem.angle
+                                      && clampsMatch(other, m_stock.bars[bar], m_tables.parts);
+                           });
     }
 
     const Stock& m_stock;
@@ -101,7 +104,8 @@ private:
     PreparedSize m_size;
 };
 
-/// Places in a spread: 0 for the least, and 1 for the most where the spread is at least `fullSpread`.
+/// Places in a spread: 0 for the least, and 1 for the most where the spread is at least
+/// `fullSpread`.
 std::vector<double> places(const std::vector<double>& values, double fullSpread)
 {
     if (values.empty())

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// What a decision needs of the sizes and the box of parts, worked out once, without the rider: every
-// cockpit each size can carry, where it puts the bar's clamp, and what it costs apart from posture.
-// Any number of bodies can then be decided over the same value.
+// What a decision needs of the sizes and the box of parts, worked out once, without the rider:
+// every cockpit each size can carry, where it puts the bar's clamp, and what it costs apart from
+// posture. Any number of bodies can then be decided over the same value.
 #pragma once
 
 #include "advice/tables.h"
@@ -40,7 +40,8 @@ struct PreparedSize {
     std::vector<double> angleMeasure;
     std::vector<double> adjustmentMeasure;
 
-    /// Place in the candidates' spread, 0 least to 1 most; less where the spread is too small to count.
+    /// Place in the candidates' spread, 0 least to 1 most; less where the spread is too small to
+    /// count.
     double steadiness = 0.0;
     double steadinessMost = 0.0; ///< of all candidates
     double bulk = 0.0;
@@ -56,8 +57,8 @@ struct Prepared {
     std::vector<PreparedSize> sizes;
 };
 
-/// Cockpits that break the maker's spacer limit or want a longer steerer are left out, unless a size
-/// has no other.
+/// Cockpits that break the maker's spacer limit or want a longer steerer are left out, unless a
+/// size has no other.
 [[nodiscard]] Prepared prepare(std::span<const FrameSize> frames, const Stock& stock,
                                const Tables& tables);
 

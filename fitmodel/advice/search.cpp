@@ -76,17 +76,18 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
     const Range rails = saddleBehindRange(m_size.skeleton, m_prepared.stock.saddle, m_tables.parts);
     const double behind = behindTube(plan.saddle, m_size.skeleton.seatAngle);
     if (outside(behind, rails) > 0.0) {
-        plan.saddle = saddleBehindTube(body, m_tables.body, m_person.foothold, crankMm, target.knee,
-                                       m_size.skeleton.seatAngle,
-                                       std::clamp(behind, rails.low, rails.high));
-        const double off = kneeOverSpindle(body, m_tables.body, m_person.foothold, plan.saddle, crankMm)
-                           - target.kneeOverSpindleMm;
+        plan.saddle =
+            saddleBehindTube(body, m_tables.body, m_person.foothold, crankMm, target.knee,
+                             m_size.skeleton.seatAngle, std::clamp(behind, rails.low, rails.high));
+        const double off =
+            kneeOverSpindle(body, m_tables.body, m_person.foothold, plan.saddle, crankMm)
+            - target.kneeOverSpindleMm;
         const double halfWidths = off / m_tables.comfort.kneeOverSpindleHalfWidthMm;
         plan.setbackMeasure = halfWidths * halfWidths;
     }
     plan.hip = midHip(plan.saddle.point(), m_tables.body);
-    if (const auto exposed = exposedPost(m_size.skeleton, plan.saddle, m_prepared.stock.saddle,
-                                         m_tables.parts))
+    if (const auto exposed =
+            exposedPost(m_size.skeleton, plan.saddle, m_prepared.stock.saddle, m_tables.parts))
         plan.postMeasure = outside(*exposed, weights.ordinaryPostMm) / weights.postUnitMm;
     const CrankBand band = crankBandFor(m_tables.comfort, body.inseamMm);
     plan.crankMeasure = outside(crankMm, {band.lowMm, band.highMm}) / weights.crankUnitMm;
@@ -151,8 +152,7 @@ std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
     lower.resize(m_size.count());
     for (std::size_t crank = 0; crank < m_cranks.size(); ++crank) {
         CrankPlan& plan = m_cranks[crank];
-        const double crankPoints = sizePoints
-                                   + weight(Consideration::Setback) * plan.setbackMeasure
+        const double crankPoints = sizePoints + weight(Consideration::Setback) * plan.setbackMeasure
                                    + weight(Consideration::ExposedPost) * plan.postMeasure
                                    + weight(Consideration::Crank) * plan.crankMeasure;
         for (std::size_t run = 0; run < m_size.bars.size(); ++run) {
@@ -161,11 +161,12 @@ std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
                 crankPoints + weight(Consideration::BarWidth) * m_barMeasure[run];
             std::size_t lowest = begin;
             for (std::size_t row = begin; row < end; ++row) {
-                lower[row] = runPoints
-                             + weight(Consideration::StemLength) * m_stemMeasure[m_size.mounted[row]]
-                             + weight(Consideration::Spacers) * m_size.spacerMeasure[row]
-                             + weight(Consideration::StemAngle) * m_size.angleMeasure[row]
-                             + weight(Consideration::Adjustment) * m_size.adjustmentMeasure[row];
+                lower[row] =
+                    runPoints
+                    + weight(Consideration::StemLength) * m_stemMeasure[m_size.mounted[row]]
+                    + weight(Consideration::Spacers) * m_size.spacerMeasure[row]
+                    + weight(Consideration::StemAngle) * m_size.angleMeasure[row]
+                    + weight(Consideration::Adjustment) * m_size.adjustmentMeasure[row];
                 if (lower[row] + postureWeight * plan.posture[row]
                     < lower[lowest] + postureWeight * plan.posture[lowest])
                     lowest = row;

@@ -2,8 +2,8 @@
 //
 // The best cockpit and crank for one person on one size: exactly the exhaustive best.
 //
-// Points of a set-up are the sum of weight x measure over the considerations. All measures but posture
-// are cheap; a proven floor under the posture's (posture/upper_body.h, CostFloor) lets most
+// Points of a set-up are the sum of weight x measure over the considerations. All measures but
+// posture are cheap; a proven floor under the posture's (posture/upper_body.h, CostFloor) lets most
 // cockpits be passed over without solving them. What was solved is kept, so that asking again under
 // other weights costs little.
 #pragma once
@@ -34,7 +34,10 @@ public:
     /// Measures of any set-up, posture solved exactly.
     [[nodiscard]] PerConsideration<double> measures(const Choice& choice);
 
-    [[nodiscard]] const SaddlePlace& saddle(std::size_t crank) const { return m_cranks[crank].saddle; }
+    [[nodiscard]] const SaddlePlace& saddle(std::size_t crank) const
+    {
+        return m_cranks[crank].saddle;
+    }
     [[nodiscard]] const Point& hip(std::size_t crank) const { return m_cranks[crank].hip; }
     /// Setback the knee asks for, before rails and post had their say.
     [[nodiscard]] double wantedSetbackMm(std::size_t crank) const
@@ -69,8 +72,8 @@ private:
     };
 
     void planCrank(double crankMm, const LegTarget& target);
-    /// Solves the holds one by one, and stops as soon as what is solved and the floors under the rest
-    /// exceed `most`; the row's floor is then raised to that.
+    /// Solves the holds one by one, and stops as soon as what is solved and the floors under the
+    /// rest exceed `most`; the row's floor is then raised to that.
     void solve(CrankPlan& plan, std::size_t row, std::size_t run, double most);
     [[nodiscard]] double barMeasure(const Bar& bar) const;
 

@@ -20,7 +20,7 @@ struct Tables {
     PartDefaults parts;
     WeightTable weights;
     double leastPedalLeanDeg = 0.0; ///< 16 CFR 1512.17(c)
-    std::vector<Stem> marketStems; ///< lengths and angles that can ordinarily be bought
+    std::vector<Stem> marketStems;  ///< lengths and angles that can ordinarily be bought
 };
 
 } // namespace tripoise

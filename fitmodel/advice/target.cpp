@@ -60,8 +60,8 @@ Person withRiddenHeight(const Person& person, const CurrentBike& current, const 
     const double modelled = heightFor(target.knee);
     const double modelVariance = tables.comfort.ridingSaddleSdMm * tables.comfort.ridingSaddleSdMm;
     const double riddenVariance = tables.comfort.riddenSaddleSdMm * tables.comfort.riddenSaddleSdMm;
-    const double shift = (*current.saddleHeightMm - modelled) * modelVariance
-                         / (modelVariance + riddenVariance);
+    const double shift =
+        (*current.saddleHeightMm - modelled) * modelVariance / (modelVariance + riddenVariance);
     const double knee =
         rootWithin(leastKnee.rad(), mostKnee.rad(), kneeTolerance, [&](double angle) {
             return heightFor(Angle::radians(angle)) - modelled - shift;
@@ -95,8 +95,7 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
             continue;
         }
         for (const GripPlace place : {GripPlace::Hoods, GripPlace::Tops, GripPlace::Drops})
-            add(use, place,
-                mix.of(use) * tables.comfort.dropBarTime[indexOf(use)][indexOf(place)]);
+            add(use, place, mix.of(use) * tables.comfort.dropBarTime[indexOf(use)][indexOf(place)]);
     }
     return holds;
 }
@@ -105,8 +104,8 @@ double postureCost(const std::vector<Hold>& holds, const Point& hip, const Point
 {
     double cost = 0.0;
     for (const Hold& hold : holds)
-        cost += hold.share
-                * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
+        cost +=
+            hold.share * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
     return cost;
 }
 
@@ -123,8 +122,8 @@ Point comfortableClamp(const std::vector<Hold>& holds, const Point& hip)
     if (holds.size() == 1)
         return best;
 
-    // The mix's optimum lies among its holds' own; Newton's steps from their mean, with the curvature
-    // from differences of slopes, halved while they do not descend.
+    // The mix's optimum lies among its holds' own; Newton's steps from their mean, with the
+    // curvature from differences of slopes, halved while they do not descend.
     double least = postureCost(holds, hip, best);
     for (int step = 0; step < mostSteps; ++step) {
         const Point slope = postureSlope(holds, hip, best);

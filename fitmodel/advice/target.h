@@ -28,8 +28,8 @@ struct LegTarget {
 /// One bicycle has one saddle: a mix asks for the mean of its uses' knees.
 [[nodiscard]] LegTarget legTarget(const ComfortTable& comfort, const Mix& mix, Angle kneeShift);
 
-/// The same person with the evidence of the bicycle ridden today: the saddle height is pooled with the
-/// model's by their variances, and the knee's centre moves to what meets it. Adds a finding.
+/// The same person with the evidence of the bicycle ridden today: the saddle height is pooled with
+/// the model's by their variances, and the knee's centre moves to what meets it. Adds a finding.
 [[nodiscard]] Person withRiddenHeight(const Person& person, const CurrentBike& current,
                                       const Mix& mix, double crankMm, const Tables& tables,
                                       Findings& findings);

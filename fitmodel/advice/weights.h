@@ -4,8 +4,8 @@
 // One point is one joint one half-width off its comfortable centre.
 #pragma once
 
-#include "base/use.h"
 #include "base/range.h"
+#include "base/use.h"
 
 #include <array>
 #include <string_view>
@@ -13,9 +13,9 @@
 namespace tripoise {
 
 enum class Consideration {
-    Posture,     ///< how far the hands are from where they would be most comfortable
-    Setback,     ///< knee over spindle that rails and post do not let be reached
-    StemLength,  ///< outside the use's natural range
+    Posture,    ///< how far the hands are from where they would be most comfortable
+    Setback,    ///< knee over spindle that rails and post do not let be reached
+    StemLength, ///< outside the use's natural range
     Spacers,
     StemAngle,   ///< steeper than ordinary
     ExposedPost, ///< outside its ordinary range
@@ -28,8 +28,8 @@ enum class Consideration {
 };
 
 inline constexpr std::array<std::string_view, 12> considerationKeys{
-    "posture",   "setback",   "stem_length", "spacers",    "stem_angle", "exposed_post",
-    "standover", "agility",   "compactness", "adjustment", "crank",      "bar_width"};
+    "posture",   "setback", "stem_length", "spacers",    "stem_angle", "exposed_post",
+    "standover", "agility", "compactness", "adjustment", "crank",      "bar_width"};
 
 inline constexpr std::size_t considerationCount = considerationKeys.size();
 
@@ -51,16 +51,16 @@ struct WeightTable {
     PerConsideration<bool> unsourced{};
 
     PerUse<Range> naturalStemMm{};
-    double stemUnitMm = 0.0; ///< outside the natural range; grows with the square
-    double spacerUnitMm = 0.0; ///< grows with the square
+    double stemUnitMm = 0.0;           ///< outside the natural range; grows with the square
+    double spacerUnitMm = 0.0;         ///< grows with the square
     double ordinaryStemAngleDeg = 0.0; ///< either way; beyond it the full points
     Range ordinaryPostMm;
-    double postUnitMm = 0.0; ///< outside the ordinary range
+    double postUnitMm = 0.0;        ///< outside the ordinary range
     double wantedStandoverMm = 0.0; ///< points grow from none here to all at no clearance
     /// -1 asks for an agile bicycle, +1 for a steady one; full points at the far end of the spread.
     PerUse<double> steadinessWanted{};
     double trailInWheelbase = 0.0; ///< millimetres of wheelbase that feel like one of trail
-    double agilitySpreadMm = 0.0; ///< least spread of candidates that counts in full
+    double agilitySpreadMm = 0.0;  ///< least spread of candidates that counts in full
     PerUse<double> compactnessWanted{};
     double compactnessSpreadMm = 0.0;
     double raiseRoomMm = 0.0; ///< of spacers still to be added, that counts as all one wants

@@ -30,7 +30,8 @@ using Point = Eigen::Vector2d;
     return {std::cos(fromX.rad()), std::sin(fromX.rad())};
 }
 
-/// Unit vector up a tube that leans back by its slope from the horizontal, as seat and head tubes do.
+/// Unit vector up a tube that leans back by its slope from the horizontal, as seat and head tubes
+/// do.
 [[nodiscard]] inline Point upTube(Angle slope)
 {
     return {-std::cos(slope.rad()), std::sin(slope.rad())};

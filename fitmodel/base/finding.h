@@ -19,8 +19,8 @@ enum class FindingCode {
     RiddenHeightCounts,    ///< numbers: ridden height, height without it, shift of the target
     SexNotStated,
     // about a size; `name` is the geometry key
-    GeometryAssumed,  ///< numbers: value assumed
-    GeometryDerived,  ///< numbers: value derived
+    GeometryAssumed, ///< numbers: value assumed
+    GeometryDerived, ///< numbers: value derived
     // about a set-up; limits first
     NoCockpitFits,         ///< nothing in stock fits this size's steerer
     PostTooShort,          ///< numbers: insertion left, insertion needed

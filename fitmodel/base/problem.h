@@ -11,25 +11,25 @@
 namespace tripoise {
 
 enum class ProblemCode {
-    NotReadable,    ///< the file cannot be opened or read
-    TooLarge,       ///< the document is larger than `high` bytes
-    NotJson,        ///< not JSON, or cut short; `value` says where
-    TooDeep,        ///< nested deeper than `high` levels
-    DuplicateKey,   ///< the same key twice in one object
-    WrongFormat,    ///< another kind of document
-    NewerVersion,   ///< a version this program does not know; `high` is the newest it does
-    WrongType,      ///< `names[0]` says which type is wanted
-    UnknownKey,     ///< `names` are the nearest known keys
-    Missing,        ///< a required field
-    OutOfRange,     ///< outside `low`..`high`
-    UnitSlip,       ///< outside the range, and inside it in another unit, `names[0]`
-    NotOneOf,       ///< `names` are the accepted words
-    TooFew,         ///< a list with fewer than `low` entries
-    TooMany,        ///< a list with more than `high` entries
-    SharesSum,      ///< shares that do not sum to 1
-    Contradiction,  ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
-    Duplicate,      ///< the same as the entry at path `names[0]`
-    NothingFits,    ///< no stem fits any steerer and bar; `names` are the sizes wanted
+    NotReadable,   ///< the file cannot be opened or read
+    TooLarge,      ///< the document is larger than `high` bytes
+    NotJson,       ///< not JSON, or cut short; `value` says where
+    TooDeep,       ///< nested deeper than `high` levels
+    DuplicateKey,  ///< the same key twice in one object
+    WrongFormat,   ///< another kind of document
+    NewerVersion,  ///< a version this program does not know; `high` is the newest it does
+    WrongType,     ///< `names[0]` says which type is wanted
+    UnknownKey,    ///< `names` are the nearest known keys
+    Missing,       ///< a required field
+    OutOfRange,    ///< outside `low`..`high`
+    UnitSlip,      ///< outside the range, and inside it in another unit, `names[0]`
+    NotOneOf,      ///< `names` are the accepted words
+    TooFew,        ///< a list with fewer than `low` entries
+    TooMany,       ///< a list with more than `high` entries
+    SharesSum,     ///< shares that do not sum to 1
+    Contradiction, ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
+    Duplicate,     ///< the same as the entry at path `names[0]`
+    NothingFits,   ///< no stem fits any steerer and bar; `names` are the sizes wanted
 };
 
 struct Problem {

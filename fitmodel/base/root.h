@@ -7,9 +7,9 @@
 
 namespace tripoise {
 
-/// False position with the Illinois step (Dowell & Jarratt 1971): keeps the bracket, converges faster
-/// than linearly. Where both ends have the same sign there is no root to find: the end nearer to zero
-/// is returned, which is what clamping to the bracket means.
+/// False position with the Illinois step (Dowell & Jarratt 1971): keeps the bracket, converges
+/// faster than linearly. Where both ends have the same sign there is no root to find: the end
+/// nearer to zero is returned, which is what clamping to the bracket means.
 template <typename Function>
 [[nodiscard]] double rootWithin(double low, double high, double tolerance, Function&& f)
 {
@@ -20,7 +20,8 @@ template <typename Function>
     double root = high;
     for (int step = 0; step < 60 && std::abs(high - low) > tolerance; ++step) {
         const double previous = root;
-        root = atHigh == atLow ? 0.5 * (low + high) : (low * atHigh - high * atLow) / (atHigh - atLow);
+        root =
+            atHigh == atLow ? 0.5 * (low + high) : (low * atHigh - high * atLow) / (atHigh - atLow);
         const double atRoot = f(root);
         if (atRoot * atHigh < 0.0) {
             low = high;

@@ -11,8 +11,8 @@
 
 namespace tripoise {
 
-/// Angle between two sides of a triangle, from its three sides (mm). A triangle that cannot close is
-/// taken as straight or folded, so the answer is always within 0..180 degrees.
+/// Angle between two sides of a triangle, from its three sides (mm). A triangle that cannot close
+/// is taken as straight or folded, so the answer is always within 0..180 degrees.
 [[nodiscard]] inline Angle angleBetween(double sideMm, double otherMm, double oppositeMm)
 {
     const double cosine =

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What a bicycle is ridden for, and the mix of it. Costs and windows are kept per use and mixed last.
+// What a bicycle is ridden for, and the mix of it. Costs and windows are kept per use and mixed
+// last.
 #pragma once
 
 #include <array>
@@ -16,12 +17,18 @@ inline constexpr std::array allUses{Use::City,    Use::Commuting, Use::FastCommu
 
 template <typename T> using PerUse = std::array<T, allUses.size()>;
 
-[[nodiscard]] constexpr std::size_t indexOf(Use use) { return static_cast<std::size_t>(use); }
+[[nodiscard]] constexpr std::size_t indexOf(Use use)
+{
+    return static_cast<std::size_t>(use);
+}
 
 inline constexpr PerUse<std::string_view> useKeys{"city",    "commuting", "fast_commuting",
                                                   "touring", "gravel",    "road"};
 
-[[nodiscard]] constexpr std::string_view keyOf(Use use) { return useKeys[indexOf(use)]; }
+[[nodiscard]] constexpr std::string_view keyOf(Use use)
+{
+    return useKeys[indexOf(use)];
+}
 
 [[nodiscard]] constexpr std::optional<Use> useFromKey(std::string_view key)
 {

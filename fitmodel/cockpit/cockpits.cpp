@@ -12,7 +12,10 @@ namespace {
 constexpr double diameterTolerance = 0.15;
 constexpr double partsPerMm = 100.0; // spacer totals are told apart to a hundredth
 
-bool sameDiameter(double a, double b) { return std::abs(a - b) <= diameterTolerance; }
+bool sameDiameter(double a, double b)
+{
+    return std::abs(a - b) <= diameterTolerance;
+}
 
 } // namespace
 

@@ -19,8 +19,8 @@ struct Cockpit {
     bool operator==(const Cockpit&) const = default;
 };
 
-/// Every total that some of the pieces make, ascending, starting with 0; none above `mostMm`. Totals
-/// are told apart to a hundredth of a millimetre.
+/// Every total that some of the pieces make, ascending, starting with 0; none above `mostMm`.
+/// Totals are told apart to a hundredth of a millimetre.
 [[nodiscard]] std::vector<double> spacerTotals(const std::vector<double>& pieces, double mostMm);
 
 /// A stem as it would be mounted: with its angle, over or under.
@@ -31,8 +31,8 @@ struct MountedStem {
     bool operator==(const MountedStem&) const = default;
 };
 
-/// The stems in stock that fit a steerer, each way up. Two that put the bar at the same place for the
-/// same clamp are one, and the one that needs no turning over stays.
+/// The stems in stock that fit a steerer, each way up. Two that put the bar at the same place for
+/// the same clamp are one, and the one that needs no turning over stays.
 [[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
                                                     const PartDefaults& defaults);
 

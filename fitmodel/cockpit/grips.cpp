@@ -14,8 +14,8 @@ double sweptBack(const Bar& bar, const PartDefaults& defaults)
         return *bar.gripBackMm;
     if (bar.kind == BarKind::Swept && !bar.backsweepDeg)
         return defaults.sweptGripBackMm;
-    const double swept = std::max(
-        0.0, 0.5 * bar.widthMm - defaults.palmFromBarEndMm - defaults.straightCentreMm);
+    const double swept =
+        std::max(0.0, 0.5 * bar.widthMm - defaults.palmFromBarEndMm - defaults.straightCentreMm);
     const double sweep = bar.backsweepDeg.value_or(defaults.flatBacksweepDeg);
     return swept * std::sin(Angle::degrees(sweep).rad());
 }

@@ -29,7 +29,8 @@ struct Fitting {
     std::vector<FrameSize> frames;
     Stock stock;
     std::optional<CurrentBike> current;
-    std::vector<KeptJson> kept; ///< unknown keys; `choices`, `visits` and complaints, until they are used
+    std::vector<KeptJson>
+        kept; ///< unknown keys; `choices`, `visits` and complaints, until they are used
 
     bool operator==(const Fitting&) const = default;
 };

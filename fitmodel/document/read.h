@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// JSON in and out. Nothing here throws; every problem of a document is reported at once, each with its
-// path, its value and what would be accepted.
+// JSON in and out. Nothing here throws; every problem of a document is reported at once, each with
+// its path, its value and what would be accepted.
 #pragma once
 
 #include "advice/tables.h"
@@ -14,8 +14,8 @@
 
 namespace tripoise {
 
-/// A fitting, or what is wrong with the text. The tables give the plausible range of each measurement
-/// and the part sizes that are meant where none is stated.
+/// A fitting, or what is wrong with the text. The tables give the plausible range of each
+/// measurement and the part sizes that are meant where none is stated.
 [[nodiscard]] std::variant<Fitting, Problems> readFitting(std::string_view text,
                                                           const Tables& tables);
 

@@ -7,6 +7,8 @@
 namespace tripoise {
 namespace {
 
+constexpr std::size_t longestRuleName = 40;
+
 constexpr auto placeWords = [] {
     Words<GripPlace, allGripPlaces.size()> words{};
     for (const GripPlace place : allGripPlaces)
@@ -78,6 +80,24 @@ void readCrankBands(Fields cranks, ComfortTable& comfort)
     }
 }
 
+void readSaddleRules(Fields& file, ComfortTable& comfort)
+{
+    const auto& rules = file.needList("saddle_rules", anyCount);
+    for (std::size_t i = 0; i < rules.size(); ++i) {
+        const std::string path = joined(file.pathOf("saddle_rules"), i);
+        if (!rules[i].is_object()) {
+            file.report().add(wrongType(rules[i], path, "object"));
+            continue;
+        }
+        Fields rule(rules[i], path, file.report());
+        comfort.saddleRules.push_back(
+            {rule.text("name", longestRuleName), figure(rule, "constant_mm"),
+             figure(rule, "per_inseam"), figure(rule, "per_knee_mm"),
+             figure(rule, "per_inseam_seat_angle"), rule.flag("from_pedal", false),
+             figure(rule, "least_inseam_mm")});
+    }
+}
+
 } // namespace
 
 void readComfort(Fields file, ComfortTable& comfort)
@@ -111,6 +131,7 @@ void readComfort(Fields file, ComfortTable& comfort)
                 shares[indexOf(place)] = figure(*time, keyOf(place));
         return shares;
     });
+    readSaddleRules(file, comfort);
     if (auto cranks = file.needObject("cranks"))
         readCrankBands(*cranks, comfort);
     if (auto saddle = file.needObject("saddle_height_sd")) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// One size of a frame as its maker's table gives it. Absent is absent; what is not given is derived or
-// assumed when the skeleton is made.
+// One size of a frame as its maker's table gives it. Absent is absent; what is not given is derived
+// or assumed when the skeleton is made.
 #pragma once
 
 #include "base/range.h"

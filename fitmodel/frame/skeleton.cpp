@@ -148,9 +148,9 @@ private:
         s.tyreMm = givenOr("tyre_mm", wheel.tyreMm, m_defaults.tyreMm).value;
         s.wheelRadiusMm = 0.5 * (s.beadSeatMm + 2.0 * s.tyreMm);
         if (wheel.mudguard)
-            s.mudguard = Mudguard{wheel.mudguard->gapMm.value_or(m_defaults.mudguardGapMm),
-                                  wheel.mudguard->widthMm.value_or(s.tyreMm
-                                                                   + m_defaults.mudguardWidthMm)};
+            s.mudguard =
+                Mudguard{wheel.mudguard->gapMm.value_or(m_defaults.mudguardGapMm),
+                         wheel.mudguard->widthMm.value_or(s.tyreMm + m_defaults.mudguardWidthMm)};
     }
 
     void headset()

@@ -2,11 +2,11 @@
 //
 // The points of one size in the plane, in the bike axes.
 //
-// The steering axis passes through the head-tube top (reach, stack) at the head angle, and the front
-// axle lies the fork offset ahead of it at the height of the bottom-bracket drop; so the front centre
-// needs neither head tube nor fork length, and where it (or the wheelbase) is given instead, the
-// offset follows. Exact trigonometry throughout; what the table leaves undetermined is taken from
-// the defaults and marked as assumed.
+// The steering axis passes through the head-tube top (reach, stack) at the head angle, and the
+// front axle lies the fork offset ahead of it at the height of the bottom-bracket drop; so the
+// front centre needs neither head tube nor fork length, and where it (or the wheelbase) is given
+// instead, the offset follows. Exact trigonometry throughout; what the table leaves undetermined is
+// taken from the defaults and marked as assumed.
 #pragma once
 
 #include "base/axes.h"
@@ -56,7 +56,7 @@ struct Skeleton {
     Estimate forkOffsetMm;
     Estimate headTubeMm;
     Estimate bbDropMm;
-    Estimate chainstayMm;     ///< shortest
+    Estimate chainstayMm;        ///< shortest
     double chainstayEndMm = 0.0; ///< longest
     std::optional<Estimate> seatTubeMm;
     std::optional<Estimate> standoverMm; ///< from the ground

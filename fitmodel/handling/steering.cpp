@@ -11,8 +11,7 @@ Steering steeringOf(const Skeleton& skeleton)
     const double sine = std::sin(skeleton.headAngle.rad());
     const double cosine = std::cos(skeleton.headAngle.rad());
     Steering steering;
-    steering.mechanicalTrailMm =
-        skeleton.wheelRadiusMm * cosine - skeleton.forkOffsetMm.value;
+    steering.mechanicalTrailMm = skeleton.wheelRadiusMm * cosine - skeleton.forkOffsetMm.value;
     steering.trailMm = steering.mechanicalTrailMm / sine;
     steering.flopMm = steering.trailMm * sine * cosine;
     steering.frontCentreMm = skeleton.frontAxle.norm();

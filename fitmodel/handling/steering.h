@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// How a size steers and stands, from its skeleton alone. Formulas as in Meijaard et al. 2007 (Proc R
-// Soc A 463:1955) for the trail; head angle from the horizontal.
+// How a size steers and stands, from its skeleton alone. Formulas as in Meijaard et al. 2007 (Proc
+// R Soc A 463:1955) for the trail; head angle from the horizontal.
 #pragma once
 
 #include "frame/skeleton.h"

@@ -35,8 +35,8 @@ Angle flexionBetween(const Body& body, const Point& hip, const Point& ankle)
     return Angle::degrees(180.0) - angleBetween(body.thighMm, body.shankMm, (hip - ankle).norm());
 }
 
-/// One harmonic of the turn: the foot dips towards level as the crank comes forward from the bottom,
-/// and lifts as far behind.
+/// One harmonic of the turn: the foot dips towards level as the crank comes forward from the
+/// bottom, and lifts as far behind.
 Angle pitchAt(const Foothold& foothold, Angle crank, Angle bottom)
 {
     const double forward = std::sin((crank - bottom).rad()) / std::sin(-bottom.rad());
@@ -63,9 +63,15 @@ LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& footho
     return leg;
 }
 
-Angle bottomOfTurn(const Point& saddle) { return angleOf(-saddle); }
+Angle bottomOfTurn(const Point& saddle)
+{
+    return angleOf(-saddle);
+}
 
-Angle topOfTurn(const Point& saddle) { return angleOf(saddle); }
+Angle topOfTurn(const Point& saddle)
+{
+    return angleOf(saddle);
+}
 
 Angle kneeAtBottom(const Body& body, const BodyModel& model, const Foothold& foothold,
                    const SaddlePlace& saddle, double crankMm)
@@ -94,8 +100,7 @@ SaddlePlace saddleOnAxis(const Body& body, const BodyModel& model, const Foothol
 {
     // |s u + w| = reach of the leg, with u up the axis and w from the ankle to the raised origin.
     const Point axis = upTube(seatAxis);
-    const Point ankle =
-        ankleAtBottom(body, foothold, crankMm, seatAxis, foothold.pitchBottom);
+    const Point ankle = ankleAtBottom(body, foothold, crankMm, seatAxis, foothold.pitchBottom);
     const Point offset = hipAbove(Point::Zero(), model) - ankle;
     const double reach = closingLength(body.thighMm, body.shankMm, knee);
     const double middle = axis.dot(offset);

@@ -20,17 +20,18 @@ namespace tripoise {
 namespace {
 
 constexpr Angle mostElbow = Angle::degrees(90.0);
-constexpr Angle straightElbow; // 0
-constexpr double elbowTolerance = 3e-4; // rad; the step after one this small errs by its square
+constexpr Angle straightElbow;           // 0
+constexpr double elbowTolerance = 3e-4;  // rad; the step after one this small errs by its square
 constexpr double leastArmSquare = 100.0; // mm^2, where splay would swallow the arm
-constexpr double beyondScaleMm = 5.0; // a grip this far out of reach costs a point more
+constexpr double beyondScaleMm = 5.0;    // a grip this far out of reach costs a point more
 
 struct Term {
     double value, slope, curvature;
 };
 
 /// Cost of one joint and its derivatives, doubled on the side given by `stretchedSign`.
-Term termOf(double angle, double slope, double curvature, const Window& window, double stretchedSign)
+Term termOf(double angle, double slope, double curvature, const Window& window,
+            double stretchedSign)
 {
     const double away = angle - window.centre.rad();
     const double weight = (away * stretchedSign > 0.0 ? 2.0 : 1.0)
@@ -99,8 +100,7 @@ public:
         const double kappaCurve = (n * gSlope - g * g) / under
                                   - n * g * (2.0 * g * area + a2 * areaSlope) / (under * under);
 
-        const Term trunk =
-            termOf(m_slope + alpha, alphaSlope, alphaCurve, windows.trunk, -1.0);
+        const Term trunk = termOf(m_slope + alpha, alphaSlope, alphaCurve, windows.trunk, -1.0);
         const Term armTrunk = termOf(kappa, kappaSlope, kappaCurve, windows.armTrunk, 1.0);
         const Term bend = termOf(elbow, 1.0, 0.0, windows.elbow, 0.0);
         return {trunk.slope + armTrunk.slope + bend.slope,
@@ -179,7 +179,8 @@ Point costSlope(const UpperLimbs& limbs, const Point& hip, const Point& grip,
     const Term trunk = termOf(posture.trunk.rad(), 1.0, 0.0, windows.trunk, -1.0);
     const Term armTrunk = termOf(posture.armTrunk.rad(), 1.0, 0.0, windows.armTrunk, 1.0);
     const double outward =
-        (trunk.slope * (limbs.trunkMm * std::cos(alpha) - distance) + armTrunk.slope * distance) / area;
+        (trunk.slope * (limbs.trunkMm * std::cos(alpha) - distance) + armTrunk.slope * distance)
+        / area;
     return outward * out + trunk.slope / distance * across;
 }
 
@@ -224,17 +225,18 @@ CostFloor costFloor(const UpperLimbs& limbs, const UpperWindows& windows)
     const double shortestArm = std::sqrt(triangle.armSquare(mostElbow.rad()));
     const double armSlopeMost = product / shortestArm;
     const double armCurveMost = (product + armSlopeMost * armSlopeMost) / shortestArm;
-    const double bendings[] = {
-        (limbs.trunkMm + longestArm) * trunkWidth * trunkWidth, // trunk, trunk
-        longestArm * armWidth * armWidth,                       // arm, arm
-        armCurveMost * elbowWidth * elbowWidth,                 // elbow, elbow
-        longestArm * trunkWidth * armWidth * std::numbers::sqrt2,
-        armSlopeMost * trunkWidth * elbowWidth * std::numbers::sqrt2,
-        armSlopeMost * armWidth * elbowWidth * std::numbers::sqrt2};
+    const double bendings[] = {(limbs.trunkMm + longestArm) * trunkWidth
+                                   * trunkWidth,                       // trunk, trunk
+                               longestArm * armWidth * armWidth,       // arm, arm
+                               armCurveMost * elbowWidth * elbowWidth, // elbow, elbow
+                               longestArm * trunkWidth * armWidth * std::numbers::sqrt2,
+                               armSlopeMost * trunkWidth * elbowWidth * std::numbers::sqrt2,
+                               armSlopeMost * armWidth * elbowWidth * std::numbers::sqrt2};
     double squares = 0.0;
     for (const double bending : bendings)
         squares += bending * bending;
-    // Out of reach, cost grows by a point every beyondScaleMm, which the same form covers from there.
+    // Out of reach, cost grows by a point every beyondScaleMm, which the same form covers from
+    // there.
     const double remainder = std::max(0.5 * std::sqrt(squares), beyondScaleMm);
 
     return {yy / determinant, -xy / determinant, xx / determinant, remainder / shortest};

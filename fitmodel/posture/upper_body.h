@@ -7,8 +7,8 @@
 // ((angle - centre) / half-width)^2, doubled on its stretched side (trunk lower, arm-trunk larger).
 // The arm lies in the plane of the bicycle after its length is shortened by its splay to the grips.
 // Within 0.001 degrees of the optimum; the cost is unimodal in the elbow on 0..90 degrees (checked
-// against a general optimiser in the tests). A grip beyond the straight arm, or closer than the bent
-// arm allows, is out of reach: the arm is then taken at its end of travel and every further
+// against a general optimiser in the tests). A grip beyond the straight arm, or closer than the
+// bent arm allows, is out of reach: the arm is then taken at its end of travel and every further
 // millimetre adds steeply growing cost, so costs stay finite and ordered.
 #pragma once
 
@@ -51,8 +51,8 @@ struct UpperPosture {
 [[nodiscard]] double costAtElbow(const UpperLimbs& limbs, const Point& hip, const Point& grip,
                                  Angle elbow, const UpperWindows& windows);
 
-/// How a solved cost changes as the grip moves, points a millimetre. By the envelope theorem the elbow
-/// need not be solved again; meaningful where the grip is within reach.
+/// How a solved cost changes as the grip moves, points a millimetre. By the envelope theorem the
+/// elbow need not be solved again; meaningful where the grip is within reach.
 [[nodiscard]] Point costSlope(const UpperLimbs& limbs, const Point& hip, const Point& grip,
                               const UpperPosture& posture, const UpperWindows& windows);
 
@@ -60,12 +60,13 @@ struct UpperPosture {
 [[nodiscard]] Point comfortableGrip(const UpperLimbs& limbs, const Point& hip,
                                     const UpperWindows& windows);
 
-/// A proven floor under the cost of a grip, in closed form, from how far it is from the comfortable one.
+/// A proven floor under the cost of a grip, in closed form, from how far it is from the comfortable
+/// one.
 ///
 /// With joint changes x measured in half-widths, cost >= |x|^2, and the grip moves by J x + r with
-/// |r| <= R |x|^2, where R is half of a bound on the second derivatives over all postures. In the norm
-/// of (J J')^-1, in which |J x| <= |x|, a move of length s therefore has s <= |x| + k |x|^2 with
-/// k = R / (the shortest half-axis of J J'), which is solved for |x|.
+/// |r| <= R |x|^2, where R is half of a bound on the second derivatives over all postures. In the
+/// norm of (J J')^-1, in which |J x| <= |x|, a move of length s therefore has s <= |x| + k |x|^2
+/// with k = R / (the shortest half-axis of J J'), which is solved for |x|.
 struct CostFloor {
     double xx = 0.0, xy = 0.0, yy = 0.0; ///< (J J')^-1, 1/mm^2
     double bend = 0.0;                   ///< k

@@ -10,6 +10,7 @@
 #include "base/angle.h"
 #include "base/grip_place.h"
 #include "base/use.h"
+#include "posture/saddle_rules.h"
 #include "rider/measurements.h"
 
 #include <vector>
@@ -38,7 +39,7 @@ struct UpperCentre {
 
 /// Arm-trunk centre for a pair that has no calibrated row: a line over the trunk centre.
 struct ArmTrunkLine {
-    Angle at;          ///< arm-trunk centre where the trunk is `trunk`
+    Angle at; ///< arm-trunk centre where the trunk is `trunk`
     Angle trunk;
     double slope = 0.0;
 };
@@ -55,18 +56,19 @@ struct ComfortTable {
     /// What hands on the tops or in the drops change against the hoods, for uses without a row.
     PerGripPlace<UpperCentre> awayFromHoods;
     Angle trunkHalfWidth, armTrunkHalfWidth, elbowCentre, elbowHalfWidth;
-    Angle stiffShift, suppleShift;       ///< of the trunk centre
-    Angle stiffBelow, suppleAbove;       ///< straight-leg raise
+    Angle stiffShift, suppleShift; ///< of the trunk centre
+    Angle stiffBelow, suppleAbove; ///< straight-leg raise
     PerUse<Angle> kneeCentre;
     Angle kneeHalfWidth;
+    std::vector<SaddleRule> saddleRules; ///< published, to show beside the solution
     PerUse<double> kneeOverSpindleMm;
     double kneeOverSpindleHalfWidthMm = 0.0;
-    Angle pitchBottom, pitchForward;     ///< foot, heel level habit
+    Angle pitchBottom, pitchForward; ///< foot, heel level habit
     Angle lowHeelShift, toeDownShift;
     PerUse<PerGripPlace<double>> dropBarTime; ///< share of time at hoods, tops, drops
-    std::vector<CrankBand> cranks;       ///< ascending; the last has no upper end
-    double ridingSaddleSdMm = 0.0;       ///< of a saddle height from body measures alone
-    double riddenSaddleSdMm = 0.0;       ///< of one ridden without complaint
+    std::vector<CrankBand> cranks;            ///< ascending; the last has no upper end
+    double ridingSaddleSdMm = 0.0;            ///< of a saddle height from body measures alone
+    double riddenSaddleSdMm = 0.0;            ///< of one ridden without complaint
 
     [[nodiscard]] Window knee(Use use) const { return {kneeCentre[indexOf(use)], kneeHalfWidth}; }
 };

@@ -8,7 +8,9 @@ namespace tripoise {
 Body bodyFrom(const BaseVector& base, const BodyModel& model)
 {
     const auto of = [&base](Quantity quantity) { return base(static_cast<int>(quantity)); };
-    const auto link = [&model](double lengthMm) { return std::max(lengthMm, model.shortestLinkMm); };
+    const auto link = [&model](double lengthMm) {
+        return std::max(lengthMm, model.shortestLinkMm);
+    };
     const double upperArm = of(Quantity::UpperArm);
     const double shoulderDrop = model.shoulderBelowAcromion * upperArm;
 
@@ -21,9 +23,9 @@ Body bodyFrom(const BaseVector& base, const BodyModel& model)
     body.footMm = of(Quantity::Foot);
     body.ballMm = of(Quantity::BallOfFoot);
     body.ankleToBallMm = body.ballMm - model.heelToAnkle * body.footMm;
-    body.trunkMm = link(
-        model.trunkChord
-        * (of(Quantity::AcromialHeight) - shoulderDrop - of(Quantity::TrochanterionHeight)));
+    body.trunkMm =
+        link(model.trunkChord
+             * (of(Quantity::AcromialHeight) - shoulderDrop - of(Quantity::TrochanterionHeight)));
     body.upperArmMm = link(upperArm - shoulderDrop);
     body.forearmMm = link(of(Quantity::Forearm) + of(Quantity::WristToGrip));
     body.biacromialMm = of(Quantity::Biacromial);

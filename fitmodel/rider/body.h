@@ -3,8 +3,8 @@
 // The rider as links: segment lengths between joint centres, from the survey's skin landmarks.
 //
 // Shoulder centre below the acromion after de Leva 1996 (J Biomech 29:1223, about a tenth of the
-// upper arm, from memory); hip centre at trochanter height. Thigh and shank together are sound, their
-// split is the least certain part.
+// upper arm, from memory); hip centre at trochanter height. Thigh and shank together are sound,
+// their split is the least certain part.
 #pragma once
 
 #include "rider/posterior.h"
@@ -30,7 +30,7 @@ struct Body {
     double ankleHeightMm = 0.0;
     double ankleToBallMm = 0.0; ///< along the foot
     double footMm = 0.0;
-    double ballMm = 0.0; ///< heel to ball
+    double ballMm = 0.0;  ///< heel to ball
     double trunkMm = 0.0; ///< mid-hip to shoulder centre, the riding chord
     double upperArmMm = 0.0;
     double forearmMm = 0.0; ///< elbow to the centre of the grip

@@ -41,15 +41,28 @@ enum class Quantity {
 inline constexpr int baseVariableCount = 21;
 inline constexpr int quantityCount = 22;
 
-inline constexpr std::array<std::string_view, quantityCount> quantityKeys{
-    "stature_mm",        "inseam_mm",       "sternal_notch_height_mm",
-    "acromial_height_mm", "trochanterion_height_mm", "knee_height_mm",
-    "ankle_height_mm",   "sitting_height_mm", "knee_height_sitting_mm",
-    "buttock_knee_mm",   "upper_arm_mm",    "forearm_mm",
-    "hand_mm",           "wrist_to_grip_mm", "elbow_rear_to_grip_mm",
-    "foot_mm",           "ball_of_foot_mm", "biacromial_mm",
-    "hip_breadth_mm",    "span_mm",         "mass_kg",
-    "arm_to_grip_mm"};
+inline constexpr std::array<std::string_view, quantityCount> quantityKeys{"stature_mm",
+                                                                          "inseam_mm",
+                                                                          "sternal_notch_height_mm",
+                                                                          "acromial_height_mm",
+                                                                          "trochanterion_height_mm",
+                                                                          "knee_height_mm",
+                                                                          "ankle_height_mm",
+                                                                          "sitting_height_mm",
+                                                                          "knee_height_sitting_mm",
+                                                                          "buttock_knee_mm",
+                                                                          "upper_arm_mm",
+                                                                          "forearm_mm",
+                                                                          "hand_mm",
+                                                                          "wrist_to_grip_mm",
+                                                                          "elbow_rear_to_grip_mm",
+                                                                          "foot_mm",
+                                                                          "ball_of_foot_mm",
+                                                                          "biacromial_mm",
+                                                                          "hip_breadth_mm",
+                                                                          "span_mm",
+                                                                          "mass_kg",
+                                                                          "arm_to_grip_mm"};
 
 [[nodiscard]] constexpr std::string_view keyOf(Quantity quantity)
 {

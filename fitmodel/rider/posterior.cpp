@@ -80,16 +80,15 @@ Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> se
         const Eigen::MatrixXd cross = rows * population.covariance;
         Eigen::MatrixXd seen = cross * rows.transpose();
         seen.diagonal() += variance;
-        const Eigen::MatrixXd inverse =
-            seen.ldlt().solve(Eigen::MatrixXd::Identity(count, count));
+        const Eigen::MatrixXd inverse = seen.ldlt().solve(Eigen::MatrixXd::Identity(count, count));
         const Eigen::VectorXd explained = inverse * residual;
 
         result.mean += cross.transpose() * explained;
         result.covariance -= cross.transpose() * inverse * cross;
-        result.covariance =
-            (0.5 * (result.covariance + result.covariance.transpose())).eval();
+        result.covariance = (0.5 * (result.covariance + result.covariance.transpose())).eval();
 
-        const double bodyOdds = oddsAgainstSquares(residual.dot(explained), static_cast<int>(count));
+        const double bodyOdds =
+            oddsAgainstSquares(residual.dot(explained), static_cast<int>(count));
         if (bodyOdds >= populations.unusualOdds)
             result.findings.push_back(
                 {FindingCode::UnusualBody, Severity::Caution, {bodyOdds}, {}, {}});
@@ -101,13 +100,16 @@ Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> se
             const double found = residual(i) + rows.row(i).dot(population.mean);
             const double expected = found - explained(i) / inverse(i, i);
             const Quantity quantity = measurements[static_cast<std::size_t>(i)].quantity;
-            result.findings.push_back({FindingCode::SuspiciousMeasurement, Severity::Caution,
-                                       {found, expected, odds}, std::string(keyOf(quantity)), {}});
+            result.findings.push_back({FindingCode::SuspiciousMeasurement,
+                                       Severity::Caution,
+                                       {found, expected, odds},
+                                       std::string(keyOf(quantity)),
+                                       {}});
         }
     }
 
-    // Rounding leaves the covariance slightly indefinite where a variable is measured exactly, so the
-    // factor comes from its eigenvalues with the negative ones taken as zero.
+    // Rounding leaves the covariance slightly indefinite where a variable is measured exactly, so
+    // the factor comes from its eigenvalues with the negative ones taken as zero.
     const Eigen::SelfAdjointEigenSolver<BaseMatrix> eigen(result.covariance);
     result.factor =
         eigen.eigenvectors() * eigen.eigenvalues().cwiseMax(0.0).cwiseSqrt().asDiagonal();

@@ -29,7 +29,7 @@ struct Population {
 struct Populations {
     Population female;
     Population male;
-    Population balanced; ///< both sexes at equal weight, when sex is not stated
+    Population balanced;      ///< both sexes at equal weight, when sex is not stated
     double unusualOdds = 0.0; ///< one in so many, from which an entry or a body is worth a word
 };
 

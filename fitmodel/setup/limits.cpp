@@ -30,7 +30,8 @@ Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton, const Se
         if (inserted < skeleton.postInsertionMm - roundingMm)
             breaks(FindingCode::PostTooShort, inserted, skeleton.postInsertionMm);
     }
-    if (const auto clearance = standoverClearance(skeleton, inseamMm); clearance && *clearance < 0.0)
+    if (const auto clearance = standoverClearance(skeleton, inseamMm);
+        clearance && *clearance < 0.0)
         breaks(FindingCode::NoStandover, *clearance, 0.0);
 
     if (frame.wheel.maxTyreMm && skeleton.tyreMm > *frame.wheel.maxTyreMm + roundingMm)

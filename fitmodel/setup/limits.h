@@ -14,8 +14,8 @@ struct Load {
     double luggageKg = 0.0;
 };
 
-/// Findings of severity Limit, one for each limit broken; empty when all are kept. `frame` gives the
-/// makers' limits, `skeleton` must be its own.
+/// Findings of severity Limit, one for each limit broken; empty when all are kept. `frame` gives
+/// the makers' limits, `skeleton` must be its own.
 [[nodiscard]] Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton,
                                     const Setup& setup, const Saddle& saddle, double inseamMm,
                                     const Load& load, const FrameDefaults& frameDefaults,

@@ -18,7 +18,8 @@ double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersM
                   const PartDefaults& defaults)
 {
     return skeleton.headTubeMm.value + skeleton.lowerHeadsetMm + skeleton.upperHeadsetMm + spacersMm
-           + mounted.clampHeightMm.value_or(defaults.clampHeightMm) - defaults.steererBelowClampTopMm;
+           + mounted.clampHeightMm.value_or(defaults.clampHeightMm)
+           - defaults.steererBelowClampTopMm;
 }
 
 double mostSpacers(const Skeleton& skeleton, const Stem& mounted, const PartDefaults& defaults)
@@ -59,7 +60,8 @@ Foothold footholdOf(const Rider& rider, const Pedal& pedal, const ComfortTable& 
             comfort.pitchBottom + habit, comfort.pitchForward + habit};
 }
 
-Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle, const PartDefaults& defaults)
+Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle,
+                        const PartDefaults& defaults)
 {
     const double half = 0.5 * saddle.railTravelMm.value_or(defaults.railTravelMm);
     return {skeleton.postOffsetMm - half, skeleton.postOffsetMm + half};

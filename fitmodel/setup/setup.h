@@ -23,8 +23,8 @@ struct Setup {
     double steererCutMm = 0.0;
 };
 
-/// Centre of the bar clamp: up the steering axis by the upper headset, the spacers and half the stem's
-/// clamp, then along the stem.
+/// Centre of the bar clamp: up the steering axis by the upper headset, the spacers and half the
+/// stem's clamp, then along the stem.
 [[nodiscard]] Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                                 const PartDefaults& defaults);
 
@@ -36,18 +36,20 @@ struct Setup {
 [[nodiscard]] double mostSpacers(const Skeleton& skeleton, const Stem& mounted,
                                  const PartDefaults& defaults);
 
-[[nodiscard]] Setup makeSetup(const Skeleton& skeleton, const Stock& stock, const SaddlePlace& saddle,
-                              double crankMm, const Cockpit& cockpit, const PartDefaults& defaults);
+[[nodiscard]] Setup makeSetup(const Skeleton& skeleton, const Stock& stock,
+                              const SaddlePlace& saddle, double crankMm, const Cockpit& cockpit,
+                              const PartDefaults& defaults);
 
 /// Foot on the pedal: the rider's shoe and habit, the stock's pedal.
-[[nodiscard]] Foothold footholdOf(const Rider& rider, const Pedal& pedal, const ComfortTable& comfort,
-                                  const PartDefaults& defaults);
+[[nodiscard]] Foothold footholdOf(const Rider& rider, const Pedal& pedal,
+                                  const ComfortTable& comfort, const PartDefaults& defaults);
 
 /// Where rails and post let the saddle go, behind the seat tube's axis; level, mm.
 [[nodiscard]] Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle,
                                       const PartDefaults& defaults);
 
-/// Post between the top of the seat tube and the rail clamp; empty where the seat tube is not known.
+/// Post between the top of the seat tube and the rail clamp; empty where the seat tube is not
+/// known.
 [[nodiscard]] std::optional<double> exposedPost(const Skeleton& skeleton, const SaddlePlace& place,
                                                 const Saddle& saddle, const PartDefaults& defaults);
 

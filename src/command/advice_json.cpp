@@ -141,6 +141,12 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
                           {"saddle_setback_mm", told(advice.target.saddle.setbackMm())},
                           {"grip_reach_mm", told(advice.target.grip.x())},
                           {"grip_height_mm", told(advice.target.grip.y())}};
+    if (advice.solved) {
+        json["published_saddle_heights"] = Json::array();
+        for (const PublishedHeight& published : advice.publishedHeights)
+            json["published_saddle_heights"].push_back(
+                {{"rule", published.name}, {"saddle_height_mm", told(published.heightMm)}});
+    }
     json["candidates"] = Json::array();
     for (const Candidate& candidate : advice.candidates)
         json["candidates"].push_back(candidateJson(candidate, prepared));

@@ -85,8 +85,8 @@ BarSketch dropBar(const Bar& bar, const PartDefaults& defaults)
     sketch.hood = smoothLoop(body);
     const Point pivot = horn + Point(4.0, -20.0);
     sketch.lever = {pivot};
-    curveTo(sketch.lever, pivot + Point(4.0, -0.25 * drop),
-            {reach + 34.0, -0.62 * drop}, {reach + 16.0, -0.86 * drop});
+    curveTo(sketch.lever, pivot + Point(4.0, -0.25 * drop), {reach + 34.0, -0.62 * drop},
+            {reach + 16.0, -0.86 * drop});
     return sketch;
 }
 

@@ -81,18 +81,18 @@ private:
     {
         if (m_skeleton.seatTubeMm)
             return m_skeleton.seatTubeMm->value;
-        double length = (topTubeFrontY - draw::topTubeDropUnknown) / std::sin(m_skeleton.seatAngle.rad())
-                        + draw::seatTubeAboveTopTube;
+        double length =
+            (topTubeFrontY - draw::topTubeDropUnknown) / std::sin(m_skeleton.seatAngle.rad())
+            + draw::seatTubeAboveTopTube;
         if (m_setup)
-            length = std::min(length, railClamp().dot(upTube(m_skeleton.seatAngle))
-                                          - draw::leastPostDrawn);
+            length = std::min(length,
+                              railClamp().dot(upTube(m_skeleton.seatAngle)) - draw::leastPostDrawn);
         return length;
     }
 
     Point railClamp() const
     {
-        const double stack =
-            m_prepared.stock.saddle.stackMm.value_or(m_tables.parts.saddleStackMm);
+        const double stack = m_prepared.stock.saddle.stackMm.value_or(m_tables.parts.saddleStackMm);
         return m_setup->saddle.point() - Point(0.0, stack);
     }
 
@@ -109,8 +109,8 @@ private:
         const Point rails = railClamp();
         const double axisX = -rails.y() / std::tan(m_skeleton.seatAngle.rad());
         saddle.railClamp = {axisX - m_skeleton.postOffsetMm, rails.y()};
-        saddle.post = {m_bike.seatTube.to, rails.dot(upTube(m_skeleton.seatAngle))
-                                               * upTube(m_skeleton.seatAngle)};
+        saddle.post = {m_bike.seatTube.to,
+                       rails.dot(upTube(m_skeleton.seatAngle)) * upTube(m_skeleton.seatAngle)};
         return saddle;
     }
 
@@ -141,8 +141,7 @@ private:
         crank.lengthMm = m_setup->crankMm;
         crank.low = crank.lengthMm * along(bottomOfTurn(saddle));
         crank.high = crank.lengthMm * along(topOfTurn(saddle));
-        crank.pedalStackMm =
-            m_prepared.stock.pedal.stackMm.value_or(m_tables.parts.pedalStackMm);
+        crank.pedalStackMm = m_prepared.stock.pedal.stackMm.value_or(m_tables.parts.pedalStackMm);
         return crank;
     }
 

@@ -10,8 +10,8 @@
 namespace tripoise {
 namespace {
 
-// One scale of letters and lines, at the size of an ordinary picture; smaller areas keep letters that
-// can still be read.
+// One scale of letters and lines, at the size of an ordinary picture; smaller areas keep letters
+// that can still be read.
 constexpr double ordinaryWidth = 1600.0;
 constexpr double ordinaryHeight = 1000.0;
 constexpr double smallestScale = 0.72;
@@ -64,14 +64,20 @@ void Canvas::pen(const QColor& color, double width, Qt::PenStyle style) const
     painter.setPen(pen);
 }
 
-void Canvas::fill(const QColor& color) const { painter.setBrush(color); }
+void Canvas::fill(const QColor& color) const
+{
+    painter.setBrush(color);
+}
 
 void Canvas::line(const Point& from, const Point& to) const
 {
     painter.drawLine(px(from), px(to));
 }
 
-void Canvas::polyline(std::span<const Point> line) const { painter.drawPolyline(px(line)); }
+void Canvas::polyline(std::span<const Point> line) const
+{
+    painter.drawPolyline(px(line));
+}
 
 void Canvas::polygon(std::span<const Point> outline) const
 {
@@ -87,7 +93,9 @@ void Canvas::arc(const Point& centre, double radiusMm, Angle from, Angle to) con
 {
     const QPointF middle = px(centre);
     const double r = px(radiusMm);
-    const auto sixteenths = [](Angle angle) { return static_cast<int>(std::lround(16.0 * angle.deg())); };
+    const auto sixteenths = [](Angle angle) {
+        return static_cast<int>(std::lround(16.0 * angle.deg()));
+    };
     painter.drawArc(QRectF(middle.x() - r, middle.y() - r, 2.0 * r, 2.0 * r), sixteenths(from),
                     sixteenths(to - from));
 }

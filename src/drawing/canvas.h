@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// A painter with a scale: millimetres in, separate primitives out. Line weights and letters come in a
-// few fixed steps.
+// A painter with a scale: millimetres in, separate primitives out. Line weights and letters come in
+// a few fixed steps.
 #pragma once
 
 #include "drawing/painter.h"
@@ -39,10 +39,7 @@ struct Canvas {
     Point shift = Point::Zero(); ///< added to every point
 
     /// The same canvas for a bicycle that stands elsewhere.
-    [[nodiscard]] Canvas shifted(const Point& by) const
-    {
-        return {painter, theme, fit, steps, by};
-    }
+    [[nodiscard]] Canvas shifted(const Point& by) const { return {painter, theme, fit, steps, by}; }
 
     [[nodiscard]] QPointF px(const Point& mm) const { return fit.toPx(mm + shift); }
     [[nodiscard]] double px(double mm) const { return fit.pxPerMm * mm; }
@@ -62,7 +59,8 @@ struct Canvas {
 
     /// A line with a body: filled, with an edge on either side, open or closed at its ends.
     void ribbon(std::span<const Point> centreLine, double widthMm, double endWidthMm,
-                const QColor& body, const QColor& edge, double edgeWidth, bool closed = false) const;
+                const QColor& body, const QColor& edge, double edgeWidth,
+                bool closed = false) const;
     void ribbon(const TubeSketch& tube, double widthMm, double endWidthMm, const QColor& body,
                 const QColor& edge, double edgeWidth, bool closed = false) const;
 };

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The side view as a picture file. Written whole or not at all: a failure leaves the file as it was.
-// A QGuiApplication must exist (the offscreen platform will do).
+// The side view as a picture file. Written whole or not at all: a failure leaves the file as it
+// was. A QGuiApplication must exist (the offscreen platform will do).
 #pragma once
 
 #include "drawing/painter.h"

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/layout.h"
 
+#include "drawing/joint_labels.h"
 #include "wording/drawing_labels.h"
 
 #include <QFontMetricsF>
@@ -10,14 +11,14 @@
 namespace tripoise {
 namespace {
 
-constexpr double marginShare = 0.03;        // of the area's shorter side
+constexpr double marginShare = 0.03; // of the area's shorter side
 constexpr double leastReadableWidth = 420.0;
 constexpr double leastReadableHeight = 300.0;
-constexpr double uprightBelow = 1.2;        // width over height
-constexpr double columnAtMost = 0.34;       // of the sheet's width
-constexpr double rowPitch = 1.55;           // of the letters' height
+constexpr double uprightBelow = 1.2;  // width over height
+constexpr double columnAtMost = 0.34; // of the sheet's width
+constexpr double rowPitch = 1.55;     // of the letters' height
 constexpr double spareBelow = 0.35;
-constexpr double leaderGap = 0.3;            // of a row, between leaders
+constexpr double leaderGap = 0.3; // of a row, between leaders
 
 double widthOf(const QString& text, const QFont& font)
 {
@@ -30,8 +31,8 @@ QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, Blo
     const QFont strong = fontOf(steps.small, QFont::DemiBold);
     const double sample = 3.2 * steps.small; // a bit of line beside a name
     double label = 0.0;
-    double value = std::max(widthOf(chosenName(view), strong), widthOf(otherName(view), strong))
-                   + sample;
+    double value =
+        std::max(widthOf(chosenName(view), strong), widthOf(otherName(view), strong)) + sample;
     const std::vector<BlockRow> rows = blockRows(view);
     for (const BlockRow& row : rows) {
         label = std::max(label, widthOf(row.label, small));
@@ -41,8 +42,8 @@ QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, Blo
     const int columns = view.other ? 2 : 1;
     double notes = widthOf(blockTitle(view), strong);
     if (view.rider)
-        notes = std::max({notes, widthOf(positionLine(*view.rider), small),
-                          widthOf(rangeKey(), small)});
+        notes = std::max(
+            {notes, widthOf(positionLine(*view.rider), small), widthOf(rangeKey(), small)});
     const double wanted =
         std::max(gap + label + columns * (gap + value) + gap, notes + 2.0 * gap) + 2.0;
     const double width = std::min(wanted, mostWidth);
@@ -70,7 +71,8 @@ DrawingFit fitInto(const QRectF& scene, const SideView& view)
     DrawingFit fit;
     fit.pxPerMm = std::min(scene.width() / size.x(), scene.height() / size.y());
     const Point middle = 0.5 * (bounds.low + bounds.high);
-    // Stands on the bottom of its place, as on a floor; raised a little where there is height to spare.
+    // Stands on the bottom of its place, as on a floor; raised a little where there is height to
+    // spare.
     const double spare = scene.height() - fit.pxPerMm * size.y();
     fit.origin = {scene.center().x() - fit.pxPerMm * middle.x(),
                   scene.bottom() + fit.pxPerMm * bounds.low.y() - spareBelow * spare};
@@ -108,8 +110,8 @@ void placeHeading(Layout& layout, const SideView& view, const std::vector<Interv
         return;
     }
     const QRectF& label = layout.leaders.front().label;
-    layout.leadersHeading = {std::max(layout.sheet.left(), label.right() - width), label.top() - row,
-                             width, row};
+    layout.leadersHeading = {std::max(layout.sheet.left(), label.right() - width),
+                             label.top() - row, width, row};
 }
 
 /// Leaders grouped by the point they speak of, highest first.
@@ -200,8 +202,8 @@ void placeLeaders(Layout& layout, const SideView& view)
 
 void spread(std::vector<Interval>& intervals, double low, double high)
 {
-    // Least squares under an order: neighbours that would overlap move as one run, by the mean of what
-    // they wanted (pool adjacent violators).
+    // Least squares under an order: neighbours that would overlap move as one run, by the mean of
+    // what they wanted (pool adjacent violators).
     struct Run {
         double wanted = 0.0; ///< sum of the tops its members want for the run
         double height = 0.0;
@@ -279,6 +281,7 @@ Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text)
     }
     layout.fit = fitInto(layout.scene, view);
     placeLeaders(layout, view);
+    layout.jointLabels = placeJointLabels(layout, view);
     return layout;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Where on the sheet everything goes: title above, leaders in a column on the right, title block below
-// them (or under the drawing on an upright sheet), the bicycle in what remains.
+// Where on the sheet everything goes: title above, leaders in a column on the right, title block
+// below them (or under the drawing on an upright sheet), the bicycle in what remains.
 #pragma once
 
 #include "drawing/canvas.h"
@@ -34,11 +34,12 @@ struct Layout {
     QRectF sheet;      ///< inside the margins
     QRectF title;
     QRectF subtitle;
-    QRectF scene;      ///< what the drawing is fitted into
+    QRectF scene; ///< what the drawing is fitted into
     DrawingFit fit;
     BlockPlace block;
     QRectF leadersHeading;
     std::vector<LeaderPlace> leaders;
+    std::vector<QRectF> jointLabels; ///< in the order of the rider's angles
 };
 
 [[nodiscard]] Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text);
@@ -48,8 +49,8 @@ struct Interval {
     double top = 0.0;
     double height = 0.0;
 };
-/// Moves intervals apart, keeping their order, as little as needed and above `high`. Their tops ascend;
-/// where they do not all fit, the lowest stay inside.
+/// Moves intervals apart, keeping their order, as little as needed and above `high`. Their tops
+/// ascend; where they do not all fit, the lowest stay inside.
 void spread(std::vector<Interval>& intervals, double low, double high);
 
 } // namespace tripoise

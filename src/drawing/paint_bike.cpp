@@ -96,10 +96,12 @@ Line saddleOutline(const SaddleSketch& saddle)
 {
     const double ahead = saddle.nose.x() - saddle.point.x();
     const double behind = saddle.point.x() - saddle.tail.x();
-    Line line{{-behind, -6.0},         {-0.80 * behind, 5.0},  {-0.40 * behind, 3.0},
-              {0.0, 0.0},              {0.40 * ahead, -2.0},   {0.85 * ahead, -2.0},
-              {ahead, -10.0},          {0.92 * ahead, -20.0},  {0.50 * ahead, -22.0},
-              {0.05 * ahead, -27.0},   {-0.55 * behind, -36.0}, {-0.90 * behind, -32.0}};
+    Line line{{-behind, -6.0},         {-0.80 * behind, 5.0},
+              {-0.40 * behind, 3.0},   {0.0, 0.0},
+              {0.40 * ahead, -2.0},    {0.85 * ahead, -2.0},
+              {ahead, -10.0},          {0.92 * ahead, -20.0},
+              {0.50 * ahead, -22.0},   {0.05 * ahead, -27.0},
+              {-0.55 * behind, -36.0}, {-0.90 * behind, -32.0}};
     for (Point& point : line)
         point += saddle.point;
     return smoothLoop(line, 6);
@@ -135,8 +137,9 @@ void paintSaddle(const Canvas& c, const BikeSketch& bike)
     c.ribbon(TubeSketch{saddle.railClamp - half, saddle.railClamp + half}, 15.0, 15.0, c.theme.part,
              c.theme.ink, c.steps.thin, true);
     // Collar of the seat tube.
-    c.ribbon(TubeSketch{bike.seatTube.to - 14.0 * up, bike.seatTube.to}, draw::seatTubeDiameter + 7.0,
-             draw::seatTubeDiameter + 7.0, c.theme.part, c.theme.ink, c.steps.thin, true);
+    c.ribbon(TubeSketch{bike.seatTube.to - 14.0 * up, bike.seatTube.to},
+             draw::seatTubeDiameter + 7.0, draw::seatTubeDiameter + 7.0, c.theme.part, c.theme.ink,
+             c.steps.thin, true);
     c.pen(c.theme.ink, c.steps.thin);
     c.fill(c.theme.rubber);
     c.polygon(saddleOutline(saddle));
@@ -186,8 +189,8 @@ void paintCockpit(const Canvas& c, const BikeSketch& bike)
     c.circle(cockpit.stem.to, 0.5 * draw::barDiameter);
 }
 
-void paintPedal(const Canvas& c, const CrankSketch& crank, const Point& spindle,
-                const QColor& body, const QColor& edge)
+void paintPedal(const Canvas& c, const CrankSketch& crank, const Point& spindle, const QColor& body,
+                const QColor& edge)
 {
     const Point half = 0.5 * draw::pedalLength * along(-crank.pedalPitch);
     const double thick = 1.6 * crank.pedalStackMm;

@@ -118,7 +118,8 @@ void paintBlock(const Canvas& c, const SideView& view, const Layout& layout)
     if (!view.rider)
         return;
     rule(c, box, y);
-    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), positionLine(*view.rider), small, c.theme.soft);
+    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), positionLine(*view.rider), small,
+          c.theme.soft);
     write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), rangeKey(), small, c.theme.soft);
 }
 

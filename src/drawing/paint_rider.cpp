@@ -48,8 +48,8 @@ Shape limb(const Point& from, const Point& to, const Girths& girths, double stat
     const auto cap = [&](const Point& end, double half, double sense) {
         for (const double degrees : {45.0, 90.0, 135.0}) {
             const double turn = Angle::degrees(degrees).rad();
-            outline.push_back(end + half * stature * sense
-                                        * (std::cos(turn) * side + std::sin(turn) * ahead));
+            outline.push_back(
+                end + half * stature * sense * (std::cos(turn) * side + std::sin(turn) * ahead));
         }
     };
     cap(to, girths.back().half, 1.0);
@@ -84,10 +84,12 @@ Line torso(const RiderSketch& rider)
     const Point trunk = rider.shoulder - rider.hip;
     const double length = trunk.norm();
     const double s = rider.statureMm;
-    // Along the trunk as a share of it, and towards the back as a share of stature: the back is round.
-    const Line shares{{-0.10, -0.005}, {-0.09, 0.040}, {0.08, 0.066}, {0.32, 0.070}, {0.58, 0.076},
-                      {0.82, 0.070},   {1.00, 0.046},  {1.09, 0.012}, {1.05, -0.022}, {0.92, -0.046},
-                      {0.74, -0.058},  {0.48, -0.050}, {0.22, -0.052}, {0.00, -0.044}};
+    // Along the trunk as a share of it, and towards the back as a share of stature: the back is
+    // round.
+    const Line shares{{-0.10, -0.005}, {-0.09, 0.040}, {0.08, 0.066},  {0.32, 0.070},
+                      {0.58, 0.076},   {0.82, 0.070},  {1.00, 0.046},  {1.09, 0.012},
+                      {1.05, -0.022},  {0.92, -0.046}, {0.74, -0.058}, {0.48, -0.050},
+                      {0.22, -0.052},  {0.00, -0.044}};
     Line local;
     for (const Point& share : shares)
         local.push_back({share.x() * length, share.y() * s});
@@ -97,11 +99,11 @@ Line torso(const RiderSketch& rider)
 Line head(const RiderSketch& rider)
 {
     // Up and back of the head's centre, as shares of its height; the face looks forward.
-    const Line shares{{0.50, 0.04},   {0.46, -0.16},  {0.36, -0.30},  {0.20, -0.375}, {0.08, -0.395},
-                      {0.01, -0.385}, {-0.06, -0.43}, {-0.12, -0.465}, {-0.16, -0.405},
-                      {-0.22, -0.41}, {-0.29, -0.385}, {-0.39, -0.385}, {-0.46, -0.31},
-                      {-0.42, -0.14}, {-0.34, 0.02},  {-0.30, 0.15},  {-0.20, 0.33},  {0.02, 0.435},
-                      {0.25, 0.415},  {0.42, 0.26}};
+    const Line shares{{0.50, 0.04},    {0.46, -0.16},  {0.36, -0.30},   {0.20, -0.375},
+                      {0.08, -0.395},  {0.01, -0.385}, {-0.06, -0.43},  {-0.12, -0.465},
+                      {-0.16, -0.405}, {-0.22, -0.41}, {-0.29, -0.385}, {-0.39, -0.385},
+                      {-0.46, -0.31},  {-0.42, -0.14}, {-0.34, 0.02},   {-0.30, 0.15},
+                      {-0.20, 0.33},   {0.02, 0.435},  {0.25, 0.415},   {0.42, 0.26}};
     const double height = draw::headHeight * rider.statureMm;
     Line local;
     for (const Point& share : shares)
@@ -221,8 +223,8 @@ void paintNearLimbs(const Canvas& c, const RiderSketch& rider)
     // Joint centres, as the model has them.
     c.pen(c.theme.ink, c.steps.hair);
     c.fill(c.theme.paper);
-    for (const Point& joint : {rider.hip, rider.shoulder, rider.elbow, rider.near.knee,
-                               rider.near.ankle, rider.grip})
+    for (const Point& joint :
+         {rider.hip, rider.shoulder, rider.elbow, rider.near.knee, rider.near.ankle, rider.grip})
         c.circle(joint, 8.0);
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The rider as a calm figure of one tint: what is near lies over the bicycle like tracing paper, the
-// far leg behind it.
+// The rider as a calm figure of one tint: what is near lies over the bicycle like tracing paper,
+// the far leg behind it.
 #pragma once
 
 #include "drawing/canvas.h"

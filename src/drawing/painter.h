@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Paints a side view, to scale, into a rectangle: the one function behind the window, the picture files
-// and the sheet. Separate primitives throughout, which software rendering draws fastest.
+// Paints a side view, to scale, into a rectangle: the one function behind the window, the picture
+// files and the sheet. Separate primitives throughout, which software rendering draws fastest.
 #pragma once
 
 #include "drawing/side_view.h"
@@ -15,7 +15,8 @@ class QPainter;
 
 namespace tripoise {
 
-/// The sentences above the drawing; everything else written on it comes from wording/drawing_labels.h.
+/// The sentences above the drawing; everything else written on it comes from
+/// wording/drawing_labels.h.
 struct DrawingText {
     QString title;    ///< the verdict
     QString subtitle; ///< one quiet line

@@ -18,11 +18,13 @@ inline constexpr double seatstayDiameter = 15.0;
 inline constexpr double forkAtCrown = 30.0;
 inline constexpr double forkAtAxle = 16.0;
 inline constexpr double forkStraightShare = 0.40; ///< of the blade, before it bends to the axle
-inline constexpr double forkBendShare = 0.66; ///< where the lines before and after the bend would meet
+inline constexpr double forkBendShare =
+    0.66; ///< where the lines before and after the bend would meet
 inline constexpr double shellDiameter = 44.0;
 inline constexpr double seatTubeAboveTopTube = 28.0; ///< its top, above the top tube's centre line
 inline constexpr double downTubeAboveHeadTubeEnd = 26.0;
-inline constexpr double topTubeDropUnknown = 45.0; ///< towards the saddle, where no seat tube is given
+inline constexpr double topTubeDropUnknown =
+    45.0; ///< towards the saddle, where no seat tube is given
 inline constexpr double leastPostDrawn = 60.0;
 
 // Wheels.

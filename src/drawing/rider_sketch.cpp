@@ -15,15 +15,17 @@ constexpr double headFollows = 0.25;
 constexpr Angle upright = Angle::degrees(90.0);
 constexpr Angle halfTurn = Angle::degrees(180.0);
 
-Angle between(const Point& from, const Point& to) { return angleOf(to - from); }
+Angle between(const Point& from, const Point& to)
+{
+    return angleOf(to - from);
+}
 
 void head(RiderSketch& rider, const Body& body, const BodyModel& model, Angle trunk)
 {
     const Angle lean = upright - trunk;
     const double acromionUp =
         body.upperArmMm * model.shoulderBelowAcromion / (1.0 - model.shoulderBelowAcromion);
-    const double reach =
-        body.headMm + acromionUp - 0.5 * draw::headHeight * body.statureMm;
+    const double reach = body.headMm + acromionUp - 0.5 * draw::headHeight * body.statureMm;
     const Point alongTrunk = along(trunk);
     rider.neck = rider.shoulder + body.statureMm * draw::neckUp * alongTrunk
                  + body.statureMm * draw::neckBack * leftOf(alongTrunk);
@@ -66,8 +68,8 @@ RiderSketch sketchRider(const Person& person, const AdvisedSetup& advised, Use u
     rider.place = mainPlace(bar.kind);
     const UpperLimbs limbs =
         upperLimbs(person.body, gripOn(bar, rider.place, tables.parts).halfWidthMm);
-    const UpperPoints upper = upperPoints(limbs, midHip(saddle, tables.body), setup.grip,
-                                          posture.posture);
+    const UpperPoints upper =
+        upperPoints(limbs, midHip(saddle, tables.body), setup.grip, posture.posture);
     rider.hip = upper.hip;
     rider.shoulder = upper.shoulder;
     rider.elbow = upper.elbow;
@@ -82,8 +84,8 @@ RiderSketch sketchRider(const Person& person, const AdvisedSetup& advised, Use u
     rider.far = leg(topOfTurn(saddle));
     rider.ankleHeightMm = person.body.ankleHeightMm;
     rider.statureMm = person.body.statureMm;
-    rider.soleMm = person.foothold.stackMm
-                   - prepared.stock.pedal.stackMm.value_or(tables.parts.pedalStackMm);
+    rider.soleMm =
+        person.foothold.stackMm - prepared.stock.pedal.stackMm.value_or(tables.parts.pedalStackMm);
     rider.shoeBeyondFootMm = tables.parts.shoeBeyondFootMm;
 
     head(rider, person.body, tables.body, posture.posture.trunk);

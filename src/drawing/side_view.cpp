@@ -72,8 +72,8 @@ private:
         };
         tell(LeaderKind::HeadTubeHigher, higher(m_chosen.headTube.from, m_other.headTube.from),
              m_other.headTube.from);
-        tell(LeaderKind::TopTubeHigher,
-             higher(middle(m_chosen.topTube), middle(m_other.topTube)), middle(m_other.topTube));
+        tell(LeaderKind::TopTubeHigher, higher(middle(m_chosen.topTube), middle(m_other.topTube)),
+             middle(m_other.topTube));
         const auto wheelbase = [](const BikeSketch& bike) {
             return bike.front.axle.x() - bike.rear.axle.x();
         };
@@ -85,8 +85,8 @@ private:
     {
         tell(LeaderKind::BarHigher, higher(chosen.grip, other.grip), other.grip);
         tell(LeaderKind::BarFurther, other.grip.x() - chosen.grip.x(), other.grip);
-        tell(LeaderKind::StemLonger, m_other.figures->stem.lengthMm - m_chosen.figures->stem.lengthMm,
-             other.stem.from);
+        tell(LeaderKind::StemLonger,
+             m_other.figures->stem.lengthMm - m_chosen.figures->stem.lengthMm, other.stem.from);
         tell(LeaderKind::SpacersMore, m_other.figures->spacersMm - m_chosen.figures->spacersMm,
              other.stem.from);
     }

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// The side view as plain points, before anything is painted: the advised bicycle whole, the rider on
-// it, the other size beside it, and where the two differ. Millimetres, bike axes of the chosen size
-// (base/axes.h), seen from the rider's right. Nothing is computed here that the model can compute;
-// what a drawing needs and a geometry table does not hold (diameters, curves) stands in
+// The side view as plain points, before anything is painted: the advised bicycle whole, the rider
+// on it, the other size beside it, and where the two differ. Millimetres, bike axes of the chosen
+// size (base/axes.h), seen from the rider's right. Nothing is computed here that the model can
+// compute; what a drawing needs and a geometry table does not hold (diameters, curves) stands in
 // drawing/proportions.h.
 //
 // Both bicycles stand on the same ground with their rear wheels one behind the other.
@@ -122,9 +122,9 @@ struct JointAngle {
 };
 
 struct RiderSketch {
-    Use use = Use::City;                 ///< whose position is drawn
-    GripPlace place = GripPlace::Flat;   ///< where the hands are
-    Point hip = Point::Zero();           ///< lower end of the trunk
+    Use use = Use::City;               ///< whose position is drawn
+    GripPlace place = GripPlace::Flat; ///< where the hands are
+    Point hip = Point::Zero();         ///< lower end of the trunk
     Point shoulder = Point::Zero();
     Point elbow = Point::Zero();
     Point wrist = Point::Zero();
@@ -143,14 +143,14 @@ struct RiderSketch {
 };
 
 enum class LeaderKind {
-    BarHigher,        ///< grip, from the ground
-    BarFurther,       ///< grip, from the bottom bracket
+    BarHigher,  ///< grip, from the ground
+    BarFurther, ///< grip, from the bottom bracket
     StemLonger,
     SpacersMore,
-    HeadTubeHigher,   ///< top of the head tube, from the ground
-    TopTubeHigher,    ///< standover
+    HeadTubeHigher,    ///< top of the head tube, from the ground
+    TopTubeHigher,     ///< standover
     FrontWheelFurther, ///< from the rear wheel
-    SaddleHigher,     ///< from the ground
+    SaddleHigher,      ///< from the ground
     SaddleFurtherBack, ///< from the bottom bracket
     CrankLonger,
 };
@@ -158,8 +158,8 @@ enum class LeaderKind {
 /// One difference between the two bicycles, pointed at on the other.
 struct Leader {
     LeaderKind kind = LeaderKind::BarHigher;
-    double valueMm = 0.0;       ///< other less chosen
-    Point at = Point::Zero();   ///< in the chosen size's axes, offset applied
+    double valueMm = 0.0;     ///< other less chosen
+    Point at = Point::Zero(); ///< in the chosen size's axes, offset applied
 };
 
 /// Differences smaller than this are not told.
@@ -170,8 +170,9 @@ struct SideView {
     BikeSketch chosen;
     std::optional<RiderSketch> rider; ///< empty where no cockpit fits the chosen size
     std::optional<BikeSketch> other;
-    Point otherOffset = Point::Zero(); ///< added to the other's points: same ground, rear wheels aligned
-    std::vector<Leader> leaders;       ///< highest first
+    Point otherOffset =
+        Point::Zero();           ///< added to the other's points: same ground, rear wheels aligned
+    std::vector<Leader> leaders; ///< highest first
 
     struct Bounds {
         Point low = Point::Zero();
@@ -180,8 +181,8 @@ struct SideView {
     [[nodiscard]] Bounds bounds() const;
 };
 
-/// The size the verdict names, and its runner-up (or the next candidate, where there is no runner-up).
-/// The position drawn is that of the use with the largest share of the mix.
+/// The size the verdict names, and its runner-up (or the next candidate, where there is no
+/// runner-up). The position drawn is that of the use with the largest share of the mix.
 [[nodiscard]] SideView makeSideView(const Advice& advice, const Mix& mix, const Prepared& prepared,
                                     const Tables& tables);
 

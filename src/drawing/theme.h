@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// The two palettes of the drawing: ink on warm paper, chalk on slate. The other size is bluish green
-// and a hazard is orange, both after Okabe & Ito (2008, "Color universal design", #009E73 and
-// #E69F00) and tuned until their text keeps 4.5:1 on the paper; each colour is doubled by a line style
-// or a label.
+// The two palettes of the drawing: ink on warm paper, chalk on slate. The other size is bluish
+// green and a hazard is orange, both after Okabe & Ito (2008, "Color universal design", #009E73 and
+// #E69F00) and tuned until their text keeps 4.5:1 on the paper; each colour is doubled by a line
+// style or a label.
 #pragma once
 
 #include <QColor>
@@ -12,19 +12,19 @@ namespace tripoise {
 
 struct Theme {
     QColor paper;
-    QColor ink;       ///< lines of the chosen size, text
-    QColor soft;      ///< text of the second rank
-    QColor hair;      ///< ground, reference lines, rules
-    QColor tube;      ///< body of a tube
-    QColor part;      ///< body of stem, post, spacers, crank
+    QColor ink;  ///< lines of the chosen size, text
+    QColor soft; ///< text of the second rank
+    QColor hair; ///< ground, reference lines, rules
+    QColor tube; ///< body of a tube
+    QColor part; ///< body of stem, post, spacers, crank
     QColor tyre;
-    QColor rubber;    ///< saddle, grips
-    QColor rider;     ///< body of the figure
-    QColor riderFar;  ///< its far leg
+    QColor rubber;   ///< saddle, grips
+    QColor rider;    ///< body of the figure
+    QColor riderFar; ///< its far leg
     QColor riderLine;
-    QColor sole; ///< of the shoe
-    QColor range;     ///< sector of a comfortable range
-    QColor other;     ///< lines of the other size
+    QColor sole;  ///< of the shoe
+    QColor range; ///< sector of a comfortable range
+    QColor other; ///< lines of the other size
     QColor otherText;
     QColor hazard;
     QColor hazardText;

@@ -5,6 +5,7 @@
 #include "wording/words.h"
 
 #include <algorithm>
+#include <cmath>
 #include <functional>
 
 namespace tripoise {
@@ -32,12 +33,18 @@ QString folded(const QString& text, const QString& first, const QString& rest)
     return result + line + QLatin1Char('\n');
 }
 
-QString paragraph(const QString& text) { return folded(text, {}, {}); }
+QString paragraph(const QString& text)
+{
+    return folded(text, {}, {});
+}
 QString item(const QString& text)
 {
     return folded(text, QStringLiteral("  · "), QStringLiteral("    "));
 }
-QString heading(const QString& text) { return QLatin1Char('\n') + text + QLatin1Char('\n'); }
+QString heading(const QString& text)
+{
+    return QLatin1Char('\n') + text + QLatin1Char('\n');
+}
 
 struct Column {
     QString title;
@@ -61,6 +68,8 @@ public:
         why();
         setups();
         uses();
+        todaysBike();
+        publishedRules();
         asked();
         limits();
         checks();
@@ -91,8 +100,8 @@ private:
         const QString mix = nameOf(m_fitting.riding.mix);
         m_text += paragraph(label.isEmpty() ? Words::tr("For %1.").arg(mix)
                                             : Words::tr("%1: %2.").arg(label, mix));
-        m_text += QLatin1Char('\n')
-                  + paragraph(verdictSentence(m_advice, m_prepared, m_fitting.riding));
+        m_text +=
+            QLatin1Char('\n') + paragraph(verdictSentence(m_advice, m_prepared, m_fitting.riding));
     }
 
     void why()
@@ -159,9 +168,8 @@ private:
             [](const AdvisedSetup& a) { return mm(a.setup.saddle.heightMm); });
         row(Words::tr("saddle setback, behind BB"), columns,
             [](const AdvisedSetup& a) { return mm(a.setup.saddle.setbackMm()); });
-        row(Words::tr("stem"), columns, [](const AdvisedSetup& a) {
-            return stemName(a.setup.stem, a.setup.cockpit.flipped);
-        });
+        row(Words::tr("stem"), columns,
+            [](const AdvisedSetup& a) { return stemName(a.setup.stem, a.setup.cockpit.flipped); });
         row(Words::tr("spacers under it"), columns,
             [](const AdvisedSetup& a) { return halfMm(a.setup.cockpit.spacersMm); });
         row(Words::tr("bar"), columns, [this](const AdvisedSetup& a) {
@@ -229,14 +237,59 @@ private:
                                 up.arg(mm(std::abs(apart.y()))), nameOf(shown[0].use)));
     }
 
+    void todaysBike()
+    {
+        const auto& today = m_fitting.current;
+        if (!today)
+            return;
+        const Setup& setup = named().best->setup;
+        QStringList moved;
+        const auto tell = [&moved](const QString& what, double now,
+                                   const std::optional<double>& then, const QString& more,
+                                   const QString& less) {
+            if (then && std::abs(now - *then) >= 1.0)
+                moved << Words::tr("%1 %2 %3")
+                             .arg(what, mm(std::abs(now - *then)), now > *then ? more : less);
+        };
+        tell(Words::tr("saddle"), setup.saddle.heightMm, today->saddleHeightMm, Words::tr("higher"),
+             Words::tr("lower"));
+        tell(Words::tr("saddle"), setup.saddle.setbackMm(), today->saddleSetbackMm,
+             Words::tr("further back"), Words::tr("further forward"));
+        tell(Words::tr("grips"), setup.grip.y(), today->gripHeightMm, Words::tr("higher"),
+             Words::tr("lower"));
+        tell(Words::tr("grips"), setup.grip.x(), today->gripReachMm, Words::tr("further away"),
+             Words::tr("nearer"));
+        if (moved.isEmpty())
+            return;
+        m_text += heading(Words::tr("Against the bike ridden today"));
+        items(moved);
+    }
+
+    void publishedRules()
+    {
+        QStringList rules;
+        for (const PublishedHeight& published : m_advice.publishedHeights)
+            rules << Words::tr("%1 %2").arg(QString::fromStdString(published.name),
+                                            mm(published.heightMm));
+        m_text += heading(Words::tr("Saddle height by the published rules"));
+        m_text +=
+            item(Words::tr(
+                     "%1; here %2. The rules know the inseam alone, or clipless shoes; here thigh, "
+                     "shank, foot, shoe, pedal and crank count as well, so a centimetre apart is "
+                     "ordinary.")
+                     .arg(rules.join(Words::tr(", ", "between items of a list")),
+                          mm(m_advice.target.saddle.heightMm)));
+    }
+
     void asked()
     {
         const FrameAsked& asked = m_advice.asked;
         m_text += heading(Words::tr("The frame this rider asks for"));
-        m_text += item(Words::tr("Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems "
-                                 "usual for this riding.")
-                           .arg(range(asked.stackMm.low, asked.stackMm.high),
-                                range(asked.reachMm.low, asked.reachMm.high), mm(30.0)));
+        m_text +=
+            item(Words::tr("Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems "
+                           "usual for this riding.")
+                     .arg(range(asked.stackMm.low, asked.stackMm.high),
+                          range(asked.reachMm.low, asked.reachMm.high), mm(30.0)));
         if (const auto& part = m_advice.part)
             m_text += item(Words::tr("Worth buying: a %1 stem of %2. It brings the hands %3 nearer "
                                      "to their best place than anything in the box.")
@@ -270,12 +323,12 @@ private:
     void cautions()
     {
         m_text += QLatin1Char('\n');
-        m_text += paragraph(
-            Words::tr("A starting position, not a prescription: change one thing at a time by 5 mm or "
-                      "less, ride, adjust. Pain or numbness belongs with a health professional. Makers' "
-                      "limits and instructions rule over this advice, local regulations over both. "
-                      "After any change at the bar: hoses at full lock, torque, brakes, a loaded test "
-                      "ride."));
+        m_text += paragraph(Words::tr(
+            "A starting position, not a prescription: change one thing at a time by 5 mm or "
+            "less, ride, adjust. Pain or numbness belongs with a health professional. Makers' "
+            "limits and instructions rule over this advice, local regulations over both. "
+            "After any change at the bar: hoses at full lock, torque, brakes, a loaded test "
+            "ride."));
     }
 
     const Fitting& m_fitting;

@@ -10,7 +10,10 @@
 namespace tripoise {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("Drawing", text); }
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Drawing", text);
+}
 
 QString nameOf(Joint joint)
 {
@@ -46,8 +49,8 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
 QString stemValue(const SetupFigures& figures)
 {
     const double angle = figures.stem.angle.deg();
-    const QString stem = tr(angle > 0.0 ? "%1, +%2" : "%1, %2")
-                             .arg(mm(figures.stem.lengthMm), degrees(angle));
+    const QString stem =
+        tr(angle > 0.0 ? "%1, +%2" : "%1, %2").arg(mm(figures.stem.lengthMm), degrees(angle));
     return figures.stemFlipped ? tr("%1, turned over").arg(stem) : stem;
 }
 
@@ -108,7 +111,10 @@ QString leadersHeading(const SideView& view)
     return tr("%1 against %2").arg(otherName(view), chosenName(view));
 }
 
-QString chosenName(const SideView& view) { return nameOf(view.chosen, view); }
+QString chosenName(const SideView& view)
+{
+    return nameOf(view.chosen, view);
+}
 
 QString otherName(const SideView& view)
 {
@@ -151,9 +157,15 @@ QString positionLine(const RiderSketch& rider)
     return tr("position: %1, %2").arg(nameOf(rider.use), handsOn(rider.place));
 }
 
-QString rangeKey() { return tr("shaded at a joint: its comfortable range"); }
+QString rangeKey()
+{
+    return tr("shaded at a joint: its comfortable range");
+}
 
-QString scaleLabel(double lengthMm) { return mm(lengthMm); }
+QString scaleLabel(double lengthMm)
+{
+    return mm(lengthMm);
+}
 
 QString drawingDescription(const SideView& view)
 {

@@ -29,8 +29,9 @@ struct BlockRow {
 };
 [[nodiscard]] QString blockTitle(const SideView& view);
 [[nodiscard]] std::vector<BlockRow> blockRows(const SideView& view);
-[[nodiscard]] QString positionLine(const RiderSketch& rider); ///< "position: fast commuting, hands on the grips"
-[[nodiscard]] QString rangeKey();                             ///< what the shaded sectors are
+[[nodiscard]] QString
+positionLine(const RiderSketch& rider); ///< "position: fast commuting, hands on the grips"
+[[nodiscard]] QString rangeKey();       ///< what the shaded sectors are
 [[nodiscard]] QString scaleLabel(double lengthMm);
 
 /// The whole picture in words, for those who do not see it.

@@ -79,8 +79,9 @@ QString sentence(const Finding& finding)
     switch (finding.code) {
     case FindingCode::SuspiciousMeasurement: {
         const Quantity quantity = quantityFrom(finding.name);
-        return Words::tr("Measure the %1 again: %2 does not go with the rest, which foretells about "
-                         "%3 (odds %4).")
+        return Words::tr(
+                   "Measure the %1 again: %2 does not go with the rest, which foretells about "
+                   "%3 (odds %4).")
             .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)),
                  oneIn(number(2)));
     }
@@ -104,14 +105,16 @@ QString sentence(const Finding& finding)
     case FindingCode::NoCockpitFits:
         return Words::tr("Nothing in the box of parts fits this size's steerer and a bar.");
     case FindingCode::PostTooShort:
-        return Words::tr("The seat post is too short: %1 would be left inside, at least %2 must be.")
+        return Words::tr(
+                   "The seat post is too short: %1 would be left inside, at least %2 must be.")
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::SaddleCannotGoLow:
         return Words::tr("The saddle cannot go low enough: %1 of post would show, the clamp needs "
                          "%2.")
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::SpacersOverLimit:
-        return Words::tr("%1 of spacers is more than the %2 allowed.").arg(mm(number(0)), mm(number(1)));
+        return Words::tr("%1 of spacers is more than the %2 allowed.")
+            .arg(mm(number(0)), mm(number(1)));
     case FindingCode::SteererTooShort:
         return Words::tr("The steerer is too short: %1 needed, %2 there is.")
             .arg(mm(number(0)), mm(number(1)));
@@ -139,7 +142,8 @@ QString sentence(const Finding& finding)
     case FindingCode::BarOutOfReach:
         return Words::tr("The bar is %1 out of reach for %2.").arg(mm(number(0)), use);
     case FindingCode::TrunkOutOfRange:
-        return Words::tr("The back, at %1 from the horizontal, is outside the %2° comfortable for %3.")
+        return Words::tr(
+                   "The back, at %1 from the horizontal, is outside the %2° comfortable for %3.")
             .arg(degrees(number(0)), range(number(1), number(2)), use);
     case FindingCode::ArmTrunkOutOfRange:
         return Words::tr("The arms, at %1 to the trunk, are outside the %2° comfortable for %3.")
@@ -148,7 +152,8 @@ QString sentence(const Finding& finding)
         return Words::tr("The knee, bent %1 at the bottom, is outside the comfortable %2°.")
             .arg(degrees(number(0)), range(number(1), number(2)));
     case FindingCode::CrankSwap:
-        return Words::tr("The %1 cranks come off; %2 goes on.").arg(halfMm(number(0)), halfMm(number(1)));
+        return Words::tr("The %1 cranks come off; %2 goes on.")
+            .arg(halfMm(number(0)), halfMm(number(1)));
     case FindingCode::BarCutDown:
         return Words::tr("The bar, %1 wide, wants cutting to %2 where its maker allows it.")
             .arg(mm(number(0)), mm(number(1)));
@@ -157,8 +162,9 @@ QString sentence(const Finding& finding)
                          "spacer; cut to %2 after the second visit.")
             .arg(range(number(1), number(2)), mm(number(0)));
     case FindingCode::ToeNotChecked:
-        return Words::tr("Toe room is not worked out here: sit the rider on, pedals level, turn the "
-                         "bar, and see whether the shoe touches tyre or mudguard.");
+        return Words::tr(
+            "Toe room is not worked out here: sit the rider on, pedals level, turn the "
+            "bar, and see whether the shoe touches tyre or mudguard.");
     }
     return {};
 }

@@ -7,8 +7,8 @@
 
 namespace tripoise {
 
-[[nodiscard]] QString keyOf(FindingCode code);     ///< "post_too_short", for documents
-[[nodiscard]] QString keyOf(Severity severity);    ///< "caution"
+[[nodiscard]] QString keyOf(FindingCode code);  ///< "post_too_short", for documents
+[[nodiscard]] QString keyOf(Severity severity); ///< "caution"
 [[nodiscard]] QString sentence(const Finding& finding);
 
 } // namespace tripoise

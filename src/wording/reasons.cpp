@@ -49,11 +49,13 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
             .arg(subject, mm(mine), worse, mm(theirs));
     case Consideration::Agility:
         return mine < theirs
-                   ? Words::tr("%1 is the quicker of the two: its wheelbase is %2 shorter, and this "
-                               "riding wants a bike that turns.")
+                   ? Words::tr(
+                         "%1 is the quicker of the two: its wheelbase is %2 shorter, and this "
+                         "riding wants a bike that turns.")
                          .arg(subject, mm(theirs - mine))
-                   : Words::tr("%1 is the steadier of the two: its wheelbase is %2 longer, and this "
-                               "riding wants a bike that holds its line.")
+                   : Words::tr(
+                         "%1 is the steadier of the two: its wheelbase is %2 longer, and this "
+                         "riding wants a bike that holds its line.")
                          .arg(subject, mm(mine - theirs));
     case Consideration::Compactness:
         return Words::tr("%1 is the smaller bike to carry, park and lock.").arg(subject);
@@ -75,15 +77,20 @@ const FrameSize& frameOf(const Advice& advice, std::size_t candidate, const Prep
     return prepared.sizes[advice.candidates[candidate].size].frame;
 }
 
-QString setupPhrase(const AdvisedSetup& advised)
+/// "with the 100 mm stem and 15 mm of spacers"; the bar as well where the box has a choice of them.
+QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
 {
     const Setup& setup = advised.setup;
-    const QString stem = setup.cockpit.flipped
-                             ? Words::tr("the %1 stem turned over").arg(mm(setup.stem.lengthMm))
-                             : Words::tr("the %1 stem").arg(mm(setup.stem.lengthMm));
-    if (setup.cockpit.spacersMm < 0.5)
-        return Words::tr("with %1 and no spacers").arg(stem);
-    return Words::tr("with %1 and %2 of spacers").arg(stem, halfMm(setup.cockpit.spacersMm));
+    QStringList parts;
+    if (prepared.stock.bars.size() > 1)
+        parts << Words::tr("the %1 bar").arg(barName(prepared.stock.bars[setup.cockpit.bar]));
+    parts << (setup.cockpit.flipped
+                  ? Words::tr("the %1 stem turned over").arg(mm(setup.stem.lengthMm))
+                  : Words::tr("the %1 stem").arg(mm(setup.stem.lengthMm)));
+    parts << (setup.cockpit.spacersMm < 0.5
+                  ? Words::tr("no spacers")
+                  : Words::tr("%1 of spacers").arg(halfMm(setup.cockpit.spacersMm)));
+    return Words::tr("with %1").arg(listed(parts));
 }
 
 } // namespace
@@ -95,11 +102,12 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
     const Verdict& verdict = advice.verdict;
     const Candidate& named = advice.candidates[verdict.named];
     const QString size = sizeName(frameOf(advice, verdict.named, prepared), prepared);
-    const QString setup = setupPhrase(*named.best);
+    const QString setup = setupPhrase(*named.best, prepared);
     if (!advice.anySound())
         return advice.candidates.size() < 2
                    ? Words::tr("Not %1: it breaks a limit.").arg(size)
-                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, %2.")
+                   : Words::tr(
+                         "None of them as they stand: each breaks a limit. Nearest comes %1, %2.")
                          .arg(size, setup);
     if (!verdict.other)
         return Words::tr("%1, %2.").arg(capitalised(size), setup);
@@ -107,8 +115,7 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
     const Setup& otherSetup = advice.candidates[*verdict.other].best->setup;
     switch (verdict.kind) {
     case VerdictKind::Clear: return Words::tr("%1, %2.").arg(capitalised(size), setup);
-    case VerdictKind::Slight:
-        return Words::tr("Slightly %1, %2.").arg(size, setup);
+    case VerdictKind::Slight: return Words::tr("Slightly %1, %2.").arg(size, setup);
     case VerdictKind::Either:
         return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.")
             .arg(nameOf(riding.mix), size, setup, other, mm(otherSetup.stem.lengthMm));
@@ -124,10 +131,12 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
     const QString named = sizeName(frameOf(advice, verdict.named, prepared), prepared);
     if (!verdict.other) {
         for (const UsePosture& use : candidate.best->uses)
-            sentences << Words::tr("For %1 the back lies at %2 (%3° is comfortable), the arms at %4 "
-                                   "to it (%5°).")
+            sentences << Words::tr(
+                             "For %1 the back lies at %2 (%3° is comfortable), the arms at %4 "
+                             "to it (%5°).")
                              .arg(nameOf(use.use), degrees(use.posture.trunk.deg()),
-                                  range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg()),
+                                  range(use.windows.trunk.low().deg(),
+                                        use.windows.trunk.high().deg()),
                                   degrees(use.posture.armTrunk.deg()),
                                   range(use.windows.armTrunk.low().deg(),
                                         use.windows.armTrunk.high().deg()));
@@ -166,11 +175,13 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
             seen << (differenceMm > 0.0 ? more : less).arg(mm(std::abs(differenceMm)));
     };
     add(contrast.barHigherMm, Words::tr("the bar %1 higher"), Words::tr("the bar %1 lower"));
-    add(contrast.barFurtherMm, Words::tr("the bar %1 further away"), Words::tr("the bar %1 nearer"));
+    add(contrast.barFurtherMm, Words::tr("the bar %1 further away"),
+        Words::tr("the bar %1 nearer"));
     add(contrast.wheelbaseMm, Words::tr("the wheels %1 further apart"),
         Words::tr("the wheels %1 closer together"));
     if (seen.isEmpty())
-        return Words::tr("Side by side with the same parts the two differ by less than %1 anywhere.")
+        return Words::tr(
+                   "Side by side with the same parts the two differ by less than %1 anywhere.")
             .arg(mm(leastSeenMm));
     return Words::tr("With the same parts on both, %1 has %2 than %3.")
         .arg(named[0].toLower() + named.mid(1), listed(seen), other);

@@ -16,7 +16,10 @@ QString plain(double value, int decimals)
     return text;
 }
 
-QString mm(double value) { return Words::tr("%1 mm").arg(plain(value)); }
+QString mm(double value)
+{
+    return Words::tr("%1 mm").arg(plain(value));
+}
 
 QString halfMm(double value)
 {
@@ -24,7 +27,10 @@ QString halfMm(double value)
     return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
 }
 
-QString degrees(double value) { return Words::tr("%1°").arg(plain(value)); }
+QString degrees(double value)
+{
+    return Words::tr("%1°").arg(plain(value));
+}
 
 QString range(double low, double high)
 {
@@ -70,7 +76,8 @@ QString nameOf(const Mix& mix)
     for (const Use use : allUses)
         if (mix.of(use) > 0.0)
             uses.push_back(use);
-    std::stable_sort(uses.begin(), uses.end(), [&mix](Use a, Use b) { return mix.of(a) > mix.of(b); });
+    std::stable_sort(uses.begin(), uses.end(),
+                     [&mix](Use a, Use b) { return mix.of(a) > mix.of(b); });
     if (uses.size() == 1)
         return nameOf(uses.front());
     QStringList parts;
@@ -146,9 +153,9 @@ QString geometryName(const std::string& key)
 
 QString sizeName(const FrameSize& frame, const Prepared& prepared)
 {
-    const bool oneModel = std::all_of(
-        prepared.sizes.begin(), prepared.sizes.end(),
-        [&frame](const PreparedSize& size) { return size.frame.model == frame.model; });
+    const bool oneModel =
+        std::all_of(prepared.sizes.begin(), prepared.sizes.end(),
+                    [&frame](const PreparedSize& size) { return size.frame.model == frame.model; });
     const QString size = QString::fromStdString(frame.size);
     return oneModel ? Words::tr("the %1").arg(size)
                     : Words::tr("the %1 %2").arg(QString::fromStdString(frame.model), size);
@@ -156,7 +163,8 @@ QString sizeName(const FrameSize& frame, const Prepared& prepared)
 
 QString stemName(const Stem& mounted, bool flipped)
 {
-    const QString name = Words::tr("%1, %2").arg(mm(mounted.lengthMm), degrees(mounted.angle.deg()));
+    const QString name =
+        Words::tr("%1, %2").arg(mm(mounted.lengthMm), degrees(mounted.angle.deg()));
     return flipped ? Words::tr("%1, turned over").arg(name) : name;
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// How long a posture and a decision take, and the same optimum by a general-purpose optimiser in the
-// same run: read the ratio, not the clock.
+// How long a posture and a decision take, and the same optimum by a general-purpose optimiser in
+// the same run: read the ratio, not the clock.
 #include "support.h"
 
 #include "advice/advise.h"
@@ -78,9 +78,9 @@ BENCHMARK(postureByGeneralOptimiser);
 
 Fitting demo(const char* name)
 {
-    return std::get<Fitting>(
-        readFitting(textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-                    tables()));
+    return std::get<Fitting>(readFitting(
+        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
+        tables()));
 }
 
 /// The demo pair with a box of parts that makes over 5,000 cockpits a size.
@@ -107,9 +107,15 @@ void decideBetweenTwo(benchmark::State& state, const Fitting& fitting)
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables()));
     state.counters["cockpits"] = static_cast<double>(prepared.sizes.front().count());
 }
-void decideFullBox(benchmark::State& state) { decideBetweenTwo(state, fullBox()); }
+void decideFullBox(benchmark::State& state)
+{
+    decideBetweenTwo(state, fullBox());
+}
 BENCHMARK(decideFullBox)->Unit(benchmark::kMillisecond);
-void decideDemo(benchmark::State& state) { decideBetweenTwo(state, demo("between-two-sizes")); }
+void decideDemo(benchmark::State& state)
+{
+    decideBetweenTwo(state, demo("between-two-sizes"));
+}
 BENCHMARK(decideDemo)->Unit(benchmark::kMillisecond);
 void decideDropBars(benchmark::State& state)
 {

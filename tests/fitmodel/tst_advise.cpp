@@ -16,7 +16,8 @@ namespace {
 Fitting demo(const char* name)
 {
     return std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))), tables()));
+        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
+        tables()));
 }
 
 struct Decided {
@@ -41,7 +42,8 @@ struct Decided {
 Decided decided(const Fitting& fitting)
 {
     Decided result{fitting, prepare(fitting.frames, fitting.stock, tables()), {}};
-    result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables());
+    result.advice =
+        advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables());
     return result;
 }
 
@@ -222,12 +224,14 @@ private slots:
                 for (const double factor : {0.5, 2.0}) {
                     Tables changed = tables();
                     changed.weights.points[c] *= factor;
-                    const Advice again = advise(d.fitting.rider, d.fitting.riding, {}, d.prepared, changed);
+                    const Advice again =
+                        advise(d.fitting.rider, d.fitting.riding, {}, d.prepared, changed);
                     QCOMPARE(d.prepared.sizes[again.candidates.front().size].frame.size, d.named());
                 }
             }
         }
-        QVERIFY2(clear > 20 && other > 4, qPrintable(QStringLiteral("%1 clear, %2 not").arg(clear).arg(other)));
+        QVERIFY2(clear > 20 && other > 4,
+                 qPrintable(QStringLiteral("%1 clear, %2 not").arg(clear).arg(other)));
     }
 
     void shouldLetARiddenSaddleHeightCount()
@@ -239,15 +243,17 @@ private slots:
         fitting.current->saddleHeightMm = modelled + 20.0;
         fitting.current->crankMm = 170.0;
         const Advice unasked = decided(fitting).advice;
-        QVERIFY(std::abs(unasked.target.saddle.heightMm - modelled) < 1e-9); // not called comfortable
+        QVERIFY(std::abs(unasked.target.saddle.heightMm - modelled)
+                < 1e-9); // not called comfortable
         fitting.current->comfortable = true;
         const Advice counted = decided(fitting).advice;
         // Derived: the model's 11.5 and the ridden 5 pool to 84 % of the difference.
         const double share = 11.5 * 11.5 / (11.5 * 11.5 + 25.0);
         QVERIFY2(std::abs(counted.target.saddle.heightMm - modelled - share * 20.0) < 0.5,
                  qPrintable(QString::number(counted.target.saddle.heightMm - modelled)));
-        QVERIFY(std::any_of(counted.riderFindings.begin(), counted.riderFindings.end(),
-                            [](const Finding& f) { return f.code == FindingCode::RiddenHeightCounts; }));
+        QVERIFY(std::any_of(
+            counted.riderFindings.begin(), counted.riderFindings.end(),
+            [](const Finding& f) { return f.code == FindingCode::RiddenHeightCounts; }));
     }
 
     void shouldPutTheStiffRidersHandsHigher()
@@ -266,10 +272,9 @@ private slots:
         const Decided d = decidedFor("between-two-sizes", Mix::only(Use::Touring));
         const UpperWindows windows =
             windowsFor(tables().comfort, Use::Touring, GripPlace::Flat, Flexibility::Ordinary);
-        const UpperPosture posture =
-            solveUpperBody(upperLimbs(d.advice.person.body, 245.0),
-                           midHip(d.advice.target.saddle.point(), tables().body),
-                           d.advice.target.grip, windows);
+        const UpperPosture posture = solveUpperBody(
+            upperLimbs(d.advice.person.body, 245.0),
+            midHip(d.advice.target.saddle.point(), tables().body), d.advice.target.grip, windows);
         QVERIFY(posture.cost < 1e-9);
     }
 
@@ -287,7 +292,8 @@ private slots:
             const Point best = comfortableClamp(holds, hip);
             const double least = postureCost(holds, hip, best);
             for (int step = 0; step < 16; ++step)
-                QVERIFY(postureCost(holds, hip, best + along(Angle::degrees(22.5 * step))) > least - 1e-9);
+                QVERIFY(postureCost(holds, hip, best + along(Angle::degrees(22.5 * step)))
+                        > least - 1e-9);
         }
     }
 
@@ -297,7 +303,8 @@ private slots:
         const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
         std::stop_source stop;
         stop.request_stop();
-        QVERIFY(!advise(fitting.rider, fitting.riding, {}, prepared, tables(), stop.get_token()).solved);
+        QVERIFY(!advise(fitting.rider, fitting.riding, {}, prepared, tables(), stop.get_token())
+                     .solved);
     }
 
     // A box with one hopeless stem: the part worth buying brings the hands nearer.
@@ -329,8 +336,10 @@ private slots:
             double previous = -1e9;
             for (double height = 1650.0; height <= 1950.0; height += 10.0) {
                 const BaseVector base = men.mean + (height - men.mean(stature)) * perMm;
-                Person person{bodyFrom(base, tables().body), Flexibility::Ordinary,
-                              calibrationFoothold(), {}};
+                Person person{bodyFrom(base, tables().body),
+                              Flexibility::Ordinary,
+                              calibrationFoothold(),
+                              {}};
                 const Advice advice = decide(person, fitting.riding, prepared, tables());
                 double smaller = 0.0, larger = 0.0;
                 for (const Candidate& candidate : advice.candidates)

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// The windows' centres are the average man's joint angles on ordinary set-ups. Worked out again here
-// from the set-ups; the average woman, one size down, must land close by: the check of the body model.
+// The windows' centres are the average man's joint angles on ordinary set-ups. Worked out again
+// here from the set-ups; the average woman, one size down, must land close by: the check of the
+// body model.
 #include "support.h"
 
 #include "setup/setup.h"
@@ -32,7 +33,8 @@ Angles anglesOn(const ReferenceRow& row, const Body& body, double stackLess, dou
     Stem stem;
     stem.lengthMm = row.number("stem") - stemLess;
     stem.angle = Angle::degrees(row.number("stem_angle"));
-    const Point clamp = clampCentre(skeletonOf(frame, t.frame), stem, row.number("spacers"), t.parts);
+    const Point clamp =
+        clampCentre(skeletonOf(frame, t.frame), stem, row.number("spacers"), t.parts);
     const Point grip = clamp + Point(row.number("grip_x"), row.number("grip_y"));
 
     const Foothold foothold = calibrationFoothold();
@@ -43,9 +45,8 @@ Angles anglesOn(const ReferenceRow& row, const Body& body, double stackLess, dou
     UpperWindows windows;
     windows.trunk = windows.armTrunk = {Angle(), Angle::radians(1e6)};
     windows.elbow = {t.comfort.elbowCentre, t.comfort.elbowHalfWidth};
-    const UpperPosture posture =
-        solveUpperBody(upperLimbs(body, row.number("half_width")),
-                       midHip(saddle.point(), t.body), grip, windows);
+    const UpperPosture posture = solveUpperBody(upperLimbs(body, row.number("half_width")),
+                                                midHip(saddle.point(), t.body), grip, windows);
     return {posture.trunk.deg(), posture.armTrunk.deg()};
 }
 
@@ -77,9 +78,12 @@ private slots:
         const Angles man = anglesOn(row, averageMan(), 0.0, 0.0, 0.0);
         const Use use = *useFromKey(row.text("use").toStdString());
         const GripPlace place = *gripPlaceFromKey(row.text("grip").toStdString());
-        const UpperWindows windows = windowsFor(tables().comfort, use, place, Flexibility::Ordinary);
-        const QByteArray found =
-            QStringLiteral("trunk %1 arm %2").arg(man.trunk, 0, 'f', 1).arg(man.arm, 0, 'f', 1).toUtf8();
+        const UpperWindows windows =
+            windowsFor(tables().comfort, use, place, Flexibility::Ordinary);
+        const QByteArray found = QStringLiteral("trunk %1 arm %2")
+                                     .arg(man.trunk, 0, 'f', 1)
+                                     .arg(man.arm, 0, 'f', 1)
+                                     .toUtf8();
         // The table holds a tenth of a degree.
         QVERIFY2(std::abs(windows.trunk.centre.deg() - man.trunk) <= 0.051, found.constData());
         QVERIFY2(std::abs(windows.armTrunk.centre.deg() - man.arm) <= 0.051, found.constData());
@@ -109,21 +113,27 @@ private slots:
                  qPrintable(QString::number(woman.arm - man.arm)));
     }
 
-    // Synthesis of the published bands of trunk angle by use (APTA guidance, Link, Burt, field study
-    // of Chen & He; middling to low trust). Fast commuting is left out: its bars, 38 to 50, are ones a
-    // shop would call low.
+    // Synthesis of the published bands of trunk angle by use (APTA guidance, Link, Burt, field
+    // study of Chen & He; middling to low trust). Fast commuting is left out: its bars, 38 to 50,
+    // are ones a shop would call low.
     void shouldLieWithinThePublishedBands_data()
     {
         QTest::addColumn<QString>("use");
         QTest::addColumn<QString>("grip");
         QTest::addColumn<double>("low");
         QTest::addColumn<double>("high");
-        QTest::newRow("upright city") << "city" << "swept" << 70.0 << 90.0;
-        QTest::newRow("commuting") << "commuting" << "flat" << 55.0 << 70.0;
-        QTest::newRow("trekking") << "touring" << "flat" << 45.0 << 60.0;
-        QTest::newRow("touring, drop bar") << "touring" << "hoods" << 42.0 << 55.0;
-        QTest::newRow("gravel") << "gravel" << "hoods" << 40.0 << 50.0;
-        QTest::newRow("road, endurance") << "road" << "hoods" << 37.0 << 47.0;
+        QTest::newRow("upright city") << "city"
+                                      << "swept" << 70.0 << 90.0;
+        QTest::newRow("commuting") << "commuting"
+                                   << "flat" << 55.0 << 70.0;
+        QTest::newRow("trekking") << "touring"
+                                  << "flat" << 45.0 << 60.0;
+        QTest::newRow("touring, drop bar") << "touring"
+                                           << "hoods" << 42.0 << 55.0;
+        QTest::newRow("gravel") << "gravel"
+                                << "hoods" << 40.0 << 50.0;
+        QTest::newRow("road, endurance") << "road"
+                                         << "hoods" << 37.0 << 47.0;
     }
     void shouldLieWithinThePublishedBands()
     {

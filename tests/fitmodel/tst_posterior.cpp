@@ -45,9 +45,9 @@ private slots:
         const int foot = static_cast<int>(Quantity::Foot);
         const Posterior posterior = inferred({{Quantity::Stature, {1850.0}, 1e-6}});
         const double slope = men.covariance(foot, stature) / men.covariance(stature, stature);
-        QVERIFY(std::abs(posterior.mean(foot) - men.mean(foot)
-                         - slope * (1850.0 - men.mean(stature)))
-                < 1e-6);
+        QVERIFY(
+            std::abs(posterior.mean(foot) - men.mean(foot) - slope * (1850.0 - men.mean(stature)))
+            < 1e-6);
         QVERIFY(std::abs(posterior.covariance(foot, foot) - men.covariance(foot, foot)
                          + slope * men.covariance(foot, stature))
                 < 1e-6);
@@ -99,9 +99,10 @@ private slots:
         }
     }
 
-    // Published for people held out of the statistics, inferred from stature and inseam (women / men):
-    // thigh 16.5/19.1, shank 12.1/10.4, trunk 18.5/22.8, upper arm 9.5/10.0, forearm 9.6/9.3. What the
-    // posterior claims of itself must be that, within a tenth (90 % intervals that cover 88 to 92).
+    // Published for people held out of the statistics, inferred from stature and inseam (women /
+    // men): thigh 16.5/19.1, shank 12.1/10.4, trunk 18.5/22.8, upper arm 9.5/10.0, forearm 9.6/9.3.
+    // What the posterior claims of itself must be that, within a tenth (90 % intervals that cover
+    // 88 to 92).
     void shouldClaimTheErrorsItWasFoundToHave_data()
     {
         QTest::addColumn<int>("sex");
@@ -144,7 +145,8 @@ private slots:
     void shouldNotMindTheOrderOfReadings()
     {
         const auto body = [](std::vector<double> readings) {
-            return inferred({{Quantity::Stature, {1750.0}, {}}, {Quantity::Inseam, readings, {}}}).mean;
+            return inferred({{Quantity::Stature, {1750.0}, {}}, {Quantity::Inseam, readings, {}}})
+                .mean;
         };
         QCOMPARE(body({841.3, 846.1, 839.7}), body({839.7, 841.3, 846.1}));
     }
@@ -160,9 +162,9 @@ private slots:
 
     void shouldLetAMeasuredValueBeatAnInferredOne()
     {
-        const Posterior posterior = inferred(
-            {{Quantity::Stature, {1750.0}, {}}, {Quantity::Inseam, {840.0}, {}},
-             {Quantity::UpperArm, {360.0}, 2.0}});
+        const Posterior posterior = inferred({{Quantity::Stature, {1750.0}, {}},
+                                              {Quantity::Inseam, {840.0}, {}},
+                                              {Quantity::UpperArm, {360.0}, 2.0}});
         QVERIFY(std::abs(posterior.valueOf(Quantity::UpperArm) - 360.0) < 2.0);
     }
 

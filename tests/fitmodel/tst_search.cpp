@@ -14,16 +14,16 @@ using namespace tripoise::test;
 namespace {
 
 /// Points of one set-up, added up afresh from their definitions, without the search's shortcuts.
-double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared, const PreparedSize& size,
-                std::size_t crank, std::size_t row)
+double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared,
+                const PreparedSize& size, std::size_t crank, std::size_t row)
 {
     const Tables& t = tables();
     const WeightTable& w = t.weights;
     const Body& body = person.body;
     const double crankMm = prepared.cranksMm[crank];
     const LegTarget leg = legTarget(t.comfort, mix, person.kneeShift);
-    SaddlePlace saddle = saddleForKnee(body, t.body, person.foothold, crankMm, leg.knee,
-                                       leg.kneeOverSpindleMm);
+    SaddlePlace saddle =
+        saddleForKnee(body, t.body, person.foothold, crankMm, leg.knee, leg.kneeOverSpindleMm);
     double points = 0.0;
     const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, t.parts);
     const double behind = behindTube(saddle, size.skeleton.seatAngle);
@@ -40,7 +40,9 @@ double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared, 
     const Setup setup =
         makeSetup(size.skeleton, prepared.stock, saddle, crankMm, size.cockpitAt(row), t.parts);
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
-    const auto add = [&](Consideration c, double measure) { points += w.points[indexOf(c)] * measure; };
+    const auto add = [&](Consideration c, double measure) {
+        points += w.points[indexOf(c)] * measure;
+    };
 
     for (const Use use : allUses) {
         const double share = mix.of(use);
@@ -50,8 +52,8 @@ double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared, 
             const Grip grip = gripOn(bar, place, t.parts);
             add(Consideration::Posture,
                 share * time
-                    * solveUpperBody(upperLimbs(body, grip.halfWidthMm), midHip(saddle.point(), t.body),
-                                     setup.clamp + grip.fromClamp,
+                    * solveUpperBody(upperLimbs(body, grip.halfWidthMm),
+                                     midHip(saddle.point(), t.body), setup.clamp + grip.fromClamp,
                                      windowsFor(t.comfort, use, place, person.flexibility))
                           .cost);
         };
@@ -65,7 +67,9 @@ double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared, 
             share * std::pow(outside(setup.stem.lengthMm, natural) / w.stemUnitMm, 2));
         const double want = w.steadinessWanted[indexOf(use)];
         add(Consideration::Agility,
-            share * (want < 0 ? -want * size.steadiness : want * (size.steadinessMost - size.steadiness)));
+            share
+                * (want < 0 ? -want * size.steadiness
+                            : want * (size.steadinessMost - size.steadiness)));
         add(Consideration::Compactness, share * w.compactnessWanted[indexOf(use)] * size.bulk);
         Range width = bar.kind == BarKind::Flat ? w.flatBarMm : w.sweptBarMm;
         if (bar.kind == BarKind::Drop) {
@@ -102,9 +106,10 @@ private slots:
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
             Findings findings;
-            const Person person = personOf(
-                brief.rider, infer(brief.rider.measurements, brief.rider.sex, tables().populations, tables().tape),
-                {}, brief.riding.mix, prepared, tables(), findings);
+            const Person person = personOf(brief.rider,
+                                           infer(brief.rider.measurements, brief.rider.sex,
+                                                 tables().populations, tables().tape),
+                                           {}, brief.riding.mix, prepared, tables(), findings);
             for (const PreparedSize& size : prepared.sizes) {
                 SizeSearch search(person, brief.riding.mix, size, prepared, tables());
                 const auto found = search.best(tables().weights.points);
@@ -128,14 +133,16 @@ private slots:
                 QCOMPARE(found->row, bestRow);
                 solved += search.solved();
                 for (const BarRun& run : size.bars)
-                    everything += prepared.cranksMm.size() * (run.end - run.begin)
-                                  * holdsOf(person, brief.riding.mix, brief.stock.bars[run.bar], tables())
-                                        .size();
+                    everything +=
+                        prepared.cranksMm.size() * (run.end - run.begin)
+                        * holdsOf(person, brief.riding.mix, brief.stock.bars[run.bar], tables())
+                              .size();
             }
         }
         QVERIFY(everything > 20000);
         // Boxes of a few dozen cockpits; the floor saves the more the fuller the box.
-        QVERIFY2(2 * solved < everything, qPrintable(QStringLiteral("%1 of %2").arg(solved).arg(everything)));
+        QVERIFY2(2 * solved < everything,
+                 qPrintable(QStringLiteral("%1 of %2").arg(solved).arg(everything)));
     }
 
     void shouldStayExactUnderOtherWeightsAskedLater()
@@ -145,9 +152,10 @@ private slots:
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
             Findings findings;
-            const Person person = personOf(
-                brief.rider, infer(brief.rider.measurements, brief.rider.sex, tables().populations, tables().tape),
-                {}, brief.riding.mix, prepared, tables(), findings);
+            const Person person = personOf(brief.rider,
+                                           infer(brief.rider.measurements, brief.rider.sex,
+                                                 tables().populations, tables().tape),
+                                           {}, brief.riding.mix, prepared, tables(), findings);
             const PreparedSize& size = prepared.sizes.front();
             SizeSearch reused(person, brief.riding.mix, size, prepared, tables());
             for (std::size_t c = 0; c < considerationCount; ++c) {
@@ -172,8 +180,7 @@ private slots:
         for (int i = 0; i < 40; ++i) {
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
-            const Advice advice =
-                advise(brief.rider, brief.riding, {}, prepared, tables());
+            const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
             for (const Candidate& candidate : advice.candidates) {
                 if (!candidate.best)
                     continue;

@@ -78,8 +78,8 @@ private slots:
         size.geometry.headAngleDeg = row.number("head");
         const Skeleton skeleton = skeletonOf(size, tables().frame);
         const Stem stem = stemOf(row.number("length"), row.number("angle"));
-        const Point base = skeleton.headTop
-                           + (skeleton.upperHeadsetMm + 20.0) * upTube(skeleton.headAngle);
+        const Point base =
+            skeleton.headTop + (skeleton.upperHeadsetMm + 20.0) * upTube(skeleton.headAngle);
         const Point ahead = clampCentre(skeleton, stem, 0.0, tables().parts) - base;
         QVERIFY(std::abs(ahead.x() - row.number("dx")) <= 0.051);
         QVERIFY(std::abs(ahead.y() - row.number("dy")) <= 0.051);
@@ -144,8 +144,8 @@ private slots:
         QCOMPARE(setupOn(skeleton, 745.0, 20.0).steererCutMm, 235.0);
     }
 
-    // Derived: a level bar 620 swept 8 degrees from 45 outside the middle to the palm 65 from its end:
-    // (310 - 65 - 45) sin 8 = 27.8 back.
+    // Derived: a level bar 620 swept 8 degrees from 45 outside the middle to the palm 65 from its
+    // end: (310 - 65 - 45) sin 8 = 27.8 back.
     void shouldFindThePalmOnASweptBar()
     {
         Bar bar;
@@ -228,8 +228,8 @@ private slots:
                 < 1e-9);
         FrameSize unknown = frame();
         unknown.geometry.seatTubeMm.reset();
-        QVERIFY(!exposedPost(skeletonOf(unknown, tables().frame), {745.0, skeleton.seatAngle}, Saddle{},
-                             tables().parts));
+        QVERIFY(!exposedPost(skeletonOf(unknown, tables().frame), {745.0, skeleton.seatAngle},
+                             Saddle{}, tables().parts));
     }
 };
 

@@ -30,7 +30,10 @@ FrameSize fullFrame()
     return frame;
 }
 
-Skeleton skeleton(const FrameSize& frame) { return skeletonOf(frame, tables().frame); }
+Skeleton skeleton(const FrameSize& frame)
+{
+    return skeletonOf(frame, tables().frame);
+}
 
 bool assumes(const Skeleton& skeleton, const std::string& key)
 {
@@ -46,7 +49,8 @@ class TestSkeleton : public QObject {
     Q_OBJECT
 
 private slots:
-    // Derived: the axle lies the offset ahead of the axis, both axles the drop above the bottom bracket.
+    // Derived: the axle lies the offset ahead of the axis, both axles the drop above the bottom
+    // bracket.
     void shouldPlaceTheFrontAxleAheadOfTheAxis()
     {
         const Skeleton s = skeleton(fullFrame());
@@ -92,8 +96,7 @@ private slots:
     {
         FrameSize frame = fullFrame();
         frame.geometry.seatAngleDeg.reset();
-        frame.geometry.topTubeEffectiveMm =
-            398.0 + 587.0 / std::tan(Angle::degrees(73.5).rad());
+        frame.geometry.topTubeEffectiveMm = 398.0 + 587.0 / std::tan(Angle::degrees(73.5).rad());
         QVERIFY(std::abs(skeleton(frame).seatAngle.deg() - 73.5) < 1e-9);
     }
 
@@ -143,13 +146,16 @@ private slots:
         frame.wheel.tyreMm = 0.0;
         const Skeleton thin = skeleton(frame);
         const double height = -thin.groundY() - 170.0;
-        QVERIFY(std::abs(pedalStrikeLean(thin, 170.0, 125.0, 90.0).rad() - std::atan2(height, 170.0))
-                < 1e-9);
+        QVERIFY(
+            std::abs(pedalStrikeLean(thin, 170.0, 125.0, 90.0).rad() - std::atan2(height, 170.0))
+            < 1e-9);
         frame.wheel.beadSeatMm = 580.0;
         frame.wheel.tyreMm = 40.0; // the same radius
         const Skeleton round = skeleton(frame);
-        QVERIFY(pedalStrikeLean(round, 170.0, 125.0, 90.0) > pedalStrikeLean(thin, 170.0, 125.0, 90.0));
-        QVERIFY(pedalStrikeLean(round, 165.0, 125.0, 90.0) > pedalStrikeLean(round, 175.0, 125.0, 90.0));
+        QVERIFY(pedalStrikeLean(round, 170.0, 125.0, 90.0)
+                > pedalStrikeLean(thin, 170.0, 125.0, 90.0));
+        QVERIFY(pedalStrikeLean(round, 165.0, 125.0, 90.0)
+                > pedalStrikeLean(round, 175.0, 125.0, 90.0));
     }
 
     void shouldNeverBeNanOnAnyTable()

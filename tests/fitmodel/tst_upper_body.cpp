@@ -38,8 +38,8 @@ public:
         c.windows = windowsFor(tables().comfort, use, place, flexibility);
         c.limbs = upperLimbs(body, 180.0 + static_cast<double>(m_random() % 120));
         c.hip = {-200.0 + 20.0 * m_standard(m_random), 780.0 + 40.0 * m_standard(m_random)};
-        c.grip = comfortableGrip(c.limbs, c.hip, c.windows)
-                 + Point(m_away(m_random), m_away(m_random));
+        c.grip =
+            comfortableGrip(c.limbs, c.hip, c.windows) + Point(m_away(m_random), m_away(m_random));
         return c;
     }
 
@@ -96,7 +96,8 @@ private slots:
         }
     }
 
-    // Against a general-purpose library: NLopt (Johnson), its global DIRECT and local Sbplx methods.
+    // Against a general-purpose library: NLopt (Johnson), its global DIRECT and local Sbplx
+    // methods.
     void shouldFindTheOptimumAGeneralOptimiserFinds()
     {
         Cases cases(45.0);
@@ -109,7 +110,8 @@ private slots:
                 continue;
             ++compared;
             const auto [low, high] = closingElbows(c);
-            const auto objective = [](const std::vector<double>& x, std::vector<double>&, void* data) {
+            const auto objective = [](const std::vector<double>& x, std::vector<double>&,
+                                      void* data) {
                 return atElbow(*static_cast<const Case*>(data), x[0]);
             };
             std::vector<double> elbow{0.5 * (low + high)};
@@ -141,10 +143,8 @@ private slots:
             const double arm = std::sqrt(
                 std::pow(closingLength(c.limbs.upperArmMm, c.limbs.forearmMm, posture.elbow), 2)
                 - c.limbs.splayMm * c.limbs.splayMm);
-            const Point hand = shoulder
-                               + arm
-                                     * along(posture.trunk + Angle::degrees(180.0)
-                                             + posture.armTrunk);
+            const Point hand =
+                shoulder + arm * along(posture.trunk + Angle::degrees(180.0) + posture.armTrunk);
             QVERIFY((hand - c.grip).norm() < 1e-6);
         }
     }
@@ -202,8 +202,8 @@ private slots:
         }
     }
 
-    // Derived: a floor is worth having only if it is not far below: near the comfortable grip, where
-    // the joints move in proportion, at least two fifths (stretched joints cost double).
+    // Derived: a floor is worth having only if it is not far below: near the comfortable grip,
+    // where the joints move in proportion, at least two fifths (stretched joints cost double).
     void shouldHaveAFloorCloseBelowNearComfort()
     {
         Cases cases(4.0);
@@ -269,8 +269,8 @@ private slots:
             QVERIFY(std::abs((points.shoulder - c.hip).norm() - c.limbs.trunkMm) < 1e-9);
             QVERIFY(points.elbow.y() < points.shoulder.y());
             // Splay shortens both links alike, so their ratio stays.
-            const double ratio = (points.elbow - points.shoulder).norm()
-                                 / (points.grip - points.elbow).norm();
+            const double ratio =
+                (points.elbow - points.shoulder).norm() / (points.grip - points.elbow).norm();
             QVERIFY(std::abs(ratio - c.limbs.upperArmMm / c.limbs.forearmMm) < 1e-6);
         }
     }

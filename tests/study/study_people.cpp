@@ -1,11 +1,13 @@
 // SPDX-License-Identifier: MIT
 //
-// Runs the model over real people: how well it infers what was not measured, and which sizes it names.
+// Runs the model over real people: how well it infers what was not measured, and which sizes it
+// names.
 //
 //     study_people PEOPLE.csv
 //
-// PEOPLE.csv has a heading line, then one person a row: sex (female, male) and the base variables of
-// assets/anthropometry.json by their document keys. The figures it printed stand in DEVELOPERS.md.
+// PEOPLE.csv has a heading line, then one person a row: sex (female, male) and the base variables
+// of assets/anthropometry.json by their document keys. The figures it printed stand in
+// DEVELOPERS.md.
 #include "support.h"
 
 #include "advice/advise.h"
@@ -60,7 +62,8 @@ void inference(const std::vector<Someone>& people)
         {"upper arm", rowOf(Quantity::UpperArm)},
         {"forearm", rowOf(Quantity::Forearm)},
     }};
-    std::puts("inferred from stature and inseam: RMSE mm women / men, share within the 90 % interval");
+    std::puts(
+        "inferred from stature and inseam: RMSE mm women / men, share within the 90 % interval");
     for (const auto& [name, row] : lengths) {
         std::array<double, 2> squares{};
         std::array<double, 2> count{};
@@ -80,7 +83,8 @@ void inference(const std::vector<Someone>& people)
     }
 }
 
-/// A run of five sizes, each frame as the demo's with the stack, reach and angles of a makers' chart.
+/// A run of five sizes, each frame as the demo's with the stack, reach and angles of a makers'
+/// chart.
 std::vector<FrameSize> fiveSizes(const Fitting& demo)
 {
     struct Row {
@@ -88,11 +92,10 @@ std::vector<FrameSize> fiveSizes(const Fitting& demo)
         double stack, reach, head, seat, seatTube, standover;
     };
     std::vector<FrameSize> sizes;
-    for (const Row& row : {Row{"XS", 540, 370, 70.5, 74.5, 430, 720},
-                           Row{"S", 562, 384, 71.0, 74.0, 460, 745},
-                           Row{"M", 585, 396, 71.5, 73.5, 490, 770},
-                           Row{"L", 610, 408, 72.0, 73.0, 525, 797},
-                           Row{"XL", 636, 420, 72.0, 73.0, 560, 824}}) {
+    for (const Row& row :
+         {Row{"XS", 540, 370, 70.5, 74.5, 430, 720}, Row{"S", 562, 384, 71.0, 74.0, 460, 745},
+          Row{"M", 585, 396, 71.5, 73.5, 490, 770}, Row{"L", 610, 408, 72.0, 73.0, 525, 797},
+          Row{"XL", 636, 420, 72.0, 73.0, 560, 824}}) {
         FrameSize frame = demo.frames.front();
         frame.size = row.size;
         frame.geometry = {};
@@ -111,7 +114,8 @@ std::vector<FrameSize> fiveSizes(const Fitting& demo)
     return sizes;
 }
 
-void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* name, const Mix& mix)
+void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* name,
+           const Mix& mix)
 {
     Stock stock = demo.stock;
     stock.cranksMm = {155, 160, 165, 170, 175};
@@ -136,8 +140,8 @@ void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* 
         if (!advice.solved || !advice.anySound())
             continue;
         const Candidate& best = advice.candidates[advice.verdict.named];
-        const int band = std::clamp(static_cast<int>(someone.base(0)), firstBand, 1949) / bandWidth
-                         * bandWidth;
+        const int band =
+            std::clamp(static_cast<int>(someone.base(0)), firstBand, 1949) / bandWidth * bandWidth;
         ++named[band][best.size];
         ++stems[band][static_cast<int>(best.best->setup.stem.lengthMm)];
         ++kinds[static_cast<std::size_t>(advice.verdict.kind)];
@@ -156,8 +160,9 @@ void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* 
     }
     std::printf("\n%s: %d of %zu decided without breaking a limit; clear %.0f %%, slight %.0f %%, "
                 "either %.0f %%; correlation of size with stature %.2f\n",
-                name, decided, people.size(), 100.0 * kinds[0] / decided, 100.0 * kinds[1] / decided,
-                100.0 * kinds[2] / decided, both / std::sqrt(stature * size));
+                name, decided, people.size(), 100.0 * kinds[0] / decided,
+                100.0 * kinds[1] / decided, 100.0 * kinds[2] / decided,
+                both / std::sqrt(stature * size));
     std::puts("  stature      XS     S     M     L    XL   commonest stem");
     for (const auto& [band, counts] : named) {
         int all = 0;
@@ -187,6 +192,6 @@ int main(int argc, char** argv)
         textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/between-two-sizes.json")), tables()));
     sizes(people, demo, "fast commuting", Mix::only(Use::FastCommuting));
     sizes(people, demo, "touring", Mix::only(Use::Touring));
-    sizes(people, demo, "fast commuting 70 %, touring 30 %", demo.riding.mix);
+    sizes(people, demo, "fast commuting 80 %, touring 20 %", demo.riding.mix);
     return 0;
 }

@@ -1,0 +1,132 @@
+// SPDX-License-Identifier: MIT
+#include "advice/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double leastGainTold = 0.01; // points; a smaller difference decides nothing
+constexpr double weakerFactor = 0.5;
+constexpr double strongerFactor = 2.0;
+
+/// Candidates that can be named: the sound ones, or all with a set-up where none is sound.
+std::vector<std::size_t> inTheRunning(const std::vector<Candidate>& candidates)
+{
+    const bool anySound = candidates.front().limits.empty();
+    std::vector<std::size_t> running;
+    for (std::size_t i = 0; i < candidates.size(); ++i)
+        if (candidates[i].best && candidates[i].limits.empty() == anySound)
+            running.push_back(i);
+    return running;
+}
+
+/// The size that some weights would name.
+std::size_t bestUnder(const PerConsideration<double>& weights,
+                      const std::vector<std::size_t>& running,
+                      const std::vector<Candidate>& candidates, std::vector<SizeSearch>& searches)
+{
+    std::size_t best = running.front();
+    double least = 0.0;
+    for (const std::size_t i : running) {
+        const double points = searches[candidates[i].size].best(weights)->points;
+        if (i == running.front() || points < least) {
+            best = i;
+            least = points;
+        }
+    }
+    return best;
+}
+
+/// Every unsourced weight, halved and doubled, that names another size than the first.
+std::vector<Tilt> tiltsOf(double lead, const std::vector<std::size_t>& running,
+                          const std::vector<Candidate>& candidates,
+                          std::vector<SizeSearch>& searches, const WeightTable& table)
+{
+    const AdvisedSetup& named = *candidates[running.front()].best;
+    std::vector<Tilt> tilts;
+    for (std::size_t i = 0; i < considerationCount; ++i) {
+        if (!table.unsourced[i])
+            continue;
+        for (const double factor : {weakerFactor, strongerFactor}) {
+            // A heavier weight lightens no other size; the lead may be more than it can cost.
+            if (factor > 1.0 && (factor - 1.0) * named.ledger[i].points < lead)
+                continue;
+            PerConsideration<double> weights = table.points;
+            weights[i] *= factor;
+            const std::size_t best = bestUnder(weights, running, candidates, searches);
+            if (best != running.front())
+                tilts.push_back({static_cast<Consideration>(i), factor, best});
+        }
+    }
+    return tilts;
+}
+
+void compare(const Candidate& named, const Candidate& other, Verdict& verdict)
+{
+    for (std::size_t i = 0; i < considerationCount; ++i) {
+        const LedgerEntry& mine = named.best->ledger[i];
+        const LedgerEntry& theirs = other.best->ledger[i];
+        const Reason reason{mine.consideration, mine.value, theirs.value,
+                            theirs.points - mine.points};
+        if (reason.gain >= leastGainTold)
+            verdict.reasons.push_back(reason);
+        if (reason.gain <= -leastGainTold)
+            verdict.givenUp.push_back(reason);
+    }
+    const auto stronger = [](const Reason& a, const Reason& b) {
+        return std::abs(a.gain) > std::abs(b.gain);
+    };
+    std::stable_sort(verdict.reasons.begin(), verdict.reasons.end(), stronger);
+    std::stable_sort(verdict.givenUp.begin(), verdict.givenUp.end(), stronger);
+}
+
+Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const Setup& parts,
+                    const PartDefaults& defaults)
+{
+    const auto clamp = [&](const PreparedSize& size) {
+        return clampCentre(size.skeleton, parts.stem, parts.cockpit.spacersMm, defaults);
+    };
+    const Point apart = clamp(mine) - clamp(theirs);
+    Contrast contrast;
+    contrast.barHigherMm = apart.y() - mine.skeleton.groundY() + theirs.skeleton.groundY();
+    contrast.barFurtherMm = apart.x();
+    contrast.wheelbaseMm = mine.steering.wheelbaseMm - theirs.steering.wheelbaseMm;
+    contrast.frontCentreMm = mine.steering.frontCentreMm - theirs.steering.frontCentreMm;
+    if (mine.skeleton.standoverMm && theirs.skeleton.standoverMm)
+        contrast.standoverMm =
+            mine.skeleton.standoverMm->value - theirs.skeleton.standoverMm->value;
+    return contrast;
+}
+
+} // namespace
+
+Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSearch>& searches,
+                  const Prepared& prepared, const Tables& tables)
+{
+    const std::vector<std::size_t> running = inTheRunning(candidates);
+    Verdict verdict;
+    verdict.named = running.front();
+    verdict.kind = VerdictKind::Clear;
+    if (running.size() < 2)
+        return verdict;
+
+    verdict.other = running[1];
+    const Candidate& named = candidates[verdict.named];
+    const Candidate& other = candidates[*verdict.other];
+    verdict.lead = other.best->points - named.best->points;
+    if (verdict.lead < tables.weights.eitherBelow) {
+        verdict.kind = VerdictKind::Either;
+    } else {
+        verdict.tilts = tiltsOf(verdict.lead, running, candidates, searches, tables.weights);
+        if (!verdict.tilts.empty())
+            verdict.kind = VerdictKind::Slight;
+    }
+    compare(named, other, verdict);
+    verdict.contrast = contrastOf(prepared.sizes[named.size], prepared.sizes[other.size],
+                                  named.best->setup, tables.parts);
+    return verdict;
+}
+
+} // namespace tripoise
