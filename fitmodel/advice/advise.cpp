@@ -40,6 +40,7 @@ public:
             frameAsked(m_advice.target, first.best->setup, m_riding.mix, size.skeleton, m_tables);
         m_advice.part =
             partWorthBuying(*first.best, size, m_person, m_riding.mix, m_prepared.stock, m_tables);
+        otherCranks(first);
         m_advice.solved = true;
         return m_advice;
     }
@@ -98,6 +99,7 @@ private:
         const LegTarget leg = legTarget(m_tables.comfort, m_riding.mix, m_person.kneeShift);
         m_advice.target.saddle = saddleForKnee(m_person.body, m_tables.body, m_person.foothold,
                                                setup.crankMm, leg.knee, leg.kneeOverSpindleMm);
+        m_advice.saddleNoseAheadMm = noseAhead(m_prepared.stock.saddle, m_tables.parts);
         for (const SaddleRule& rule : m_tables.comfort.saddleRules)
             m_advice.publishedHeights.push_back(
                 {rule.name, heightByRule(rule, m_person.body.inseamMm, leg.knee,
@@ -106,6 +108,21 @@ private:
         const Point hip = midHip(m_advice.target.saddle.point(), m_tables.body);
         m_advice.target.grip = comfortableClamp(holdsOf(m_person, m_riding.mix, bar, m_tables), hip)
                                + (setup.grip - setup.clamp);
+    }
+
+    void otherCranks(const Candidate& named)
+    {
+        const Setup& setup = named.best->setup;
+        const Angle trunk = lowestTrunk(named.best->uses);
+        for (std::size_t i = 0; i < m_prepared.cranksMm.size(); ++i) {
+            const double crankMm = m_prepared.cranksMm[i];
+            if (crankMm == setup.crankMm)
+                continue;
+            m_advice.otherCranks.push_back(
+                {crankMm, crankMm / setup.crankMm,
+                 legPosture(m_person, m_searches[named.size].saddle(i), crankMm, trunk, m_tables),
+                 setup.crankMm - crankMm});
+        }
     }
 
     const Person& m_person;

@@ -35,8 +35,10 @@ struct LegPosture {
     Angle kneeBottom;
     Angle kneeBottomFootLevel;
     Angle kneeTop;
-    Angle hipTop; ///< closed angle between trunk and thigh, the lowest trunk of the uses
+    Angle hipTop; ///< closed angle between trunk and thigh, crank upright, lowest trunk of the uses
     double kneeOverSpindleMm = 0.0;
+    Angle ankleLeast; ///< between shank and foot, over the whole turn
+    Angle ankleMost;
 };
 
 /// A set-up that was advised, and what it does to the rider.
@@ -117,6 +119,14 @@ struct PublishedHeight {
     double heightMm = 0.0;
 };
 
+/// What other cranks would do to the leg and to the room before it, against the advised ones.
+struct CrankChoice {
+    double crankMm = 0.0;
+    double leverage = 0.0;  ///< ratio of the lengths
+    LegPosture leg;         ///< the saddle moved to suit, the trunk as it was
+    double toeRoomMm = 0.0; ///< more room between shoe and wheel, crank level forward
+};
+
 struct PartWorthBuying {
     Stem stem;
     double pointsSaved = 0.0;
@@ -129,10 +139,12 @@ struct Advice {
     Person person;
     Findings riderFindings;
     ContactTarget target;
+    double saddleNoseAheadMm = 0.0; ///< of the saddle point, on the stock's saddle
     std::vector<PublishedHeight> publishedHeights;
     std::vector<Candidate> candidates; ///< in rank order
     Verdict verdict;
     FrameAsked asked;
+    std::vector<CrankChoice> otherCranks; ///< in the box, on the named size
     std::optional<PartWorthBuying> part;
 
     [[nodiscard]] bool anySound() const

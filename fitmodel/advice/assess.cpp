@@ -9,6 +9,7 @@
 namespace tripoise {
 namespace {
 
+constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
 
 /// Considerations in their own units, beside the measures the search weighs.
@@ -39,32 +40,44 @@ double valueOf(Consideration consideration, const Setup& setup, const Point& com
     return 0.0;
 }
 
-LegPosture legPosture(const Setup& setup, const std::vector<UsePosture>& uses, const Person& person,
-                      const Tables& tables)
-{
-    const Body& body = person.body;
-    LegPosture leg;
-    leg.kneeBottom = kneeAtBottom(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
-    leg.kneeBottomFootLevel =
-        kneeAtBottomFootLevel(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
-    leg.kneeOverSpindleMm =
-        kneeOverSpindle(body, tables.body, person.foothold, setup.saddle, setup.crankMm);
-    const Point saddle = setup.saddle.point();
-    const LegPoints top =
-        legAt(body, tables.body, person.foothold, saddle, setup.crankMm, topOfTurn(saddle));
-    leg.kneeTop = top.kneeFlexion;
-    Angle lowest = Angle::degrees(180.0);
-    for (const UsePosture& use : uses)
-        lowest = std::min(lowest, use.posture.trunk);
-    leg.hipTop = lowest - angleOf(top.knee - top.hip);
-    return leg;
-}
-
 } // namespace
 
 Unit unitOf(Consideration consideration)
 {
     return consideration == Consideration::StemAngle ? Unit::Degree : Unit::Millimetre;
+}
+
+Angle lowestTrunk(const std::vector<UsePosture>& uses)
+{
+    Angle lowest = Angle::degrees(180.0);
+    for (const UsePosture& use : uses)
+        lowest = std::min(lowest, use.posture.trunk);
+    return lowest;
+}
+
+LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double crankMm, Angle trunk,
+                      const Tables& tables)
+{
+    const Body& body = person.body;
+    LegPosture leg;
+    leg.kneeBottom = kneeAtBottom(body, tables.body, person.foothold, saddle, crankMm);
+    leg.kneeBottomFootLevel =
+        kneeAtBottomFootLevel(body, tables.body, person.foothold, saddle, crankMm);
+    leg.kneeOverSpindleMm = kneeOverSpindle(body, tables.body, person.foothold, saddle, crankMm);
+    const auto at = [&](Angle crank) {
+        return legAt(body, tables.body, person.foothold, saddle.point(), crankMm, crank);
+    };
+    const LegPoints top = at(topDeadCentre);
+    leg.kneeTop = top.kneeFlexion;
+    leg.hipTop = trunk - angleOf(top.knee - top.hip);
+    leg.ankleLeast = Angle::degrees(360.0);
+    for (int step = 0; step < stepsOfTurn; ++step) {
+        const LegPoints points = at(Angle::degrees(360.0 / stepsOfTurn * step));
+        const Angle ankle = angleOf(points.knee - points.ankle) - angleOf(points.toe - points.heel);
+        leg.ankleLeast = std::min(leg.ankleLeast, ankle);
+        leg.ankleMost = std::max(leg.ankleMost, ankle);
+    }
+    return leg;
 }
 
 AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& person, const Mix& mix,
@@ -86,7 +99,8 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
                                 solveUpperBody(hold.limbs, hip, advised.setup.grip, hold.windows),
                                 hold.windows});
     }
-    advised.leg = legPosture(advised.setup, advised.uses, person, tables);
+    advised.leg = legPosture(person, advised.setup.saddle, advised.setup.crankMm,
+                             lowestTrunk(advised.uses), tables);
 
     const Point comfortable =
         comfortableClamp(holds, hip) + (advised.setup.grip - advised.setup.clamp);

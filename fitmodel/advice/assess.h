@@ -11,6 +11,13 @@ namespace tripoise {
                                   const Mix& mix, const PreparedSize& size,
                                   const Prepared& prepared, const Tables& tables);
 
+/// The most bent back of the uses.
+[[nodiscard]] Angle lowestTrunk(const std::vector<UsePosture>& uses);
+
+/// The leg under a trunk.
+[[nodiscard]] LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double crankMm,
+                                    Angle trunk, const Tables& tables);
+
 /// Limits the set-up breaks.
 [[nodiscard]] Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size,
                                 const Person& person, const Riding& riding,

@@ -46,8 +46,11 @@ struct LegPoints {
 [[nodiscard]] LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& foothold,
                               const Point& saddle, double crankMm, Angle crank);
 
+/// Where the leg is longest and, half a turn on, the other pedal: in line with the seat axis.
 [[nodiscard]] Angle bottomOfTurn(const Point& saddle);
 [[nodiscard]] Angle topOfTurn(const Point& saddle);
+/// Where hip and knee are read at their most closed: crank upright.
+inline constexpr Angle topDeadCentre = Angle::degrees(90.0);
 
 /// Flexion at the bottom, the riding angle.
 [[nodiscard]] Angle kneeAtBottom(const Body& body, const BodyModel& model, const Foothold& foothold,

@@ -60,6 +60,11 @@ Foothold footholdOf(const Rider& rider, const Pedal& pedal, const ComfortTable& 
             comfort.pitchBottom + habit, comfort.pitchForward + habit};
 }
 
+double noseAhead(const Saddle& saddle, const PartDefaults& defaults)
+{
+    return defaults.noseAheadShare * saddle.lengthMm.value_or(defaults.saddleLengthMm);
+}
+
 Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle,
                         const PartDefaults& defaults)
 {

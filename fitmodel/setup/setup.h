@@ -44,6 +44,9 @@ struct Setup {
 [[nodiscard]] Foothold footholdOf(const Rider& rider, const Pedal& pedal,
                                   const ComfortTable& comfort, const PartDefaults& defaults);
 
+/// Nose of the saddle ahead of the saddle point, mm.
+[[nodiscard]] double noseAhead(const Saddle& saddle, const PartDefaults& defaults);
+
 /// Where rails and post let the saddle go, behind the seat tube's axis; level, mm.
 [[nodiscard]] Range saddleBehindRange(const Skeleton& skeleton, const Saddle& saddle,
                                       const PartDefaults& defaults);

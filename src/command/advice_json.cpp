@@ -21,9 +21,15 @@ double told(double value)
     return rounded == 0.0 ? 0.0 : rounded;
 }
 
-Json pointJson(const Point& point) { return {{"x_mm", told(point.x())}, {"y_mm", told(point.y())}}; }
+Json pointJson(const Point& point)
+{
+    return {{"x_mm", told(point.x())}, {"y_mm", told(point.y())}};
+}
 
-Json rangeJson(const Range& range) { return Json::array({told(range.low), told(range.high)}); }
+Json rangeJson(const Range& range)
+{
+    return Json::array({told(range.low), told(range.high)});
+}
 
 Json textsJson(const QStringList& texts)
 {
@@ -75,7 +81,8 @@ Json postureJson(const LegPosture& leg)
             {"knee_bottom_foot_level_deg", told(leg.kneeBottomFootLevel.deg())},
             {"knee_top_deg", told(leg.kneeTop.deg())},
             {"hip_top_deg", told(leg.hipTop.deg())},
-            {"knee_over_spindle_mm", told(leg.kneeOverSpindleMm)}};
+            {"knee_over_spindle_mm", told(leg.kneeOverSpindleMm)},
+            {"ankle_deg", {told(leg.ankleLeast.deg()), told(leg.ankleMost.deg())}}};
 }
 
 Json handlingJson(const Steering& steering)
@@ -163,10 +170,10 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
         json["asks_for"] = {{"stack_mm", rangeJson(advice.asked.stackMm)},
                             {"reach_mm", rangeJson(advice.asked.reachMm)}};
         if (const auto& part = advice.part)
-            json["worth_buying"] = {{"stem",
-                                     {{"length_mm", part->stem.lengthMm},
-                                      {"angle_deg", told(part->stem.angle.deg())}}},
-                                    {"nearer_mm", told(part->nearerMm)}};
+            json["worth_buying"] = {
+                {"stem",
+                 {{"length_mm", part->stem.lengthMm}, {"angle_deg", told(part->stem.angle.deg())}}},
+                {"nearer_mm", told(part->nearerMm)}};
     }
     json["findings"] = findingsJson(advice.riderFindings);
     return json.dump(2) + "\n";

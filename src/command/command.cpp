@@ -21,8 +21,14 @@ namespace {
 
 constexpr qint64 mostBytes = 64 * 1024 * 1024; // past this a file is not even read to its end
 
-void say(FILE* stream, const std::string& text) { std::fwrite(text.data(), 1, text.size(), stream); }
-void say(FILE* stream, const QString& text) { say(stream, text.toStdString()); }
+void say(FILE* stream, const std::string& text)
+{
+    std::fwrite(text.data(), 1, text.size(), stream);
+}
+void say(FILE* stream, const QString& text)
+{
+    say(stream, text.toStdString());
+}
 
 QString usage()
 {
@@ -137,14 +143,13 @@ int runDraw(const QStringList& words)
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
-    const SideView view = makeSideView(found->advice, found->fitting.riding.mix, found->prepared,
-                                       shippedTables());
-    const DrawingText text{
-        verdictSentence(found->advice, found->prepared, found->fitting.riding),
-        QStringList{QString::fromStdString(found->fitting.rider.label),
-                    nameOf(found->fitting.riding.mix)}
-            .filter(QRegularExpression(QStringLiteral(".")))
-            .join(QStringLiteral(" · "))};
+    const SideView view =
+        makeSideView(found->advice, found->fitting.riding.mix, found->prepared, shippedTables());
+    const DrawingText text{verdictSentence(found->advice, found->prepared, found->fitting.riding),
+                           QStringList{QString::fromStdString(found->fitting.rider.label),
+                                       nameOf(found->fitting.riding.mix)}
+                               .filter(QRegularExpression(QStringLiteral(".")))
+                               .join(QStringLiteral(" · "))};
     const auto failure = suffix == QLatin1String("svg")
                              ? writeSvg(arguments.output, view, Theme::day(), text)
                              : writePng(arguments.output, view, Theme::day(), text);

@@ -102,7 +102,7 @@ private:
         const double length = part.lengthMm.value_or(m_tables.parts.saddleLengthMm);
         SaddleSketch saddle;
         saddle.point = m_setup->saddle.point();
-        saddle.nose = saddle.point + Point(m_tables.parts.noseAheadShare * length, 0.0);
+        saddle.nose = saddle.point + Point(noseAhead(m_prepared.stock.saddle, m_tables.parts), 0.0);
         saddle.tail = saddle.nose - Point(length, 0.0);
         saddle.railTravelMm = part.railTravelMm.value_or(m_tables.parts.railTravelMm);
         // The clamp stands behind the post's axis by its offset, level; the rails slide in it.

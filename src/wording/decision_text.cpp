@@ -68,6 +68,7 @@ public:
         why();
         setups();
         uses();
+        cranks();
         todaysBike();
         publishedRules();
         asked();
@@ -168,6 +169,9 @@ private:
             [](const AdvisedSetup& a) { return mm(a.setup.saddle.heightMm); });
         row(Words::tr("saddle setback, behind BB"), columns,
             [](const AdvisedSetup& a) { return mm(a.setup.saddle.setbackMm()); });
+        row(Words::tr("saddle nose, behind BB"), columns, [this](const AdvisedSetup& a) {
+            return mm(a.setup.saddle.setbackMm() - m_advice.saddleNoseAheadMm);
+        });
         row(Words::tr("stem"), columns,
             [](const AdvisedSetup& a) { return stemName(a.setup.stem, a.setup.cockpit.flipped); });
         row(Words::tr("spacers under it"), columns,
@@ -235,6 +239,24 @@ private:
         m_text += item(Words::tr("At the hand, %1 is %2 and %3 than %4.")
                            .arg(nameOf(shown[1].use), across.arg(mm(std::abs(apart.x()))),
                                 up.arg(mm(std::abs(apart.y()))), nameOf(shown[0].use)));
+    }
+
+    void cranks()
+    {
+        if (m_advice.otherCranks.empty())
+            return;
+        const AdvisedSetup& advised = *named().best;
+        m_text += heading(Words::tr("Other cranks, against %1").arg(halfMm(advised.setup.crankMm)));
+        for (const CrankChoice& other : m_advice.otherCranks) {
+            const double leverage = 100.0 * (other.leverage - 1.0);
+            const double hip = other.leg.hipTop.deg() - advised.leg.hipTop.deg();
+            m_text +=
+                item(Words::tr("%1: %2 % leverage, hip %3° at the top, toe %4 %5 the front wheel.")
+                         .arg(halfMm(other.crankMm), signedPlain(leverage, 0), signedPlain(hip, 1),
+                              halfMm(std::abs(other.toeRoomMm)),
+                              other.toeRoomMm > 0.0 ? Words::tr("further from")
+                                                    : Words::tr("nearer to")));
+        }
     }
 
     void todaysBike()

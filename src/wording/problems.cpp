@@ -8,14 +8,16 @@
 namespace tripoise {
 namespace {
 
-QString shortest(double value) { return QString::number(value, 'g', 12); }
+QString shortest(double value)
+{
+    return QString::number(value, 'g', 12);
+}
 
 /// "300 to 900 mm"
 QString accepted(const Problem& problem)
 {
-    const QString unit = problem.unit.empty()
-                             ? QString()
-                             : QLatin1Char(' ') + QString::fromStdString(problem.unit);
+    const QString unit =
+        problem.unit.empty() ? QString() : QLatin1Char(' ') + QString::fromStdString(problem.unit);
     if (problem.low && problem.high)
         return Words::tr("%1 to %2%3").arg(shortest(*problem.low), shortest(*problem.high), unit);
     if (problem.low)
@@ -45,16 +47,18 @@ QString text(const Problem& problem)
     case ProblemCode::NotJson: return Words::tr("not JSON: %1").arg(value);
     case ProblemCode::TooDeep:
         return Words::tr("%1: nested too deeply; accepted: %2").arg(value, accepted(problem));
-    case ProblemCode::DuplicateKey: return Words::tr("the key stands twice in one object: %1").arg(value);
-    case ProblemCode::WrongFormat: return Words::tr("%1: not a fitting; accepted: %2").arg(value, list);
+    case ProblemCode::DuplicateKey:
+        return Words::tr("the key stands twice in one object: %1").arg(value);
+    case ProblemCode::WrongFormat:
+        return Words::tr("%1: not a fitting; accepted: %2").arg(value, list);
     case ProblemCode::NewerVersion:
         return Words::tr("version %1 is newer than this program knows; accepted: %2")
             .arg(value, accepted(problem));
     case ProblemCode::WrongType: return Words::tr("%1: wrong type; accepted: %2").arg(value, list);
     case ProblemCode::UnknownKey:
-        return list.isEmpty() ? Words::tr("unknown key, with the value %1").arg(value)
-                              : Words::tr("unknown key, with the value %1; did you mean: %2")
-                                    .arg(value, list);
+        return list.isEmpty()
+                   ? Words::tr("unknown key, with the value %1").arg(value)
+                   : Words::tr("unknown key, with the value %1; did you mean: %2").arg(value, list);
     case ProblemCode::Missing:
         return list.isEmpty() ? Words::tr("missing; accepted: %1").arg(accepted(problem))
                               : Words::tr("missing; accepted: %1").arg(list);
@@ -71,10 +75,13 @@ QString text(const Problem& problem)
     case ProblemCode::SharesSum:
         return Words::tr("the shares sum to %1; accepted: shares that sum to 1").arg(value);
     case ProblemCode::Contradiction:
-        return Words::tr("%1: contradicts %2, which leaves %3").arg(value, first, accepted(problem));
-    case ProblemCode::Duplicate: return Words::tr("%1: the same as %2; accepted: each size once").arg(value, first);
+        return Words::tr("%1: contradicts %2, which leaves %3")
+            .arg(value, first, accepted(problem));
+    case ProblemCode::Duplicate:
+        return Words::tr("%1: the same as %2; accepted: each size once").arg(value, first);
     case ProblemCode::NothingFits:
-        return Words::tr("%1: no stem fits a frame's steerer and a bar; accepted: %2").arg(value, list);
+        return Words::tr("%1: no stem fits a frame's steerer and a bar; accepted: %2")
+            .arg(value, list);
     }
     return value;
 }
@@ -83,8 +90,8 @@ QString text(const Problem& problem)
 
 QString sentence(const Problem& problem)
 {
-    const QString path = problem.path.empty() ? Words::tr("the document")
-                                              : QString::fromStdString(problem.path);
+    const QString path =
+        problem.path.empty() ? Words::tr("the document") : QString::fromStdString(problem.path);
     return Words::tr("%1: %2").arg(path, text(problem));
 }
 

@@ -16,6 +16,12 @@ QString plain(double value, int decimals)
     return text;
 }
 
+QString signedPlain(double value, int decimals)
+{
+    const QString text = plain(value, decimals);
+    return value > 0.0 && text.toDouble() != 0.0 ? QStringLiteral("+") + text : text;
+}
+
 QString mm(double value)
 {
     return Words::tr("%1 mm").arg(plain(value));

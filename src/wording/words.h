@@ -15,13 +15,14 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-[[nodiscard]] QString plain(double value, int decimals = 0); ///< with a true minus sign
-[[nodiscard]] QString mm(double value);                      ///< "742 mm"
-[[nodiscard]] QString halfMm(double value);                  ///< "172.5 mm", "170 mm"
-[[nodiscard]] QString degrees(double value);                 ///< "53°"
-[[nodiscard]] QString range(double low, double high);        ///< "49–57"
-[[nodiscard]] QString oneIn(double odds);                    ///< "1 in 400", rounded as one says it
-[[nodiscard]] QString listed(const QStringList& items);      ///< "a, b and c"
+[[nodiscard]] QString plain(double value, int decimals = 0);   ///< with a true minus sign
+[[nodiscard]] QString signedPlain(double value, int decimals); ///< with its sign, "+3"
+[[nodiscard]] QString mm(double value);                        ///< "742 mm"
+[[nodiscard]] QString halfMm(double value);                    ///< "172.5 mm", "170 mm"
+[[nodiscard]] QString degrees(double value);                   ///< "53°"
+[[nodiscard]] QString range(double low, double high);          ///< "49–57"
+[[nodiscard]] QString oneIn(double odds);               ///< "1 in 400", rounded as one says it
+[[nodiscard]] QString listed(const QStringList& items); ///< "a, b and c"
 
 [[nodiscard]] QString nameOf(Use use);
 [[nodiscard]] QString nameOf(const Mix& mix); ///< "70 % fast commuting, 30 % touring"

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "support.h"
 
-#include "advice/advise.h"
+#include "advice/assess.h"
 #include "random_brief.h"
 
 #include <QTest>
@@ -272,8 +272,10 @@ private slots:
         const Decided d = decidedFor("between-two-sizes", Mix::only(Use::Touring));
         const UpperWindows windows =
             windowsFor(tables().comfort, Use::Touring, GripPlace::Flat, Flexibility::Ordinary);
+        const Bar& bar = d.prepared.stock.bars[d.candidate(d.named()).best->setup.cockpit.bar];
+        const double palm = gripOn(bar, GripPlace::Flat, tables().parts).halfWidthMm;
         const UpperPosture posture = solveUpperBody(
-            upperLimbs(d.advice.person.body, 245.0),
+            upperLimbs(d.advice.person.body, palm),
             midHip(d.advice.target.saddle.point(), tables().body), d.advice.target.grip, windows);
         QVERIFY(posture.cost < 1e-9);
     }
@@ -295,6 +297,42 @@ private slots:
                 QVERIFY(postureCost(holds, hip, best + along(Angle::degrees(22.5 * step)))
                         > least - 1e-9);
         }
+    }
+
+    // Derived for a two-link leg (thigh 420, knee to pedal 500, hip on the seat axis), seat axis 73, knee 32
+    // at the bottom, crank 170: the hip closes to the trunk's slope + 8 degrees at the top; a crank 5 mm
+    // shorter opens it by 1.2, a degree of seat angle by 1.2, and a knee 5 degrees lower closes it by 1.2.
+    void shouldCloseTheHipAtTheTop()
+    {
+        Person person{averageMan(), Flexibility::Ordinary, {}, {}};
+        person.body.thighMm = 420.0;
+        person.body.shankMm = 500.0;
+        person.body.ankleHeightMm = person.body.ankleToBallMm = 0.0;
+        Tables plain = tables();
+        plain.body.legHipAboveSaddleMm = 0.0;
+        const auto hipTop = [&](double crankMm, double seatDeg, double kneeDeg) {
+            const SaddlePlace saddle =
+                saddleOnAxis(person.body, plain.body, person.foothold, crankMm,
+                             Angle::degrees(kneeDeg), Angle::degrees(seatDeg));
+            return legPosture(person, saddle, crankMm, Angle::degrees(45.0), plain).hipTop.deg();
+        };
+        const double closed = hipTop(170.0, 73.0, 32.0);
+        QVERIFY2(std::abs(closed - 53.0) < 0.5, qPrintable(QString::number(closed)));
+        QVERIFY(std::abs(hipTop(165.0, 73.0, 32.0) - closed - 1.2) < 0.1);
+        QVERIFY(std::abs(hipTop(170.0, 74.0, 32.0) - closed - 1.2) < 0.1);
+        QVERIFY(std::abs(hipTop(170.0, 73.0, 37.0) - closed + 1.2) < 0.1);
+    }
+
+    void shouldTellOfTheOtherCranksInTheBox()
+    {
+        const Decided d = decided(demo("one-frame-two-bikes"));
+        QCOMPARE(d.advice.otherCranks.size(), std::size_t(1));
+        const CrankChoice& other = d.advice.otherCranks.front();
+        const LegPosture& advised = d.advice.candidates.front().best->leg;
+        const double crank = d.advice.candidates.front().best->setup.crankMm;
+        QCOMPARE(other.leverage, other.crankMm / crank);
+        QCOMPARE(other.leg.hipTop > advised.hipTop, other.crankMm < crank);
+        QVERIFY(std::abs((other.leg.kneeBottom - advised.kneeBottom).deg()) < 1e-6);
     }
 
     void shouldStopWhenAsked()
