@@ -42,7 +42,7 @@ public:
             partWorthBuying(*first.best, size, m_person, m_riding.mix, m_prepared.stock, m_tables);
         otherCranks(first);
         m_advice.solved = true;
-        return m_advice;
+        return std::move(m_advice);
     }
 
 private:

@@ -146,7 +146,7 @@ std::vector<BlockRow> blockRows(const SideView& view)
         [](const Figures& f) { return mm(f.saddleHeightMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "setback"), [](const Figures& f) { return mm(f.setbackMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "stem"), stemValue);
-    add(QT_TRANSLATE_NOOP("Drawing", "spacers"), [](const Figures& f) { return mm(f.spacersMm); });
+    add(QT_TRANSLATE_NOOP("Drawing", "spacers"), [](const Figures& f) { return halfMm(f.spacersMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "bar"), [](const Figures& f) { return barName(f.bar); });
     add(QT_TRANSLATE_NOOP("Drawing", "crank"), [](const Figures& f) { return halfMm(f.crankMm); });
     return rows;

@@ -18,6 +18,8 @@ QString accepted(const Problem& problem)
 {
     const QString unit =
         problem.unit.empty() ? QString() : QLatin1Char(' ') + QString::fromStdString(problem.unit);
+    if (problem.low && problem.high && *problem.low == *problem.high)
+        return shortest(*problem.low) + unit;
     if (problem.low && problem.high)
         return Words::tr("%1 to %2%3").arg(shortest(*problem.low), shortest(*problem.high), unit);
     if (problem.low)
@@ -43,7 +45,8 @@ QString text(const Problem& problem)
     switch (problem.code) {
     case ProblemCode::NotReadable: return Words::tr("cannot be read: %1").arg(value);
     case ProblemCode::TooLarge:
-        return Words::tr("%1: too large for a fitting; accepted: %2").arg(value, accepted(problem));
+        return Words::tr("%1 bytes: too large for a fitting; accepted: %2")
+            .arg(value, accepted(problem));
     case ProblemCode::NotJson: return Words::tr("not JSON: %1").arg(value);
     case ProblemCode::TooDeep:
         return Words::tr("%1: nested too deeply; accepted: %2").arg(value, accepted(problem));
@@ -66,12 +69,14 @@ QString text(const Problem& problem)
         return Words::tr("%1: out of range; accepted: %2").arg(value, accepted(problem));
     case ProblemCode::UnitSlip:
         return Words::tr("%1: out of range, but likely in %2; accepted: %3")
-            .arg(value, first, accepted(problem));
+            .arg(value, names(problem).join(Words::tr(" or ")), accepted(problem));
     case ProblemCode::NotOneOf: return Words::tr("%1: not known; accepted: %2").arg(value, list);
     case ProblemCode::TooFew:
-        return Words::tr("%1: too few; accepted: %2").arg(value, accepted(problem));
+        if (first == QLatin1String("in_stock"))
+            return Words::tr("none of them is in stock; accepted: at least one with in_stock true");
+        return Words::tr("%1 entries: too few; accepted: %2").arg(value, accepted(problem));
     case ProblemCode::TooMany:
-        return Words::tr("%1: too many; accepted: %2").arg(value, accepted(problem));
+        return Words::tr("%1 entries: too many; accepted: %2").arg(value, accepted(problem));
     case ProblemCode::SharesSum:
         return Words::tr("the shares sum to %1; accepted: shares that sum to 1").arg(value);
     case ProblemCode::Contradiction:
@@ -80,8 +85,10 @@ QString text(const Problem& problem)
     case ProblemCode::Duplicate:
         return Words::tr("%1: the same as %2; accepted: each size once").arg(value, first);
     case ProblemCode::NothingFits:
-        return Words::tr("%1: no stem fits a frame's steerer and a bar; accepted: %2")
-            .arg(value, list);
+        return Words::tr(
+                   "no stem fits a frame and a bar: steerer/clamp of the stems is %1; accepted: "
+                   "a steerer of %2 mm with a clamp of %3 mm")
+            .arg(value, first, names(problem).value(1));
     }
     return value;
 }
