@@ -15,6 +15,7 @@ enum class Severity { Note, Caution, Limit };
 enum class FindingCode {
     // about the rider; `name` is the measurement's key
     SuspiciousMeasurement, ///< numbers: value, expected, odds against (one in so many)
+    ReadingsDisagree,      ///< numbers: lowest, highest reading
     UnusualBody,           ///< numbers: odds against the set of measurements (one in so many)
     RiddenHeightCounts,    ///< numbers: ridden height, height without it, shift of the target
     SexNotStated,

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <numbers>
 
 namespace tripoise {
 
@@ -23,6 +24,15 @@ PooledReading pooled(const Measurement& measurement, const TapeTable& tape)
     for (const double reading : readings)
         squares += (reading - mean) * (reading - mean);
     return {mean, squares / (tape.priorDegreesOfFreedom + count - 1.0) / count};
+}
+
+bool readingsDisagree(const Measurement& measurement, const TapeTable& tape)
+{
+    const auto [lowest, highest] =
+        std::minmax_element(measurement.readings.begin(), measurement.readings.end());
+    constexpr double deviations = 3.0;
+    return *highest - *lowest
+           > deviations * std::numbers::sqrt2 * tape.of(measurement.quantity).sd;
 }
 
 } // namespace tripoise

@@ -103,6 +103,9 @@ struct PooledReading {
 };
 [[nodiscard]] PooledReading pooled(const Measurement& measurement, const TapeTable& tape);
 
+/// Whether the readings lie further apart than the tape explains (three standard deviations).
+[[nodiscard]] bool readingsDisagree(const Measurement& measurement, const TapeTable& tape);
+
 enum class Sex { Female, Male };
 enum class Flexibility { Stiff, Ordinary, Supple };
 enum class HeelHabit { Low, Level, ToeDown };

@@ -11,6 +11,7 @@
 #include <Eigen/Cholesky>
 #include <Eigen/Eigenvalues>
 
+#include <algorithm>
 #include <cmath>
 
 namespace tripoise {
@@ -73,6 +74,15 @@ Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> se
         for (Eigen::Index i = 0; i < count; ++i) {
             const Measurement& measurement = measurements[static_cast<std::size_t>(i)];
             const PooledReading reading = pooled(measurement, tape);
+            if (readingsDisagree(measurement, tape)) {
+                const auto [lowest, highest] = std::minmax_element(measurement.readings.begin(),
+                                                                   measurement.readings.end());
+                result.findings.push_back({FindingCode::ReadingsDisagree,
+                                           Severity::Caution,
+                                           {*lowest, *highest},
+                                           std::string(keyOf(measurement.quantity)),
+                                           {}});
+            }
             rows.row(i) = rowOf(measurement.quantity).transpose();
             residual(i) = reading.mean - rows.row(i).dot(population.mean);
             variance(i) = reading.variance;

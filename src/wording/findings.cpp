@@ -43,6 +43,7 @@ QString keyOf(FindingCode code)
 {
     switch (code) {
     case FindingCode::SuspiciousMeasurement: return QStringLiteral("suspicious_measurement");
+    case FindingCode::ReadingsDisagree: return QStringLiteral("readings_disagree");
     case FindingCode::UnusualBody: return QStringLiteral("unusual_body");
     case FindingCode::RiddenHeightCounts: return QStringLiteral("ridden_height_counts");
     case FindingCode::SexNotStated: return QStringLiteral("sex_not_stated");
@@ -84,6 +85,11 @@ QString sentence(const Finding& finding)
                    "%3 (odds %4).")
             .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)),
                  oneIn(number(2)));
+    }
+    case FindingCode::ReadingsDisagree: {
+        const Quantity quantity = quantityFrom(finding.name);
+        return Words::tr("Measure the %1 again: the readings run from %2 to %3.")
+            .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)));
     }
     case FindingCode::UnusualBody:
         return Words::tr("These measurements together are rare (%1): a slip of the tape, or a body "

@@ -84,6 +84,69 @@ private slots:
                 < agile.candidate("M").best->setup.stem.lengthMm);
     }
 
+    // Common practice, no source: on a frame the trade would call ordinary for a use, the average
+    // man is advised the ordinary set-up: the same stem, the hands within 6 mm (a step of spacers).
+    void shouldAdviseTheOrdinarySetupToTheAverageMan_data()
+    {
+        QTest::addColumn<int>("index");
+        const auto rows = reference("calibration.csv");
+        for (int i = 0; i < rows.size(); ++i)
+            if (!rows[i].text("expected_trunk").isEmpty())
+                QTest::addRow("%s, %s", qPrintable(rows[i].text("use")),
+                              qPrintable(rows[i].text("grip")))
+                    << i;
+    }
+    void shouldAdviseTheOrdinarySetupToTheAverageMan()
+    {
+        QFETCH(int, index);
+        const ReferenceRow row = reference("calibration.csv")[index];
+        Fitting fitting;
+        fitting.rider.sex = Sex::Male;
+        fitting.rider.measurements = {{Quantity::Stature, {1756.0}, {}},
+                                      {Quantity::Inseam, {846.0}, {}}};
+        fitting.riding.mix = Mix::only(*useFromKey(row.text("use").toStdString()));
+        FrameSize frame;
+        frame.geometry.stackMm = row.number("stack");
+        frame.geometry.reachMm = row.number("reach");
+        frame.geometry.headAngleDeg = row.number("head");
+        frame.geometry.seatAngleDeg = row.number("seat");
+        frame.headset.upperMm = 15.0;
+        frame.headset.maxSpacersMm = 40.0;
+        fitting.frames = {frame};
+        for (double length = 50.0; length <= 130.0; length += 10.0) {
+            for (const double angle : {6.0, 17.0}) {
+                Stem stem;
+                stem.lengthMm = length;
+                stem.angle = Angle::degrees(angle);
+                fitting.stock.stems.push_back(stem);
+            }
+        }
+        fitting.stock.spacersMm = {5.0, 10.0, 20.0};
+        fitting.stock.cranksMm = {170.0};
+        Bar bar;
+        const std::string place = row.text("grip").toStdString();
+        bar.kind =
+            place == "hoods" ? BarKind::Drop : (place == "swept" ? BarKind::Swept : BarKind::Flat);
+        bar.widthMm = bar.kind == BarKind::Drop ? 420.0 : 620.0;
+        bar.gripBackMm = -row.number("grip_x");
+        if (bar.kind == BarKind::Swept)
+            bar.riseMm = row.number("grip_y");
+        fitting.stock.bars = {bar};
+
+        const Decided d = decided(fitting);
+        const PreparedSize& size = d.prepared.sizes.front();
+        const Setup& advised = d.advice.candidates.front().best->setup;
+        Stem ordinary;
+        ordinary.lengthMm = row.number("stem");
+        ordinary.angle = Angle::degrees(row.number("stem_angle"));
+        const Point hand =
+            clampCentre(size.skeleton, ordinary, row.number("spacers"), tables().parts)
+            + Point(row.number("grip_x"), row.number("grip_y"));
+        QCOMPARE(advised.stem.lengthMm, ordinary.lengthMm);
+        QVERIFY2((advised.grip - hand).norm() < 6.0,
+                 qPrintable(QString::number((advised.grip - hand).norm())));
+    }
+
     void shouldGiveOneFrameTwoSetups()
     {
         const Decided d = decided(demo("one-frame-two-bikes"));
@@ -299,9 +362,10 @@ private slots:
         }
     }
 
-    // Derived for a two-link leg (thigh 420, knee to pedal 500, hip on the seat axis), seat axis 73, knee 32
-    // at the bottom, crank 170: the hip closes to the trunk's slope + 8 degrees at the top; a crank 5 mm
-    // shorter opens it by 1.2, a degree of seat angle by 1.2, and a knee 5 degrees lower closes it by 1.2.
+    // Derived for a two-link leg (thigh 420, knee to pedal 500, hip on the seat axis), seat axis
+    // 73, knee 32 at the bottom, crank 170: the hip closes to the trunk's slope + 8 degrees at the
+    // top; a crank 5 mm shorter opens it by 1.2, a degree of seat angle by 1.2, and a knee 5
+    // degrees lower closes it by 1.2.
     void shouldCloseTheHipAtTheTop()
     {
         Person person{averageMan(), Flexibility::Ordinary, {}, {}};

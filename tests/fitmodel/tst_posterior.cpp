@@ -151,6 +151,21 @@ private slots:
         QCOMPARE(body({841.3, 846.1, 839.7}), body({839.7, 841.3, 846.1}));
     }
 
+    void shouldNameReadingsThatDisagree()
+    {
+        const auto disagree = [](std::vector<double> readings) {
+            for (const Finding& finding :
+                 inferred({{Quantity::Stature, {1750.0}, {}}, {Quantity::Inseam, readings, {}}})
+                     .findings)
+                if (finding.code == FindingCode::ReadingsDisagree)
+                    return finding.name == "inseam_mm" && finding.numbers[0] < finding.numbers[1];
+            return false;
+        };
+        QVERIFY(!disagree({840.0}));
+        QVERIFY(!disagree({830.0, 850.0}));
+        QVERIFY(disagree({848.0, 748.0}));
+    }
+
     void shouldUseASumTheTapeTakesAtOnce()
     {
         const Posterior shortArm = inferred({{Quantity::ArmToGrip, {640.0}, {}}});
