@@ -86,7 +86,6 @@ struct Contrast {
     double barHigherMm = 0.0;  ///< from the ground
     double barFurtherMm = 0.0; ///< from the bottom bracket
     double wheelbaseMm = 0.0;
-    double frontCentreMm = 0.0;
     std::optional<double> standoverMm;
 };
 

@@ -93,7 +93,6 @@ Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const 
     contrast.barHigherMm = apart.y() - mine.skeleton.groundY() + theirs.skeleton.groundY();
     contrast.barFurtherMm = apart.x();
     contrast.wheelbaseMm = mine.steering.wheelbaseMm - theirs.steering.wheelbaseMm;
-    contrast.frontCentreMm = mine.steering.frontCentreMm - theirs.steering.frontCentreMm;
     if (mine.skeleton.standoverMm && theirs.skeleton.standoverMm)
         contrast.standoverMm =
             mine.skeleton.standoverMm->value - theirs.skeleton.standoverMm->value;

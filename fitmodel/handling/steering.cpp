@@ -16,6 +16,9 @@ Steering steeringOf(const Skeleton& skeleton)
     steering.flopMm = steering.trailMm * sine * cosine;
     steering.frontCentreMm = skeleton.frontAxle.norm();
     steering.wheelbaseMm = skeleton.frontAxle.x() - skeleton.rearAxle.x();
+    const double drop = skeleton.bbDropMm.value;
+    const double longest = std::max(skeleton.chainstayEndMm, std::abs(drop));
+    steering.wheelbaseLongMm = skeleton.frontAxle.x() + std::sqrt(longest * longest - drop * drop);
     steering.bbHeightMm = -skeleton.groundY();
     return steering;
 }

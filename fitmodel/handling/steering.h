@@ -14,6 +14,7 @@ struct Steering {
     double flopMm = 0.0;            ///< trail sin H cos H
     double frontCentreMm = 0.0;     ///< straight
     double wheelbaseMm = 0.0;       ///< at the forward end of an adjustable dropout
+    double wheelbaseLongMm = 0.0;   ///< at its rear end
     double bbHeightMm = 0.0;
 };
 

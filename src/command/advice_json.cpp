@@ -87,12 +87,15 @@ Json postureJson(const LegPosture& leg)
 
 Json handlingJson(const Steering& steering)
 {
-    return {{"trail_mm", told(steering.trailMm)},
-            {"mechanical_trail_mm", told(steering.mechanicalTrailMm)},
-            {"flop_mm", told(steering.flopMm)},
-            {"front_centre_mm", told(steering.frontCentreMm)},
-            {"wheelbase_mm", told(steering.wheelbaseMm)},
-            {"bb_height_mm", told(steering.bbHeightMm)}};
+    Json json{{"trail_mm", told(steering.trailMm)},
+              {"mechanical_trail_mm", told(steering.mechanicalTrailMm)},
+              {"flop_mm", told(steering.flopMm)},
+              {"front_centre_mm", told(steering.frontCentreMm)},
+              {"wheelbase_mm", told(steering.wheelbaseMm)},
+              {"bb_height_mm", told(steering.bbHeightMm)}};
+    if (steering.wheelbaseLongMm != steering.wheelbaseMm) // an adjustable dropout
+        json["wheelbase_long_mm"] = told(steering.wheelbaseLongMm);
+    return json;
 }
 
 Json ledgerJson(const std::vector<LedgerEntry>& ledger)

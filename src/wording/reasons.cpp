@@ -179,6 +179,9 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
         Words::tr("the bar %1 nearer"));
     add(contrast.wheelbaseMm, Words::tr("the wheels %1 further apart"),
         Words::tr("the wheels %1 closer together"));
+    if (contrast.standoverMm)
+        add(*contrast.standoverMm, Words::tr("the top tube %1 higher"),
+            Words::tr("the top tube %1 lower"));
     if (seen.isEmpty())
         return Words::tr(
                    "Side by side with the same parts the two differ by less than %1 anywhere.")

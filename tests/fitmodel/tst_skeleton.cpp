@@ -61,6 +61,9 @@ private slots:
         QCOMPARE(s.frontAxle.y(), 70.0);
         QVERIFY(std::abs(s.rearAxle.norm() - 435.0) < 1e-9);
         QCOMPARE(s.chainstayEndMm, 445.0);
+        // sqrt(445^2 - 70^2) - sqrt(435^2 - 70^2) = 10.13.
+        const Steering steering = steeringOf(s);
+        QVERIFY(std::abs(steering.wheelbaseLongMm - steering.wheelbaseMm - 10.13) < 0.01);
     }
 
     // Derived: crown seat to axle is the fork's length, whichever of tube and fork is given.
