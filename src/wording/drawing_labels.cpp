@@ -69,7 +69,11 @@ QString jointRange(const JointAngle& angle)
 QString leaderLabel(const Leader& leader)
 {
     const auto either = [&leader](const char* more, const char* less) {
-        return tr(leader.valueMm > 0.0 ? more : less).arg(mm(std::abs(leader.valueMm)));
+        const double difference = std::abs(leader.valueMm);
+        const bool part = leader.kind == LeaderKind::SpacersMore
+                          || leader.kind == LeaderKind::CrankLonger; // made in half millimetres
+        return tr(leader.valueMm > 0.0 ? more : less)
+            .arg(part ? halfMm(difference) : mm(difference));
     };
     switch (leader.kind) {
     case LeaderKind::BarHigher:
@@ -146,7 +150,8 @@ std::vector<BlockRow> blockRows(const SideView& view)
         [](const Figures& f) { return mm(f.saddleHeightMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "setback"), [](const Figures& f) { return mm(f.setbackMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "stem"), stemValue);
-    add(QT_TRANSLATE_NOOP("Drawing", "spacers"), [](const Figures& f) { return halfMm(f.spacersMm); });
+    add(QT_TRANSLATE_NOOP("Drawing", "spacers"),
+        [](const Figures& f) { return halfMm(f.spacersMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "bar"), [](const Figures& f) { return barName(f.bar); });
     add(QT_TRANSLATE_NOOP("Drawing", "crank"), [](const Figures& f) { return halfMm(f.crankMm); });
     return rows;

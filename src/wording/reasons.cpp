@@ -37,7 +37,7 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
             .arg(subject, mm(mine), worse, mm(theirs));
     case Consideration::Spacers:
         return Words::tr("%1 needs %2 of spacers under the stem, %3 needs %4.")
-            .arg(subject, mm(mine), worse, mm(theirs));
+            .arg(subject, halfMm(mine), worse, halfMm(theirs));
     case Consideration::StemAngle:
         return Words::tr("%1 does with a stem of %2; %3 needs one of %4.")
             .arg(subject, degrees(mine), worse, degrees(theirs));
