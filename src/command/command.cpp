@@ -3,6 +3,7 @@
 
 #include "command/advice_json.h"
 #include "command/tables.h"
+#include "document/json_text.h"
 #include "document/read.h"
 #include "drawing/export.h"
 #include "wording/advice_text.h"
@@ -19,15 +20,15 @@
 namespace tripoise {
 namespace {
 
-constexpr qint64 mostBytes = 64 * 1024 * 1024; // past this a file is not even read to its end
-
-void say(FILE* stream, const std::string& text)
+/// Whether all of it was written.
+bool say(FILE* stream, const std::string& text)
 {
-    std::fwrite(text.data(), 1, text.size(), stream);
+    return std::fwrite(text.data(), 1, text.size(), stream) == text.size()
+           && std::fflush(stream) == 0;
 }
-void say(FILE* stream, const QString& text)
+bool say(FILE* stream, const QString& text)
 {
-    say(stream, text.toStdString());
+    return say(stream, text.toStdString());
 }
 
 QString usage()
@@ -98,7 +99,17 @@ std::optional<Case> decideFile(const QString& path)
         report(path, {{ProblemCode::NotReadable, {}, why.toStdString(), {}, {}, {}, {}}});
         return std::nullopt;
     }
-    const std::string text = file.read(mostBytes).toStdString();
+    if (file.size() > qint64(mostBytes)) { // not even read
+        report(path, {{ProblemCode::TooLarge,
+                       {},
+                       std::to_string(file.size()),
+                       {},
+                       double(mostBytes),
+                       "bytes",
+                       {}}});
+        return std::nullopt;
+    }
+    const std::string text = file.read(mostBytes + 1).toStdString();
     auto read = readFitting(text, shippedTables());
     if (const auto* problems = std::get_if<Problems>(&read)) {
         report(path, *problems);
@@ -124,10 +135,13 @@ int runAdvise(const QStringList& words)
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
-    if (json)
-        say(stdout, adviceJson(found->fitting, found->advice, found->prepared));
-    else
-        say(stdout, decisionText(found->fitting, found->advice, found->prepared));
+    const bool written =
+        json ? say(stdout, adviceJson(found->fitting, found->advice, found->prepared))
+             : say(stdout, decisionText(found->fitting, found->advice, found->prepared));
+    if (!written) {
+        say(stderr, Words::tr("tripoise: the advice could not be written\n"));
+        return CommandWrong;
+    }
     return found->exitCode();
 }
 

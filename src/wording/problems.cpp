@@ -8,28 +8,50 @@
 namespace tripoise {
 namespace {
 
-QString shortest(double value)
+/// As one would type it into the document: a plain minus sign, no grouping.
+QString typed(double value)
 {
-    return QString::number(value, 'g', 12);
+    return QString::number(value, 'g', 10);
 }
 
-/// "300 to 900 mm"
-QString accepted(const Problem& problem)
+/// In full, since "in" reads as a word of its own.
+QString otherUnit(const QString& unit)
 {
-    const QString unit =
-        problem.unit.empty() ? QString() : QLatin1Char(' ') + QString::fromStdString(problem.unit);
+    if (unit == QLatin1String("cm"))
+        return Words::tr("centimetres");
+    if (unit == QLatin1String("in"))
+        return Words::tr("inches");
+    if (unit == QLatin1String("m"))
+        return Words::tr("metres");
+    if (unit == QLatin1String("lb"))
+        return Words::tr("pounds");
+    return unit;
+}
+
+QString unitOf(const Problem& problem)
+{
+    if (problem.unit == "deg")
+        return Words::tr(" degrees");
+    return problem.unit.empty() ? QString()
+                                : QLatin1Char(' ') + QString::fromStdString(problem.unit);
+}
+
+/// "300 to 900 mm"; empty where neither end is told.
+QString span(const Problem& problem)
+{
+    const QString unit = unitOf(problem);
     if (problem.low && problem.high && *problem.low == *problem.high)
-        return shortest(*problem.low) + unit;
+        return typed(*problem.low) + unit;
     if (problem.low && problem.high)
-        return Words::tr("%1 to %2%3").arg(shortest(*problem.low), shortest(*problem.high), unit);
+        return Words::tr("%1 to %2%3").arg(typed(*problem.low), typed(*problem.high), unit);
     if (problem.low)
-        return Words::tr("at least %1%2").arg(shortest(*problem.low), unit);
+        return Words::tr("at least %1%2").arg(typed(*problem.low), unit);
     if (problem.high)
-        return Words::tr("at most %1%2").arg(shortest(*problem.high), unit);
+        return Words::tr("at most %1%2").arg(typed(*problem.high), unit);
     return {};
 }
 
-QStringList names(const Problem& problem)
+QStringList namesOf(const Problem& problem)
 {
     QStringList result;
     for (const std::string& name : problem.names)
@@ -37,58 +59,154 @@ QStringList names(const Problem& problem)
     return result;
 }
 
+/// "a, b or c"
+QString anyOf(const QStringList& items)
+{
+    if (items.size() < 2)
+        return items.join(QString());
+    return Words::tr("%1 or %2")
+        .arg(items.mid(0, items.size() - 1).join(Words::tr(", ", "between items of a list")),
+             items.last());
+}
+
+/// "28.6 or 31.8" of "28.6, 31.8"
+QString anyOf(const QString& items)
+{
+    return anyOf(items.split(QStringLiteral(", ")));
+}
+
+QString entries(const QString& count)
+{
+    return count == QLatin1String("1") ? Words::tr("1 entry") : Words::tr("%1 entries").arg(count);
+}
+
+/// "a number, 1300 to 2200 mm"
+QString wanted(const Problem& problem)
+{
+    const QString type = namesOf(problem).value(0);
+    const QString limits = span(problem);
+    if (type == QLatin1String("integer"))
+        return limits.isEmpty() ? Words::tr("a whole number") : limits;
+    if (type == QLatin1String("number"))
+        return limits.isEmpty() ? Words::tr("a number") : Words::tr("a number, %1").arg(limits);
+    if (type == QLatin1String("text"))
+        return Words::tr("text in quotes");
+    if (type == QLatin1String("object"))
+        return Words::tr("an object { … }");
+    if (type == QLatin1String("list"))
+        return Words::tr("a list [ … ]");
+    return type;
+}
+
+/// What stands at a path that wants a value: its unit is in its name.
+QString wantedAt(const Problem& problem)
+{
+    const QString limits = span(problem);
+    if (!limits.isEmpty())
+        return limits;
+    const QString key = QString::fromStdString(problem.path).section(QLatin1Char('/'), -1);
+    if (key.endsWith(QLatin1String("_mm")))
+        return Words::tr("a value in mm");
+    if (key.endsWith(QLatin1String("_deg")))
+        return Words::tr("a value in degrees");
+    if (key.endsWith(QLatin1String("_kg")))
+        return Words::tr("a value in kg");
+    return {};
+}
+
+QString missing(const Problem& problem)
+{
+    const QString what = wantedAt(problem);
+    if (!problem.names.empty())
+        return what.isEmpty()
+                   ? Words::tr("missing; accepted: this or %1").arg(anyOf(namesOf(problem)))
+                   : Words::tr("missing; accepted: %1, or %2 in its place")
+                         .arg(what, anyOf(namesOf(problem)));
+    return what.isEmpty() ? Words::tr("missing; a fitting needs it")
+                          : Words::tr("missing; accepted: %1").arg(what);
+}
+
+/// A field whose value another one limits. An upper end is the other's own value, which is too
+/// much.
+QString contradiction(const Problem& problem, const QString& value)
+{
+    const QString other = namesOf(problem).value(0);
+    const QString unit = unitOf(problem);
+    if (problem.high)
+        return Words::tr("%1 contradicts %2; accepted: less than %3%4, unless that one is wrong")
+            .arg(value, other, typed(*problem.high), unit);
+    if (problem.low)
+        return Words::tr("%1 contradicts %2; accepted: at least %3%4, unless that one is wrong")
+            .arg(value, other, typed(*problem.low), unit);
+    return Words::tr("%1 contradicts %2; accepted: two that agree").arg(value, other);
+}
+
+QString unitSlip(const Problem& problem, const QString& value)
+{
+    QStringList units;
+    for (const QString& name : namesOf(problem))
+        units << otherUnit(name);
+    return Words::tr("%1 looks like a figure in %2; accepted: %3")
+        .arg(value, anyOf(units), span(problem));
+}
+
+QString tooLarge(const Problem& problem, const QString& value)
+{
+    if (problem.path.empty()) // the value is a count
+        return Words::tr("%1 bytes is too large; accepted: %2").arg(value, span(problem));
+    return Words::tr("%1 is too long; accepted: %2").arg(value, span(problem));
+}
+
 QString text(const Problem& problem)
 {
-    const QString value = QString::fromStdString(problem.value);
-    const QString list = names(problem).join(QStringLiteral(", "));
-    const QString first = problem.names.empty() ? QString() : names(problem).first();
+    const QString value = QString::fromStdString(problem.value).trimmed();
+    const QStringList names = namesOf(problem);
     switch (problem.code) {
-    case ProblemCode::NotReadable: return Words::tr("cannot be read: %1").arg(value);
-    case ProblemCode::TooLarge:
-        return Words::tr("%1 bytes: too large for a fitting; accepted: %2")
-            .arg(value, accepted(problem));
-    case ProblemCode::NotJson: return Words::tr("not JSON: %1").arg(value);
+    case ProblemCode::NotReadable:
+        return Words::tr("cannot be read: %1; accepted: a file with one fitting").arg(value);
+    case ProblemCode::TooLarge: return tooLarge(problem, value);
+    case ProblemCode::NotJson:
+        return Words::tr("not JSON at %1; accepted: a fitting, as whole JSON").arg(value);
     case ProblemCode::TooDeep:
-        return Words::tr("%1: nested too deeply; accepted: %2").arg(value, accepted(problem));
+        return Words::tr("nested too deeply; accepted: %1 levels").arg(span(problem));
     case ProblemCode::DuplicateKey:
-        return Words::tr("the key stands twice in one object: %1").arg(value);
+        return Words::tr("stands twice in one object; accepted: each key once");
     case ProblemCode::WrongFormat:
-        return Words::tr("%1: not a fitting; accepted: %2").arg(value, list);
+        return Words::tr("%1 is another kind of document; accepted: %2").arg(value, anyOf(names));
     case ProblemCode::NewerVersion:
         return Words::tr("version %1 is newer than this program knows; accepted: %2")
-            .arg(value, accepted(problem));
-    case ProblemCode::WrongType: return Words::tr("%1: wrong type; accepted: %2").arg(value, list);
+            .arg(value, span(problem));
+    case ProblemCode::WrongType:
+        return Words::tr("%1 is of the wrong kind; accepted: %2").arg(value, wanted(problem));
     case ProblemCode::UnknownKey:
-        return list.isEmpty()
-                   ? Words::tr("unknown key, with the value %1").arg(value)
-                   : Words::tr("unknown key, with the value %1; did you mean: %2").arg(value, list);
-    case ProblemCode::Missing:
-        return list.isEmpty() ? Words::tr("missing; accepted: %1").arg(accepted(problem))
-                              : Words::tr("missing; accepted: %1").arg(list);
+        return names.isEmpty()
+                   ? Words::tr("unknown key, with the value %1; accepted: nothing here").arg(value)
+                   : Words::tr("unknown key, with the value %1; did you mean %2?")
+                         .arg(value, anyOf(names));
+    case ProblemCode::Missing: return missing(problem);
     case ProblemCode::OutOfRange:
-        return Words::tr("%1: out of range; accepted: %2").arg(value, accepted(problem));
-    case ProblemCode::UnitSlip:
-        return Words::tr("%1: out of range, but likely in %2; accepted: %3")
-            .arg(value, names(problem).join(Words::tr(" or ")), accepted(problem));
-    case ProblemCode::NotOneOf: return Words::tr("%1: not known; accepted: %2").arg(value, list);
+        return Words::tr("%1 is out of range; accepted: %2").arg(value, span(problem));
+    case ProblemCode::UnitSlip: return unitSlip(problem, value);
+    case ProblemCode::NotOneOf:
+        return Words::tr("%1 is not known; accepted: %2").arg(value, anyOf(names));
     case ProblemCode::TooFew:
-        if (first == QLatin1String("in_stock"))
-            return Words::tr("none of them is in stock; accepted: at least one with in_stock true");
-        return Words::tr("%1 entries: too few; accepted: %2").arg(value, accepted(problem));
+        if (names.value(0) == QLatin1String("in_stock"))
+            return Words::tr("none of them is in stock; accepted: at least one with "
+                             "\"in_stock\": true");
+        return Words::tr("%1, too few; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::TooMany:
-        return Words::tr("%1 entries: too many; accepted: %2").arg(value, accepted(problem));
+        return Words::tr("%1, too many; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::SharesSum:
-        return Words::tr("the shares sum to %1; accepted: shares that sum to 1").arg(value);
-    case ProblemCode::Contradiction:
-        return Words::tr("%1: contradicts %2, which leaves %3")
-            .arg(value, first, accepted(problem));
+        return Words::tr("the shares sum to %1; accepted: shares that sum to 1")
+            .arg(typed(value.toDouble()));
+    case ProblemCode::Contradiction: return contradiction(problem, value);
     case ProblemCode::Duplicate:
-        return Words::tr("%1: the same as %2; accepted: each size once").arg(value, first);
+        return Words::tr("%1 stands at %2 already; accepted: each size of a model once")
+            .arg(value, names.value(0));
     case ProblemCode::NothingFits:
-        return Words::tr(
-                   "no stem fits a frame and a bar: steerer/clamp of the stems is %1; accepted: "
-                   "a steerer of %2 mm with a clamp of %3 mm")
-            .arg(value, first, names(problem).value(1));
+        return Words::tr("no stem in stock joins a frame to a bar, steerer/clamp being %1 mm; "
+                         "accepted: a steerer of %2 mm with a clamp of %3 mm")
+            .arg(anyOf(value), anyOf(names.value(0)), anyOf(names.value(1)));
     }
     return value;
 }
