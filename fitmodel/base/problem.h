@@ -20,10 +20,10 @@ enum class ProblemCode {
     NewerVersion,  ///< a version this program does not know; `high` is the newest it does
     WrongType,     ///< `names[0]` says which type is wanted
     UnknownKey,    ///< `names` are the nearest known keys
-    Missing,       ///< a required field
+    Missing,       ///< a required field; `names` are fields that would do as well
     OutOfRange,    ///< outside `low`..`high`
     UnitSlip,      ///< outside the range, and inside it in another unit, `names[0]`
-    NotOneOf,      ///< `names` are the accepted words
+    NotOneOf,      ///< `names` are the accepted words; `value` is empty where the field is missing
     TooFew,        ///< a list with fewer than `low` entries
     TooMany,       ///< a list with more than `high` entries
     SharesSum,     ///< shares that do not sum to 1

@@ -123,6 +123,15 @@ void Fields::missing(std::string_view key)
     report().add(problemAt(ProblemCode::Missing, pathOf(key)));
 }
 
+void Fields::missing(std::string_view key, const Limits& limits)
+{
+    Problem problem = problemAt(ProblemCode::Missing, pathOf(key));
+    problem.low = limits.low;
+    problem.high = limits.high;
+    problem.unit = limits.unit;
+    report().add(std::move(problem));
+}
+
 std::optional<double> Fields::number(std::string_view key, const Limits& limits)
 {
     const Json* json = find(key);
@@ -131,8 +140,11 @@ std::optional<double> Fields::number(std::string_view key, const Limits& limits)
 
 double Fields::needNumber(std::string_view key, const Limits& limits)
 {
-    const Json* json = need(key);
-    return json ? numberAt(*json, pathOf(key), limits, report()).value_or(0.0) : 0.0;
+    if (!find(key)) {
+        missing(key, limits);
+        return 0.0;
+    }
+    return number(key, limits).value_or(0.0);
 }
 
 std::string Fields::text(std::string_view key, std::size_t longest)

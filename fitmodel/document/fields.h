@@ -93,11 +93,18 @@ public:
     [[nodiscard]] std::optional<Value> needWord(std::string_view key,
                                                 const Words<Value, size>& words)
     {
-        return need(key) ? word(key, words) : std::nullopt;
+        if (find(key))
+            return word(key, words);
+        Problem problem = problemAt(ProblemCode::NotOneOf, pathOf(key));
+        for (const auto& entry : words)
+            problem.names.emplace_back(entry.first);
+        report().add(std::move(problem));
+        return std::nullopt;
     }
 
     void knows(std::string_view key);
     void missing(std::string_view key);
+    void missing(std::string_view key, const Limits& limits);
     /// Members that nobody asked for: each a problem, with the nearest names that exist.
     void refuseUnknown();
     /// Members that nobody asked for: kept as they are.

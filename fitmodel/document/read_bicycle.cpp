@@ -56,6 +56,9 @@ Geometry readGeometry(Fields fields)
 
     if (!fields.find("seat_angle_deg") && !fields.find("top_tube_effective_mm")) {
         Problem problem = problemAt(ProblemCode::Missing, fields.pathOf("seat_angle_deg"));
+        problem.low = plausible::seatAngle.low;
+        problem.high = plausible::seatAngle.high;
+        problem.unit = plausible::seatAngle.unit;
         problem.names.emplace_back("top_tube_effective_mm"); // would do as well
         fields.report().add(std::move(problem));
     }
@@ -214,7 +217,9 @@ Stock readStock(Fields fields)
         pedal->refuseUnknown();
     }
     if (!fields.find("fitted_crank_mm")) {
-        const Json* cranks = fields.need("cranks_mm");
+        const Json* cranks = fields.find("cranks_mm");
+        if (!cranks)
+            fields.missing("cranks_mm", plausible::crank);
         if (cranks && cranks->is_array() && cranks->empty()) {
             Problem problem = problemAt(ProblemCode::TooFew, fields.pathOf("cranks_mm"), "0");
             problem.low = 1.0;

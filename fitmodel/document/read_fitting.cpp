@@ -20,19 +20,25 @@ constexpr std::size_t mostKeptBytes = 2'000'000; // leaves room for the rest wit
 /// Whether the document is a fitting of a version that can be read. Reports why not.
 bool readHead(Fields& root)
 {
-    const Json* format = root.need("format");
-    if (format && !format->is_string()) {
+    const Json* format = root.find("format");
+    if (!format) {
+        Problem problem = problemAt(ProblemCode::NotOneOf, root.pathOf("format"));
+        problem.names.emplace_back(formatName);
+        root.report().add(std::move(problem));
+    } else if (!format->is_string()) {
         root.report().add(wrongType(*format, root.pathOf("format"), "text"));
-    } else if (format && format->get_ref<const std::string&>() != formatName) {
+    } else if (format->get_ref<const std::string&>() != formatName) {
         Problem problem =
             problemAt(ProblemCode::WrongFormat, root.pathOf("format"), shown(*format));
         problem.names.emplace_back(formatName);
         root.report().add(std::move(problem));
         return false; // the rest follows other rules
     }
-    const Json* version = root.need("version");
-    if (!version)
+    const Json* version = root.find("version");
+    if (!version) {
+        root.missing("version", {1.0, fittingVersion, {}});
         return true;
+    }
     const double number = version->is_number() ? version->get<double>() : 0.5;
     const std::string path = root.pathOf("version");
     Problem problem;

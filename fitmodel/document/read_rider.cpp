@@ -82,7 +82,8 @@ public:
         for (const auto& key : quantityKeys)
             m_fields.knows(key);
         for (const Quantity required : {Quantity::Stature, Quantity::Inseam})
-            (void)m_fields.need(keyOf(required));
+            if (!m_fields.find(keyOf(required)))
+                m_fields.missing(keyOf(required), limitsOf(required, m_tape));
         m_fields.refuseUnknown();
         for (const Smaller& pair : smallerOnEveryBody)
             compare(pair);

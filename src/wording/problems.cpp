@@ -188,6 +188,8 @@ QString text(const Problem& problem)
         return Words::tr("%1 is out of range; accepted: %2").arg(value, span(problem));
     case ProblemCode::UnitSlip: return unitSlip(problem, value);
     case ProblemCode::NotOneOf:
+        if (value.isEmpty())
+            return Words::tr("missing; accepted: %1").arg(anyOf(names));
         return Words::tr("%1 is not known; accepted: %2").arg(value, anyOf(names));
     case ProblemCode::TooFew:
         if (names.value(0) == QLatin1String("in_stock"))

@@ -564,8 +564,8 @@ private slots:
         row("another document", R"({"format":"recipe","version":1})",
             {{"/format", {"\"recipe\"", "tripoise.fitting"}}});
         row("nothing in it", "{}",
-            {{"/format", {"missing"}},
-             {"/version", {"missing"}},
+            {{"/format", {"missing", "tripoise.fitting"}},
+             {"/version", {"missing", "accepted: 1"}},
              {"/rider", {"missing"}},
              {"/riding", {"missing"}},
              {"/frames", {"missing"}},
@@ -603,7 +603,7 @@ private slots:
              {{"/rider/measurements/stature_mm", {"1.79", "metres", "1300 to 2200 mm"}}});
 
         edit("missing stack", without("/frames/0/geometry/stack_mm"),
-             {{"/frames/0/geometry/stack_mm", {"missing", "mm"}}});
+             {{"/frames/0/geometry/stack_mm", {"missing", "300 to 900 mm"}}});
         edit("missing inseam", without("/rider/measurements/inseam_mm"),
              {{"/rider/measurements/inseam_mm", {"missing", "mm"}}});
         Json slack = without("/frames/0/geometry/seat_angle_deg");
@@ -634,6 +634,8 @@ private slots:
         edit("unknown use", with("/riding/mix/racing", 0.1),
              {{"/riding/mix/racing",
                {"racing", "city", "commuting", "fast_commuting", "touring", "gravel", "road"}}});
+        edit("a bar without kind", without("/stock/bars/0/kind"),
+             {{"/stock/bars/0/kind", {"missing", "flat, swept or drop"}}});
         edit("unknown bar", with("/stock/bars/0/kind", "bullhorn"),
              {{"/stock/bars/0/kind", {"\"bullhorn\"", "flat, swept or drop"}}});
 
