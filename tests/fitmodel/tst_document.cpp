@@ -537,7 +537,7 @@ void TestDocument::shouldSayWhatIsWrong_data()
 
     row("another format", "tripoise.fitting", "tripoise.frame", WrongFormat, "/format",
         R"("tripoise.frame")", "tripoise.fitting");
-    row("no format", R"("format":"tripoise.fitting",)", "", NotOneOf, "/format",
+    row("no format", R"("format":"tripoise.fitting",)", "", NotOneOf, "/format", "",
         "tripoise.fitting");
     row("a format that is no text", R"("tripoise.fitting")", "1", WrongType, "/format", "1",
         "text");
