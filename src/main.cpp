@@ -3,20 +3,50 @@
 
 #include <QGuiApplication>
 #include <QLoggingCategory>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QtQml/QQmlExtensionPlugin>
 
-int main(int argc, char** argv)
+Q_IMPORT_QML_PLUGIN(TripoisePlugin)
+
+namespace {
+
+int runDraw(int argc, char** argv, const QStringList& arguments)
 {
-    QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
-    QStringList arguments;
-    for (int i = 1; i < argc; ++i)
-        arguments << QString::fromLocal8Bit(argv[i]);
-
-    // Only a picture needs fonts; no command needs a display.
-    if (arguments.value(0) != QLatin1String("draw"))
-        return tripoise::runCommand(arguments);
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QLoggingCategory::setFilterRules(
         QStringLiteral("default.warning=false")); // a bare system has no XDG_RUNTIME_DIR
     const QGuiApplication application(argc, argv);
+    return tripoise::runCommand(arguments);
+}
+
+int runWindow(int argc, char** argv, const QString& file)
+{
+    QGuiApplication application(argc, argv);
+    QQuickStyle::setStyle(QStringLiteral("Fusion")); // of the file dialogs
+    QQmlApplicationEngine engine;
+    engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+    engine.setInitialProperties({{QStringLiteral("startFile"), file}});
+    engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Tripoise/Main.qml")));
+    return engine.rootObjects().isEmpty() ? 1 : QGuiApplication::exec();
+}
+
+} // namespace
+
+int main(int argc, char** argv)
+{
+    QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
+    QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
+    QStringList arguments;
+    for (int i = 1; i < argc; ++i)
+        arguments << QString::fromLocal8Bit(argv[i]);
+
+    // Without a command, the window; a file alone is opened in it.
+    const QString first = arguments.value(0);
+    if (first.isEmpty() || first.endsWith(QLatin1String(".json")))
+        return runWindow(argc, argv, first);
+    // Only a picture needs fonts; no command needs a display.
+    if (first == QLatin1String("draw"))
+        return runDraw(argc, argv, arguments);
     return tripoise::runCommand(arguments);
 }

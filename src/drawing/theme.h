@@ -15,6 +15,7 @@ struct Theme {
     QColor ink;  ///< lines of the chosen size, text
     QColor soft; ///< text of the second rank
     QColor hair; ///< ground, reference lines, rules
+    QColor edge; ///< outline of a control, 3:1 on the paper
     QColor tube; ///< body of a tube
     QColor part; ///< body of stem, post, spacers, crank
     QColor tyre;
@@ -36,6 +37,7 @@ struct Theme {
                 .ink = QColor(0x22, 0x26, 0x2b),
                 .soft = QColor(0x5d, 0x5f, 0x62),
                 .hair = QColor(0xb4, 0xab, 0x9b),
+                .edge = QColor(0x86, 0x7e, 0x70),
                 .tube = QColor(0xfd, 0xfb, 0xf6),
                 .part = QColor(0xcf, 0xc8, 0xbb),
                 .tyre = QColor(0x77, 0x76, 0x73),
@@ -58,6 +60,7 @@ struct Theme {
                 .ink = QColor(0xed, 0xea, 0xe2),
                 .soft = QColor(0xa9, 0xb1, 0xb5),
                 .hair = QColor(0x55, 0x61, 0x69),
+                .edge = QColor(0x82, 0x8f, 0x98),
                 .tube = QColor(0x2a, 0x33, 0x3a),
                 .part = QColor(0x53, 0x5f, 0x67),
                 .tyre = QColor(0x66, 0x71, 0x78),

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import Tripoise
+
+// One of a few, side by side; left and right move along.
+Row {
+    id: choice
+    property var options: [] // of { text, value, hint }
+    property var value
+    property string name // for those who do not see it
+    signal chosen(var value)
+
+    spacing: -1
+    Accessible.role: Accessible.Grouping
+    Accessible.name: name
+
+    Repeater {
+        id: repeater
+        model: choice.options
+        Chip {
+            required property var modelData
+            required property int index
+            readonly property bool current: modelData.value === choice.value
+            objectName: "option_" + modelData.value
+            text: modelData.text
+            hint: modelData.hint ?? ""
+            checkable: false
+            checked: current
+            focusPolicy: Qt.StrongFocus
+            activeFocusOnTab: current || (index === 0 && !choice.options.some(o => o.value === choice.value))
+            Accessible.role: Accessible.RadioButton
+            Accessible.name: (choice.name ? choice.name + ": " : "") + text
+            Accessible.checkable: true
+            Accessible.checked: current
+            onClicked: choice.chosen(modelData.value)
+            Keys.onLeftPressed: choice.move(index - 1)
+            Keys.onRightPressed: choice.move(index + 1)
+        }
+    }
+
+    function move(to: int) {
+        const item = repeater.itemAt(to)
+        if (item) {
+            item.forceActiveFocus(Qt.TabFocusReason)
+            choice.chosen(item.modelData.value)
+        }
+    }
+}

@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Tripoise
+
+// A section under a heading that folds; folded, the heading tells in a line what is inside.
+ColumnLayout {
+    id: fold
+    property string title
+    property string summary
+    property bool open: true
+    default property alias inside: body.data
+
+    spacing: 0
+
+    T.AbstractButton {
+        id: heading
+        objectName: "heading"
+        Layout.fillWidth: true
+        implicitHeight: Math.max(Look.control + Look.hairGap, words.implicitHeight + 2 * Look.hairGap)
+        focusPolicy: Qt.StrongFocus
+        Accessible.role: Accessible.Button
+        Accessible.name: fold.open ? fold.title : fold.title + ". " + fold.summary
+        Accessible.expandable: true
+        Accessible.expanded: fold.open
+        Accessible.onPressAction: heading.click()
+        onClicked: fold.open = !fold.open
+        Keys.onReturnPressed: heading.click()
+        Keys.onEnterPressed: heading.click()
+        Keys.onLeftPressed: fold.open = false
+        Keys.onRightPressed: fold.open = true
+
+        contentItem: RowLayout {
+            spacing: Look.smallGap
+            Icon {
+                name: "fold"
+                color: Look.soft
+                rotation: fold.open ? 90 : 0
+                Layout.preferredWidth: Look.small
+                Layout.preferredHeight: Look.small
+            }
+            ColumnLayout {
+                id: words
+                spacing: 0
+                Layout.fillWidth: true
+                InkText {
+                    text: fold.title
+                    font.bold: true
+                    Layout.fillWidth: true
+                    Accessible.ignored: true
+                }
+                InkText {
+                    visible: !fold.open && fold.summary
+                    text: fold.summary
+                    font.pixelSize: Look.small
+                    color: Look.soft
+                    elide: Text.ElideRight
+                    wrapMode: Text.NoWrap
+                    Layout.fillWidth: true
+                    Accessible.ignored: true
+                }
+            }
+        }
+        background: Rectangle {
+            color: heading.hovered ? Look.tint : "transparent"
+            FocusRing { target: heading; anchors.margins: 0 }
+        }
+    }
+    ColumnLayout {
+        id: body
+        visible: fold.open
+        spacing: Look.smallGap
+        Layout.fillWidth: true
+        Layout.topMargin: Look.hairGap
+        Layout.bottomMargin: Look.gap
+    }
+    Hairline { Layout.fillWidth: true }
+}

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Templates as T
+import Tripoise
+
+// A column that scrolls, and follows the keys: what gets the focus comes into view.
+Flickable {
+    id: scroll
+    readonly property Item focused: Window.activeFocusItem
+    contentWidth: width
+    clip: true
+    boundsBehavior: Flickable.StopAtBounds
+    flickableDirection: Flickable.VerticalFlick
+
+    onFocusedChanged: reveal(focused)
+
+    function reveal(item: Item) {
+        for (let up = item; up; up = up.parent) {
+            if (up !== scroll.contentItem)
+                continue
+            const top = item.mapToItem(scroll.contentItem, 0, 0).y - Look.gap
+            const bottom = top + item.height + 2 * Look.gap
+            if (top < contentY)
+                contentY = Math.max(0, top)
+            else if (bottom > contentY + height)
+                contentY = Math.min(Math.max(0, contentHeight - height), bottom - height)
+            return
+        }
+    }
+
+    T.ScrollBar.vertical: T.ScrollBar {
+        id: bar
+        policy: scroll.contentHeight > scroll.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
+        implicitWidth: 8
+        padding: 1
+        minimumSize: 0.08
+        contentItem: Rectangle {
+            radius: Look.radius
+            color: bar.pressed || bar.hovered ? Look.ink : Look.edge
+        }
+    }
+}

@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: MIT
+#include "session/session.h"
+
+#include "command/tables.h"
+
+namespace tripoise {
+namespace {
+
+constexpr std::size_t mostSteps = 300;
+constexpr int patienceMs = 300;
+
+} // namespace
+
+Session::Session(QObject* parent)
+    : QObject(parent), m_steps{{}}, m_solver(shippedTables(), [this](quint64 question, Solution s) {
+          QMetaObject::invokeMethod(
+              this,
+              [this, question, solution = std::move(s)]() mutable {
+                  receive(question, std::move(solution));
+              },
+              Qt::QueuedConnection);
+      })
+{
+    m_patience.setSingleShot(true);
+    m_patience.setInterval(patienceMs);
+    connect(&m_patience, &QTimer::timeout, this, [this] {
+        m_busy = true;
+        emit busyChanged();
+    });
+    ask();
+}
+
+Session::~Session() = default;
+
+void Session::edit(Fitting next, const QString& what, const QString& mergeKey)
+{
+    if (next == m_fitting)
+        return;
+    m_steps.resize(m_at + 1);
+    const bool merges =
+        !m_sealed && !mergeKey.isEmpty() && m_at > 0 && m_steps[m_at].mergeKey == mergeKey;
+    if (merges) {
+        m_steps[m_at].fitting = next;
+    } else {
+        m_steps.push_back({next, what, mergeKey});
+        if (m_steps.size() > mostSteps)
+            m_steps.erase(m_steps.begin());
+        m_at = m_steps.size() - 1;
+    }
+    m_sealed = false;
+    show(next);
+    emit historyChanged();
+}
+
+void Session::start(Fitting fitting)
+{
+    m_steps.assign(1, {fitting, {}, {}});
+    m_at = 0;
+    m_sealed = true;
+    m_lookShown = m_lookBeside = -1;
+    m_fitting = std::move(fitting);
+    emit started();
+    emit fittingChanged();
+    emit historyChanged();
+    emit lookChanged();
+    ask();
+}
+
+void Session::sealStep()
+{
+    m_sealed = true;
+}
+
+void Session::undo()
+{
+    if (!canUndo())
+        return;
+    --m_at;
+    m_sealed = true;
+    show(m_steps[m_at].fitting);
+    emit historyChanged();
+}
+
+void Session::redo()
+{
+    if (!canRedo())
+        return;
+    ++m_at;
+    m_sealed = true;
+    show(m_steps[m_at].fitting);
+    emit historyChanged();
+}
+
+QString Session::undoText() const
+{
+    return canUndo() ? m_steps[m_at].what : QString();
+}
+
+QString Session::redoText() const
+{
+    return canRedo() ? m_steps[m_at + 1].what : QString();
+}
+
+void Session::show(const Fitting& fitting)
+{
+    const bool asked = !sameQuestion(fitting, m_fitting);
+    if (fitting.frames.size() != m_fitting.frames.size())
+        m_lookShown = m_lookBeside = -1;
+    m_fitting = fitting;
+    emit fittingChanged();
+    if (asked)
+        ask();
+}
+
+void Session::ask()
+{
+    m_question = m_solver.ask(m_fitting);
+    setSettled(false);
+    if (!m_patience.isActive() && !m_busy)
+        m_patience.start();
+}
+
+void Session::receive(quint64 question, Solution solution)
+{
+    if (question != m_question)
+        return;
+    m_solution = std::move(solution);
+    m_patience.stop();
+    if (std::exchange(m_busy, false))
+        emit busyChanged();
+    setSettled(true);
+    emit lookChanged();
+    emit solutionChanged();
+}
+
+void Session::setSettled(bool settled)
+{
+    if (std::exchange(m_settled, settled) != settled)
+        emit settledChanged();
+}
+
+void Session::look(int shown, int beside)
+{
+    if (shown == m_lookShown && beside == m_lookBeside)
+        return;
+    m_lookShown = shown;
+    m_lookBeside = beside;
+    emit lookChanged();
+}
+
+std::optional<std::size_t> Session::candidateOf(int frame) const
+{
+    const auto& candidates = m_solution.advice.candidates;
+    for (std::size_t i = 0; i < candidates.size(); ++i)
+        if (frame >= 0 && candidates[i].size == std::size_t(frame))
+            return i;
+    return std::nullopt;
+}
+
+std::optional<std::size_t> Session::shownCandidate() const
+{
+    if (const auto chosen = candidateOf(m_lookShown))
+        return chosen;
+    const Advice& advice = m_solution.advice;
+    if (advice.candidates.empty())
+        return std::nullopt;
+    return advice.verdict.named;
+}
+
+std::optional<std::size_t> Session::besideCandidate() const
+{
+    const auto shown = shownCandidate();
+    if (!shown)
+        return std::nullopt;
+    const auto chosen = candidateOf(m_lookBeside);
+    if (chosen && chosen != shown)
+        return chosen;
+    const Advice& advice = m_solution.advice;
+    if (*shown != advice.verdict.named)
+        return advice.verdict.named;
+    if (advice.verdict.other)
+        return advice.verdict.other;
+    for (std::size_t i = 0; i < advice.candidates.size(); ++i)
+        if (i != *shown)
+            return i;
+    return std::nullopt;
+}
+
+int Session::shownFrame() const
+{
+    const auto candidate = shownCandidate();
+    return candidate ? int(m_solution.advice.candidates[*candidate].size) : -1;
+}
+
+int Session::besideFrame() const
+{
+    const auto candidate = besideCandidate();
+    return candidate ? int(m_solution.advice.candidates[*candidate].size) : -1;
+}
+
+} // namespace tripoise
