@@ -20,6 +20,16 @@ int runDraw(int argc, char** argv, const QStringList& arguments)
     return tripoise::runCommand(arguments);
 }
 
+bool hasDisplay()
+{
+#ifdef Q_OS_LINUX
+    return qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY")
+           || qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+#else
+    return true;
+#endif
+}
+
 int runWindow(int argc, char** argv, const QString& file)
 {
     QGuiApplication application(argc, argv);
@@ -43,7 +53,7 @@ int main(int argc, char** argv)
 
     // Without a command, the window; a file alone is opened in it.
     const QString first = arguments.value(0);
-    if (first.isEmpty() || first.endsWith(QLatin1String(".json")))
+    if ((first.isEmpty() || first.endsWith(QLatin1String(".json"))) && hasDisplay())
         return runWindow(argc, argv, first);
     // Only a picture needs fonts; no command needs a display.
     if (first == QLatin1String("draw"))

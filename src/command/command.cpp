@@ -33,7 +33,8 @@ bool say(FILE* stream, const QString& text)
 
 QString usage()
 {
-    return Words::tr("tripoise advise CASE.json [--format text|json]      the decision\n"
+    return Words::tr("tripoise [CASE.json]                               the window\n"
+                     "tripoise advise CASE.json [--format text|json]      the decision\n"
                      "tripoise draw CASE.json -o PICTURE.svg|.png         the side view\n");
 }
 
@@ -178,8 +179,8 @@ int runDraw(const QStringList& words)
 
 int runCommand(const QStringList& arguments)
 {
-    if (arguments.isEmpty())
-        return wrongCommand(Words::tr("what to do?"));
+    if (arguments.isEmpty() || arguments.first().endsWith(QLatin1String(".json")))
+        return wrongCommand(Words::tr("no display for the window; what to do without?"));
     const QString command = arguments.first();
     if (command == QLatin1String("advise"))
         return runAdvise(arguments.mid(1));

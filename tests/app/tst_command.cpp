@@ -732,7 +732,8 @@ private slots:
             QTest::newRow(name) << arguments << QString::fromLatin1(told);
         };
         const QString path = demoPath();
-        row("none", {}, "what to do");
+        row("none, and no display", {}, "no display for the window");
+        row("a file, and no display", {path}, "no display for the window");
         row("unknown", {"ponder", path}, "ponder");
         row("no file", {"advise"}, "which fitting");
         row("no file to draw", {"draw", "-o", pathIn("x.svg")}, "which fitting");

@@ -1,0 +1,217 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Tripoise
+
+// The one window: left the brief, centre the board, right the decision.
+T.ApplicationWindow {
+    id: root
+    property string startFile
+    property bool closingForGood: false
+    readonly property alias session: session
+    readonly property alias documents: documents
+    readonly property alias preferences: preferences
+    readonly property alias keys: windowKeys
+
+    width: 1280
+    height: 800
+    minimumWidth: 1024
+    minimumHeight: 700
+    visible: true
+    color: Look.paper
+    title: documents.title
+    palette {
+        window: Look.paper
+        windowText: Look.ink
+        base: Look.sheet
+        text: Look.ink
+        button: Look.paper
+        buttonText: Look.ink
+        highlight: Look.ink
+        highlightedText: Look.paper
+        placeholderText: Look.soft
+        mid: Look.edge
+        dark: Look.edge
+        light: Look.sheet
+    }
+
+    Component.onCompleted: {
+        preferences.restoreWindow(root)
+        documents.begin(startFile)
+    }
+    onClosing: close => {
+        if (documents.dirty && !closingForGood) {
+            close.accepted = false
+            unsaved.ask(() => {
+                root.closingForGood = true
+                root.close()
+            })
+            return
+        }
+        preferences.rememberWindow(root)
+        documents.end()
+    }
+
+    Session { id: session }
+    Documents { id: documents; session: session }
+    Preferences { id: preferences; session: session }
+
+    WindowKeys {
+        id: windowKeys
+        session: session
+        preferences: preferences
+        enabled: !picker.active || !picker.item
+        onNewAsked: unsaved.ask(() => documents.newFitting())
+        onOpenAsked: unsaved.ask(() => picker.pick("open"))
+        onSaveAsked: root.save()
+        onSaveAsAsked: picker.pick("save")
+        onBriefAsked: brief.takeFocus()
+        onBoardAsked: board.takeFocus()
+        onDecisionAsked: decision.takeFocus()
+        onRiderAsked: riderView.shown = !riderView.shown
+        onKeysAsked: keysSheet.open()
+        onPresetAsked: index => brief.applyPreset(index)
+        onAdvisedAsked: board.backToAdvised()
+    }
+
+    function save() {
+        if (!documents.filePath || documents.readOnly)
+            picker.pick("save")
+        else
+            documents.save()
+    }
+
+    ColumnLayout {
+        id: page
+        anchors.fill: parent
+        spacing: 0
+        enabled: !riderView.shown
+
+        Header {
+            objectName: "header"
+            Layout.fillWidth: true
+            session: session
+            documents: documents
+            preferences: preferences
+            keys: windowKeys
+            onOpenRecent: path => unsaved.ask(() => documents.openPath(path))
+        }
+        Hairline { Layout.fillWidth: true }
+        Notice {
+            objectName: "notice"
+            Layout.fillWidth: true
+            documents: documents
+        }
+        T.SplitView {
+            id: split
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            orientation: Qt.Horizontal
+            handle: Rectangle {
+                id: splitHandle
+                implicitWidth: 7
+                color: T.SplitHandle.hovered || T.SplitHandle.pressed ? Look.tint : Look.paper
+                Hairline {
+                    anchors.horizontalCenter: parent.horizontalCenter
+                    height: parent.height
+                }
+            }
+
+            BriefPane {
+                id: brief
+                objectName: "brief"
+                T.SplitView.preferredWidth: root.columnWidth(0.235, 280, 420)
+                T.SplitView.minimumWidth: 240
+                session: session
+                documents: documents
+            }
+            BoardPane {
+                id: board
+                objectName: "board"
+                T.SplitView.fillWidth: true
+                T.SplitView.minimumWidth: 300
+                session: session
+                preferences: preferences
+            }
+            DecisionPane {
+                id: decision
+                objectName: "decision"
+                T.SplitView.preferredWidth: root.columnWidth(0.265, 310, 480)
+                T.SplitView.minimumWidth: 260
+                session: session
+            }
+        }
+    }
+
+    function columnWidth(share: real, least: real, most: real): real {
+        const roomier = 1 + 0.3 * (Look.textScale - 1)
+        return Math.min(Math.max(share * width, least), most) * roomier
+    }
+
+    Loader {
+        id: riderView
+        property bool shown: false
+        objectName: "riderView"
+        anchors.fill: parent
+        active: shown
+        sourceComponent: RiderView {
+            session: session
+            onLeave: riderView.shown = false
+        }
+        onLoaded: item.forceActiveFocus()
+        onShownChanged: if (!shown) board.takeFocus()
+    }
+
+    DropArea {
+        anchors.fill: parent
+        onEntered: drag => drag.accepted = drag.hasUrls
+        onDropped: drop => {
+            if (drop.hasUrls)
+                root.dropped(drop.urls[0])
+        }
+    }
+    function dropped(url: url) {
+        if (documents.isFrameFile(url))
+            documents.drop(url)
+        else
+            unsaved.ask(() => documents.drop(url))
+    }
+
+    Loader { // file dialogs are loaded when first wanted
+        id: picker
+        active: false
+        source: "FilePicker.qml"
+        property string purpose
+        function pick(what: string) {
+            purpose = what
+            active = true
+            item.pick(what, documents.folderUrl, documents.suggestedName)
+        }
+        Connections {
+            target: picker.item
+            function onPicked(url) {
+                if (picker.purpose === "open")
+                    documents.open(url)
+                else if (documents.saveAs(url))
+                    unsaved.proceed()
+            }
+        }
+    }
+    UnsavedSheet {
+        id: unsaved
+        documents: documents
+        onSaveAsked: {
+            if (documents.filePath && !documents.readOnly) {
+                if (documents.save())
+                    unsaved.proceed()
+            } else {
+                picker.pick("save")
+            }
+        }
+    }
+    KeysSheet {
+        id: keysSheet
+        keys: windowKeys
+    }
+}
