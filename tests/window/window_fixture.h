@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+//
+// The real window, off screen, in folders of its own.
+#pragma once
+
+#include "session/session.h"
+
+#include <QGuiApplication>
+#include <QQmlApplicationEngine>
+#include <QQuickStyle>
+#include <QQuickWindow>
+#include <QTemporaryDir>
+#include <QTest>
+
+namespace tripoise {
+
+/// Folders of the program's own, away from the user's.
+class OwnFolders {
+public:
+    OwnFolders()
+    {
+        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME",
+                                 "XDG_STATE_HOME", "XDG_RUNTIME_DIR"})
+            qputenv(name, m_folder.path().toLocal8Bit());
+        QFile::setPermissions(m_folder.path(), QFile::ReadOwner | QFile::WriteOwner
+                                                   | QFile::ExeOwner); // as a runtime folder wants
+    }
+    [[nodiscard]] QString path(const QString& name) const { return m_folder.filePath(name); }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+/// Main.qml as main() loads it.
+class OpenWindow {
+public:
+    explicit OpenWindow(const QString& file = {})
+    {
+        QQuickStyle::setStyle(QStringLiteral("Fusion"));
+        engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine.setInitialProperties({{QStringLiteral("startFile"), file}});
+        engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Tripoise/Main.qml")));
+    }
+    [[nodiscard]] QQuickWindow* window() const
+    {
+        return engine.rootObjects().isEmpty()
+                   ? nullptr
+                   : qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    }
+    [[nodiscard]] Session* session() const
+    {
+        return window() ? window()->property("session").value<Session*>() : nullptr;
+    }
+    template <typename Type> [[nodiscard]] Type* object(const char* property) const
+    {
+        return qobject_cast<Type*>(window()->property(property).value<QObject*>());
+    }
+    [[nodiscard]] QQuickItem* item(const char* name) const
+    {
+        return window() ? window()->findChild<QQuickItem*>(QLatin1String(name)) : nullptr;
+    }
+    [[nodiscard]] bool settle() const
+    {
+        return session() && QTest::qWaitFor([this] { return session()->settled(); }, 5000);
+    }
+
+    QQmlApplicationEngine engine;
+};
+
+inline QString demoFile(const char* name)
+{
+    return QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name));
+}
+
+} // namespace tripoise
