@@ -28,11 +28,28 @@ bool within(double value, const Limits& limits)
 
 const Json::array_t noEntries;
 
+/// Whether a document is only unfinished. Nothing that stands in it is passed over.
+bool isUnfinished(const Problem& problem)
+{
+    switch (problem.code) {
+    case ProblemCode::Missing:
+    case ProblemCode::Contradiction:
+    case ProblemCode::Duplicate:
+    case ProblemCode::NothingFits: return true;
+    case ProblemCode::NotOneOf: // without a value: a word that is missing; a key may be empty,
+                                // though
+        return problem.value.empty() && !problem.path.ends_with('/');
+    case ProblemCode::TooFew:
+    case ProblemCode::SharesSum: return problem.value == "0";
+    default: return false;
+    }
+}
+
 } // namespace
 
 void Report::add(Problem problem)
 {
-    if (full())
+    if (full() || (m_demand == Demand::Draft && isUnfinished(problem)))
         return;
     problem.path = shortened(problem.path, longestPath);
     m_problems.push_back(std::move(problem));

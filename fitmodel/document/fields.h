@@ -27,9 +27,18 @@ struct Count {
     std::size_t most = 0;
 };
 
+/// How much a document must hold.
+enum class Demand {
+    Whole, ///< all that a decision needs
+    Draft, ///< whatever there is so far; what stands there must still be valid by itself
+};
+
 /// Where problems gather.
 class Report {
 public:
+    /// From here on. Of a draft, what is not there yet and what does not agree yet is no problem.
+    void demand(Demand demand) { m_demand = demand; }
+    [[nodiscard]] Demand demand() const { return m_demand; }
     void add(Problem problem);
     [[nodiscard]] bool empty() const { return m_problems.empty(); }
     [[nodiscard]] std::size_t size() const { return m_problems.size(); }
@@ -39,6 +48,7 @@ public:
 
 private:
     Problems m_problems;
+    Demand m_demand = Demand::Whole;
 };
 
 [[nodiscard]] Problem problemAt(ProblemCode code, std::string path, std::string value = {});

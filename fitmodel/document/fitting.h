@@ -5,6 +5,7 @@
 
 #include "advice/riding.h"
 #include "cockpit/parts.h"
+#include "document/choices.h"
 #include "frame/geometry.h"
 #include "rider/measurements.h"
 
@@ -14,6 +15,10 @@
 namespace tripoise {
 
 inline constexpr int fittingVersion = 1;
+
+// A document's text fields are bounded, in bytes, so that what is written can always be read again.
+inline constexpr std::size_t longestName = 1'000;
+inline constexpr std::size_t longestNotes = 100'000;
 
 /// A piece of the document that this program does not use and keeps as it was.
 struct KeptJson {
@@ -29,8 +34,8 @@ struct Fitting {
     std::vector<FrameSize> frames;
     Stock stock;
     std::optional<CurrentBike> current;
-    std::vector<KeptJson>
-        kept; ///< unknown keys; `choices`, `visits` and complaints, until they are used
+    Choices choices;
+    std::vector<KeptJson> kept; ///< unknown keys; `visits` and complaints, until they are used
 
     bool operator==(const Fitting&) const = default;
 };

@@ -8,9 +8,11 @@
 #include "base/problem.h"
 #include "document/fitting.h"
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <variant>
+#include <vector>
 
 namespace tripoise {
 
@@ -19,7 +21,21 @@ namespace tripoise {
 [[nodiscard]] std::variant<Fitting, Problems> readFitting(std::string_view text,
                                                           const Tables& tables);
 
-/// UTF-8 JSON with all that was kept put back; readFitting(writeFitting(f)) == f.
+/// The same of a fitting that is still being filled in: anything a decision needs may be absent,
+/// and what stands there need not agree yet, but each number must be valid by itself. What else a
+/// decision needs is told by `lacks`.
+[[nodiscard]] std::variant<Fitting, Problems> readDraft(std::string_view text,
+                                                        const Tables& tables);
+
+/// What can be made out of a fitting of a version newer than this program's, to be looked at only:
+/// it cannot be written again without loss. Nothing where the text is not such a fitting.
+[[nodiscard]] std::optional<Fitting> readNewer(std::string_view text, const Tables& tables);
+
+/// The sizes of a frame model's file; each carries the model's name.
+[[nodiscard]] std::variant<std::vector<FrameSize>, Problems> readFrameModel(std::string_view text);
+
+/// UTF-8 JSON with all that was kept put back; readFitting(writeFitting(f)) == f, and the same for
+/// a draft.
 [[nodiscard]] std::string writeFitting(const Fitting& fitting);
 
 /// The texts of the files under assets/ that hold the constant tables.

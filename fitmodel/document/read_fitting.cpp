@@ -2,86 +2,19 @@
 //
 // A whole fitting: the head of the document, its sections, and what only holds between them.
 #include "cockpit/cockpits.h"
+#include "document/head.h"
+#include "document/lacks.h"
 #include "document/read.h"
 #include "document/sections.h"
 
 #include <algorithm>
-#include <cmath>
-#include <map>
 #include <set>
 
 namespace tripoise {
 namespace {
 
 constexpr std::string_view formatName = "tripoise.fitting";
-constexpr Count frameCount{1, 60};
 constexpr std::size_t mostKeptBytes = 2'000'000; // leaves room for the rest within `mostBytes`
-
-/// Whether the document is a fitting of a version that can be read. Reports why not.
-bool readHead(Fields& root)
-{
-    const Json* format = root.find("format");
-    if (!format) {
-        Problem problem = problemAt(ProblemCode::NotOneOf, root.pathOf("format"));
-        problem.names.emplace_back(formatName);
-        root.report().add(std::move(problem));
-    } else if (!format->is_string()) {
-        root.report().add(wrongType(*format, root.pathOf("format"), "text"));
-    } else if (format->get_ref<const std::string&>() != formatName) {
-        Problem problem =
-            problemAt(ProblemCode::WrongFormat, root.pathOf("format"), shown(*format));
-        problem.names.emplace_back(formatName);
-        root.report().add(std::move(problem));
-        return false; // the rest follows other rules
-    }
-    const Json* version = root.find("version");
-    if (!version) {
-        root.missing("version", {1.0, fittingVersion, {}});
-        return true;
-    }
-    const double number = version->is_number() ? version->get<double>() : 0.5;
-    const std::string path = root.pathOf("version");
-    Problem problem;
-    if (number != std::floor(number))
-        problem = wrongType(*version, path, "integer");
-    else if (number > fittingVersion)
-        problem = problemAt(ProblemCode::NewerVersion, path, shown(*version));
-    else if (number < 1.0)
-        problem = problemAt(ProblemCode::OutOfRange, path, shown(*version));
-    else
-        return true;
-    problem.low = 1.0;
-    problem.high = fittingVersion;
-    const bool newer = problem.code == ProblemCode::NewerVersion;
-    root.report().add(std::move(problem));
-    return !newer;
-}
-
-std::vector<FrameSize> readFrames(Fields& root, Kept& kept)
-{
-    std::vector<FrameSize> frames;
-    std::map<std::pair<std::string, std::string>, std::string> seen;
-    const auto& entries = root.needList("frames", frameCount);
-    for (std::size_t i = 0; i < entries.size(); ++i) {
-        const std::string path = joined(root.pathOf("frames"), i);
-        if (!entries[i].is_object()) {
-            root.report().add(wrongType(entries[i], path, "object"));
-            continue;
-        }
-        frames.push_back(readFrame(Fields(entries[i], path, root.report()), kept));
-        const FrameSize& frame = frames.back();
-        if (frame.size.empty())
-            continue;
-        const auto [first, isNew] = seen.try_emplace({frame.model, frame.size}, path);
-        if (isNew)
-            continue;
-        Problem problem =
-            problemAt(ProblemCode::Duplicate, path, shortened(frame.model + ' ' + frame.size, 60));
-        problem.names.push_back(first->second);
-        root.report().add(std::move(problem));
-    }
-    return frames;
-}
 
 std::string diameter(double mm)
 {
@@ -142,11 +75,24 @@ void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
     report.add(std::move(problem));
 }
 
+/// A trial is of a size that is there.
+void checkTrial(const Fitting& fitting, Report& report)
+{
+    if (!fitting.choices.trial || fitting.frames.empty() || trialFrame(fitting))
+        return;
+    const auto nameOf = [](const auto& frame) {
+        return frame.model.empty() ? frame.size : frame.model + ' ' + frame.size;
+    };
+    Problem problem = problemAt(ProblemCode::NotOneOf, "/choices/trial",
+                                shortened(nameOf(*fitting.choices.trial), 60));
+    for (const FrameSize& frame : fitting.frames)
+        problem.names.push_back(shortened(nameOf(frame), 60));
+    report.add(std::move(problem));
+}
+
 /// Parts of the document that are carried along.
 void keepWhole(Fields& root, Kept& kept)
 {
-    if (const auto choices = root.object("choices"))
-        kept.push_back({root.pathOf("choices"), compact(*root.find("choices"))});
     const Json* visits = root.find("visits");
     if (visits && visits->is_array())
         kept.push_back({root.pathOf("visits"), compact(*visits)});
@@ -165,38 +111,81 @@ void keepWhole(Fields& root, Kept& kept)
     }
 }
 
-} // namespace
-
-std::variant<Fitting, Problems> readFitting(std::string_view text, const Tables& tables)
+Fitting readSections(Fields& root, const Tables& tables)
 {
-    const auto parsed = parseJson(text);
-    if (const auto* problems = std::get_if<Problems>(&parsed))
-        return *problems;
-    const Json& json = std::get<Json>(parsed);
-    if (!json.is_object())
-        return Problems{wrongType(json, "", "object")};
-
-    Report report;
-    Fields root(json, "", report);
-    if (!readHead(root))
-        return report.take();
+    Report& report = root.report();
     Fitting fitting;
     if (auto rider = root.needObject("rider"))
         fitting.rider = readRider(std::move(*rider), tables.tape, fitting.kept);
     if (auto riding = root.needObject("riding"))
         fitting.riding = readRiding(std::move(*riding), fitting.kept);
     const std::size_t before = report.size();
-    fitting.frames = readFrames(root, fitting.kept);
+    fitting.frames = readFrames(root, "frames", fitting.kept);
     if (auto stock = root.needObject("stock"))
         fitting.stock = readStock(std::move(*stock));
     if (report.size() == before && !fitting.frames.empty())
         checkParts(fitting, tables, report);
     if (auto current = root.object("current"))
         fitting.current = readCurrent(std::move(*current), fitting.kept);
+    if (auto choices = root.object("choices"))
+        fitting.choices = readChoices(std::move(*choices), fitting.kept);
+    if (report.demand() == Demand::Whole)
+        checkTrial(fitting, report);
     keepWhole(root, fitting.kept);
-    if (!report.empty())
-        return report.take();
     return fitting;
+}
+
+struct Outcome {
+    Fitting fitting;
+    Problems problems;
+    std::optional<Head> head; ///< nothing where the text is no JSON object
+};
+
+Outcome readAs(std::string_view text, const Tables& tables, Demand demand, bool newerToo)
+{
+    auto parsed = parseJson(text);
+    if (auto* problems = std::get_if<Problems>(&parsed))
+        return {{}, std::move(*problems), {}};
+    const Json& json = std::get<Json>(parsed);
+    if (!json.is_object())
+        return {{}, {wrongType(json, "", "object")}, {}};
+    Report report;
+    Fields root(json, "", report);
+    Outcome outcome;
+    outcome.head = readHead(root, formatName, fittingVersion);
+    if (outcome.head == Head::Readable || (newerToo && outcome.head == Head::Newer)) {
+        report.demand(demand);
+        outcome.fitting = readSections(root, tables);
+    }
+    outcome.problems = report.take();
+    return outcome;
+}
+
+std::variant<Fitting, Problems> wholeOf(Outcome outcome)
+{
+    if (outcome.problems.empty())
+        return std::move(outcome.fitting);
+    return std::move(outcome.problems);
+}
+
+} // namespace
+
+std::variant<Fitting, Problems> readFitting(std::string_view text, const Tables& tables)
+{
+    return wholeOf(readAs(text, tables, Demand::Whole, false));
+}
+
+std::variant<Fitting, Problems> readDraft(std::string_view text, const Tables& tables)
+{
+    return wholeOf(readAs(text, tables, Demand::Draft, false));
+}
+
+std::optional<Fitting> readNewer(std::string_view text, const Tables& tables)
+{
+    Outcome outcome = readAs(text, tables, Demand::Draft, true);
+    if (outcome.head != Head::Newer)
+        return std::nullopt;
+    return std::move(outcome.fitting);
 }
 
 } // namespace tripoise

@@ -11,15 +11,16 @@ namespace tripoise {
 
 using Kept = std::vector<KeptJson>;
 
-// A document's text fields are bounded, so that what is written can always be read again.
-inline constexpr std::size_t longestName = 1'000;
-inline constexpr std::size_t longestNotes = 100'000;
-
 [[nodiscard]] Rider readRider(Fields fields, const TapeTable& tape, Kept& kept);
 [[nodiscard]] Riding readRiding(Fields fields, Kept& kept);
 [[nodiscard]] CurrentBike readCurrent(Fields fields, Kept& kept);
 [[nodiscard]] FrameSize readFrame(Fields fields, Kept& kept);
+/// Frames from a list of them; the same size of a model may stand once.
+[[nodiscard]] std::vector<FrameSize> readFrames(Fields& fields, std::string_view key, Kept& kept);
+/// The name of a frame's size: a word or a number.
+[[nodiscard]] std::string readSize(Fields& fields);
 [[nodiscard]] Stock readStock(Fields fields);
+[[nodiscard]] Choices readChoices(Fields fields, Kept& kept);
 
 /// Uses by the words for them.
 inline constexpr auto useWords = [] {

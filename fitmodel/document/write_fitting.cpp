@@ -20,6 +20,13 @@ void put(Json& object, const char* key, const std::optional<double>& value)
         object[key] = tidy(*value);
 }
 
+/// A number that every whole document states; 0 where it is not known yet.
+void putNeeded(Json& object, const char* key, double value)
+{
+    if (value != 0.0)
+        object[key] = tidy(value);
+}
+
 void putText(Json& object, const char* key, const std::string& text)
 {
     if (!text.empty())
@@ -124,10 +131,10 @@ Json ridingJson(const Riding& riding)
 Json geometryJson(const Geometry& geometry)
 {
     Json json = Json::object();
-    put(json, "stack_mm", geometry.stackMm);
-    put(json, "reach_mm", geometry.reachMm);
+    putNeeded(json, "stack_mm", geometry.stackMm);
+    putNeeded(json, "reach_mm", geometry.reachMm);
     put(json, "seat_angle_deg", geometry.seatAngleDeg);
-    put(json, "head_angle_deg", geometry.headAngleDeg);
+    putNeeded(json, "head_angle_deg", geometry.headAngleDeg);
     put(json, "head_tube_mm", geometry.headTubeMm);
     put(json, "seat_tube_mm", geometry.seatTubeMm);
     put(json, "top_tube_effective_mm", geometry.topTubeEffectiveMm);
@@ -186,7 +193,7 @@ Json frameJson(const FrameSize& frame)
 {
     Json json = Json::object();
     putText(json, "model", frame.model);
-    json["size"] = frame.size;
+    putText(json, "size", frame.size);
     json["geometry"] = geometryJson(frame.geometry);
     putFilled(json, "wheel", wheelJson(frame.wheel));
     putFilled(json, "headset", headsetJson(frame.headset));
@@ -200,7 +207,7 @@ Json frameJson(const FrameSize& frame)
 Json stemJson(const Stem& stem)
 {
     Json json = Json::object();
-    put(json, "length_mm", stem.lengthMm);
+    putNeeded(json, "length_mm", stem.lengthMm);
     put(json, "angle_deg", degreesOf(stem.angle));
     if (!stem.reversible)
         json["reversible"] = false;
@@ -217,7 +224,7 @@ Json barJson(const Bar& bar)
     Json json = Json::object();
     putText(json, "name", bar.name);
     json["kind"] = wordOf(barKindWords, bar.kind);
-    put(json, "width_mm", bar.widthMm);
+    putNeeded(json, "width_mm", bar.widthMm);
     put(json, "backsweep_deg", bar.backsweepDeg);
     put(json, "rise_mm", bar.riseMm);
     put(json, "grip_back_mm", bar.gripBackMm);
@@ -267,6 +274,27 @@ Json currentJson(const CurrentBike& current)
     return json;
 }
 
+Json choicesJson(const Choices& choices)
+{
+    Json json = Json::object();
+    Json weights = Json::object();
+    for (std::size_t i = 0; i < considerationCount; ++i)
+        if (choices.weightFactor[i] != 1.0)
+            weights[std::string(considerationKeys[i])] = tidy(choices.weightFactor[i]);
+    putFilled(json, "weights", std::move(weights));
+    if (const auto& trial = choices.trial) {
+        Json inside = Json::object();
+        putText(inside, "model", trial->model);
+        putText(inside, "size", trial->size);
+        putNeeded(inside, "saddle_height_mm", trial->saddleHeightMm);
+        put(inside, "saddle_setback_mm", trial->saddleSetbackMm);
+        putNeeded(inside, "grip_reach_mm", trial->gripReachMm);
+        putNeeded(inside, "grip_height_mm", trial->gripHeightMm);
+        json["trial"] = std::move(inside);
+    }
+    return json;
+}
+
 } // namespace
 
 std::string writeFitting(const Fitting& fitting)
@@ -283,6 +311,7 @@ std::string writeFitting(const Fitting& fitting)
     json["stock"] = stockJson(fitting.stock);
     if (fitting.current)
         json["current"] = currentJson(*fitting.current);
+    putFilled(json, "choices", choicesJson(fitting.choices));
     for (const KeptJson& piece : fitting.kept)
         putBack(json, piece);
     const std::string text = json.dump(indent, ' ', false, Json::error_handler_t::replace) + '\n';

@@ -118,9 +118,9 @@ std::optional<Case> decideFile(const QString& path)
     }
     Case result{std::get<Fitting>(std::move(read)), {}, {}};
     const Fitting& fitting = result.fitting;
-    result.prepared = prepare(fitting.frames, fitting.stock, shippedTables());
-    result.advice =
-        advise(fitting.rider, fitting.riding, fitting.current, result.prepared, shippedTables());
+    const Tables tables = weighted(shippedTables(), fitting.choices);
+    result.prepared = prepare(fitting.frames, fitting.stock, tables);
+    result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables);
     return result;
 }
 

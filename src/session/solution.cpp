@@ -1,22 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "session/solution.h"
 
+#include <algorithm>
+
 namespace tripoise {
-namespace {
-
-bool decidable(const Fitting& fitting)
-{
-    const auto measured = [&](Quantity quantity) {
-        for (const Measurement& measurement : fitting.rider.measurements)
-            if (measurement.quantity == quantity)
-                return true;
-        return false;
-    };
-    return measured(Quantity::Stature) && measured(Quantity::Inseam) && !fitting.frames.empty()
-           && !fitting.stock.cranksMm.empty();
-}
-
-} // namespace
 
 bool sameQuestion(const Fitting& a, const Fitting& b)
 {
@@ -25,7 +12,8 @@ bool sameQuestion(const Fitting& a, const Fitting& b)
            && a.rider.flexibility == b.rider.flexibility
            && a.rider.straightLegRaiseDeg == b.rider.straightLegRaiseDeg
            && a.rider.shoe == b.rider.shoe && a.rider.heelHabit == b.rider.heelHabit
-           && a.rider.measurements == b.rider.measurements;
+           && a.rider.measurements == b.rider.measurements
+           && a.choices.weightFactor == b.choices.weightFactor;
 }
 
 Solution solve(const Fitting& fitting, const Tables& tables, const Solution& before,
@@ -33,16 +21,18 @@ Solution solve(const Fitting& fitting, const Tables& tables, const Solution& bef
 {
     Solution solution;
     solution.fitting = fitting;
-    solution.tables = std::make_shared<const Tables>(tables);
+    solution.tables = std::make_shared<const Tables>(weighted(tables, fitting.choices));
+    solution.posterior =
+        infer(fitting.rider.measurements, fitting.rider.sex, tables.populations, tables.tape);
+    solution.lacks = lacks(fitting, tables);
     if (before.prepared && before.fitting.frames == fitting.frames
         && before.fitting.stock == fitting.stock)
         solution.prepared = before.prepared;
-    else
+    else if (std::find(solution.lacks.begin(), solution.lacks.end(), Lack::Frame)
+             == solution.lacks.end())
         solution.prepared =
             std::make_shared<const Prepared>(prepare(fitting.frames, fitting.stock, tables));
-    solution.posterior =
-        infer(fitting.rider.measurements, fitting.rider.sex, tables.populations, tables.tape);
-    if (decidable(fitting) && !stop.stop_requested())
+    if (solution.lacks.empty() && !stop.stop_requested())
         solution.advice = advise(fitting.rider, fitting.riding, fitting.current, *solution.prepared,
                                  *solution.tables, stop);
     return solution;

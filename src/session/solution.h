@@ -4,18 +4,19 @@
 #pragma once
 
 #include "advice/advise.h"
-#include "document/fitting.h"
+#include "document/lacks.h"
 
 #include <memory>
 
 namespace tripoise {
 
 struct Solution {
-    Fitting fitting; ///< what it answers
-    std::shared_ptr<const Prepared> prepared;
-    std::shared_ptr<const Tables> tables; ///< with the fitting's weights
+    Fitting fitting;                          ///< what it answers
+    std::shared_ptr<const Prepared> prepared; ///< empty while a size is not whole
+    std::shared_ptr<const Tables> tables;     ///< with the fitting's weights
     Posterior posterior;
-    Advice advice; ///< not solved while something is lacking, or where nothing fits
+    std::vector<Lack> lacks; ///< what a decision still needs
+    Advice advice;           ///< not solved while something is lacking, or where nothing fits
 };
 
 /// Whether two fittings have the same answer: notes, names and what was pulled about do not count.

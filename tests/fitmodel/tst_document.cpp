@@ -262,7 +262,7 @@ private slots:
             QVERIFY2(piece, path);
             QCOMPARE(piece->text, std::string(text));
         }
-        QCOMPARE(fitting->kept.size(), 8UL); // and the choices
+        QCOMPARE(fitting->kept.size(), 7UL);
 
         const auto written =
             QJsonDocument::fromJson(QByteArray::fromStdString(writeFitting(*fitting))).object();

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+//
+// What the builder chose on top of what was measured: how much each consideration counts, and a
+// set-up pulled about by hand.
+#pragma once
+
+#include "advice/tables.h"
+#include "base/range.h"
+
+#include <optional>
+#include <string>
+
+namespace tripoise {
+
+/// The contacts as they were dragged on one size, from the bottom bracket; the grip is at the bar's
+/// main place.
+struct Trial {
+    std::string model;
+    std::string size;
+    double saddleHeightMm = 0.0;
+    double saddleSetbackMm = 0.0;
+    double gripReachMm = 0.0;
+    double gripHeightMm = 0.0;
+
+    bool operator==(const Trial&) const = default;
+};
+
+/// What a weight may be multiplied by: from not counted at all.
+inline constexpr Range weightFactorRange{0.0, 8.0};
+
+struct Choices {
+    PerConsideration<double> weightFactor = ordinary();
+    std::optional<Trial> trial;
+
+    bool operator==(const Choices&) const = default;
+
+    [[nodiscard]] static constexpr PerConsideration<double> ordinary()
+    {
+        PerConsideration<double> factors{};
+        factors.fill(1.0);
+        return factors;
+    }
+};
+
+/// The tables with each weight times its factor.
+[[nodiscard]] inline Tables weighted(const Tables& tables, const Choices& choices)
+{
+    Tables result = tables;
+    for (std::size_t i = 0; i < considerationCount; ++i)
+        result.weights.points[i] *= choices.weightFactor[i];
+    return result;
+}
+
+} // namespace tripoise

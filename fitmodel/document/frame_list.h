@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: MIT
+//
+// Changes to a fitting's list of frames that take along what belongs to a frame: the keys kept for
+// it, and the trial on it.
+#pragma once
+
+#include "document/fitting.h"
+
+namespace tripoise {
+
+/// A fitting without one of its sizes, or as it was when there is no such size.
+[[nodiscard]] Fitting withoutFrame(Fitting fitting, std::size_t index);
+
+/// A fitting with a size given another name; the trial on it follows.
+[[nodiscard]] Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model,
+                                     std::string size);
+
+} // namespace tripoise

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: MIT
+#include "document/nearest.h"
+#include "document/plausible.h"
+#include "document/sections.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+constexpr Limits factorLimits{weightFactorRange.low, weightFactorRange.high, ""};
+
+/// A number under a name that is no consideration would weigh nothing, so it is refused; a remark
+/// is kept.
+PerConsideration<double> readFactors(Fields fields, Kept& kept)
+{
+    PerConsideration<double> factors = Choices::ordinary();
+    for (std::size_t i = 0; i < considerationCount; ++i)
+        factors[i] = fields.number(considerationKeys[i], factorLimits).value_or(1.0);
+    for (const auto& [name, value] : fields.members()) {
+        const bool known = std::find(considerationKeys.begin(), considerationKeys.end(), name)
+                           != considerationKeys.end();
+        if (known || !value.is_number())
+            continue;
+        if (fields.report().full())
+            return factors;
+        Problem problem = problemAt(ProblemCode::UnknownKey, fields.pathOf(name), shown(value));
+        problem.names = nearestOf(name, considerationKeys);
+        fields.report().add(std::move(problem));
+    }
+    fields.keepUnknown(kept);
+    return factors;
+}
+
+Trial readTrial(Fields fields, Kept& kept)
+{
+    Trial trial;
+    trial.model = fields.text("model", longestName);
+    trial.size = readSize(fields);
+    trial.saddleHeightMm = fields.needNumber("saddle_height_mm", plausible::saddleHeight);
+    trial.saddleSetbackMm = fields.needNumber("saddle_setback_mm", plausible::saddleSetback);
+    trial.gripReachMm = fields.needNumber("grip_reach_mm", plausible::gripReach);
+    trial.gripHeightMm = fields.needNumber("grip_height_mm", plausible::gripHeight);
+    fields.keepUnknown(kept);
+    return trial;
+}
+
+} // namespace
+
+Choices readChoices(Fields fields, Kept& kept)
+{
+    Choices choices;
+    if (auto weights = fields.object("weights"))
+        choices.weightFactor = readFactors(std::move(*weights), kept);
+    if (auto trial = fields.object("trial"))
+        choices.trial = readTrial(std::move(*trial), kept);
+    fields.keepUnknown(kept);
+    return choices;
+}
+
+} // namespace tripoise
