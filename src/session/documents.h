@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: MIT
+//
+// Fittings as files: opened, saved, recovered; and what a shop keeps from one fitting to the next.
+#pragma once
+
+#include "session/drafts.h"
+#include "session/session.h"
+
+#include <QDateTime>
+#include <QFileSystemWatcher>
+#include <QPointer>
+#include <QUrl>
+
+namespace tripoise {
+
+class Documents : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(QString name READ name NOTIFY changed)
+    Q_PROPERTY(QString title READ title NOTIFY changed)
+    Q_PROPERTY(QString filePath READ filePath NOTIFY changed)
+    Q_PROPERTY(QUrl folderUrl READ folderUrl NOTIFY changed)
+    Q_PROPERTY(QString suggestedName READ suggestedName NOTIFY changed)
+    Q_PROPERTY(bool dirty READ dirty NOTIFY changed)
+    Q_PROPERTY(bool readOnly READ readOnly NOTIFY changed)
+    Q_PROPERTY(QStringList recents READ recents NOTIFY recentsChanged)
+    Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
+    Q_PROPERTY(QString noticeLevel READ noticeLevel NOTIFY noticeChanged)
+
+public:
+    explicit Documents(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+
+    /// What the window starts with: a file, else what was not saved last time, else a new fitting.
+    Q_INVOKABLE void begin(const QString& startFile);
+    /// The window closes, and its user knows what is saved.
+    Q_INVOKABLE void end();
+
+    Q_INVOKABLE void newFitting(); ///< with the shop's box and the last fitting's sizes
+    Q_INVOKABLE bool open(const QUrl& file) { return openPath(file.toLocalFile()); }
+    Q_INVOKABLE bool openPath(const QString& path);
+    /// A fitting is opened; a frame file's sizes become candidates.
+    Q_INVOKABLE bool drop(const QUrl& file);
+    Q_INVOKABLE bool isFrameFile(const QUrl& file) const;
+    Q_INVOKABLE bool save();
+    Q_INVOKABLE bool saveAs(const QUrl& file);
+    Q_INVOKABLE QString nameOf(const QString& path) const;
+    Q_INVOKABLE void dismissNotice() { tell({}, {}); }
+
+    [[nodiscard]] QString name() const;  ///< of the rider, else of the file
+    [[nodiscard]] QString title() const; ///< for the window's frame
+    [[nodiscard]] const QString& filePath() const { return m_path; }
+    [[nodiscard]] QUrl folderUrl() const;
+    [[nodiscard]] QString suggestedName() const;
+    [[nodiscard]] bool dirty() const;
+    [[nodiscard]] bool readOnly() const { return m_readOnly; }
+    [[nodiscard]] QStringList recents() const;
+    [[nodiscard]] const QString& notice() const { return m_notice; }
+    [[nodiscard]] const QString& noticeLevel() const { return m_noticeLevel; }
+
+    /// The shop's box of parts, kept from one fitting to the next.
+    [[nodiscard]] Stock shopBox() const;
+    void rememberBox(const Stock& box);
+
+signals:
+    void sessionChanged();
+    void changed();
+    void recentsChanged();
+    void noticeChanged();
+    void boxChanged();
+
+private:
+    bool openFile(const QString& path);
+    bool write(const QString& path);
+    bool recover(const QString& origin);
+    void adopt(Fitting fitting, const QString& path, bool readOnly);
+    void keepDraft();
+    void watch();
+    void lookAtFile();
+    void remember(const QString& path);
+    void tell(const QString& notice, const QString& level);
+
+    QPointer<Session> m_session;
+    Fitting m_saved;
+    QString m_path;
+    QDateTime m_written; ///< the file's time when it was last read or written here
+    bool m_readOnly = false;
+    QString m_notice;
+    QString m_noticeLevel;
+    Drafts m_drafts;
+    QTimer m_draftSoon;
+    QFileSystemWatcher m_watcher;
+};
+
+} // namespace tripoise

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "session/preferences.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QQmlEngine>
+#include <QSettings>
+
+namespace tripoise {
+namespace {
+
+const QString metric = QStringLiteral("metric");
+const QString imperial = QStringLiteral("imperial");
+const QString german = QStringLiteral("de");
+const QString english = QStringLiteral("en");
+
+QString ordinaryLanguage()
+{
+    return QLocale::system().language() == QLocale::German ? german : english;
+}
+
+QString ordinaryUnits()
+{
+    return QLocale::system().measurementSystem() == QLocale::MetricSystem ? metric : imperial;
+}
+
+} // namespace
+
+Preferences::Preferences(QObject* parent)
+    : QObject(parent), m_units(value(QStringLiteral("units"), ordinaryUnits()).toString()),
+      m_language(value(QStringLiteral("language"), ordinaryLanguage()).toString()),
+      m_night(value(QStringLiteral("night"), false).toBool()),
+      m_textScale(qBound(1.0, value(QStringLiteral("text_scale"), 1.0).toDouble(), 2.0))
+{
+    installLanguage();
+}
+
+void Preferences::setUnits(const QString& units)
+{
+    if (m_units == units || (units != metric && units != imperial))
+        return;
+    m_units = units;
+    remember(QStringLiteral("units"), units);
+    speakNow();
+    emit unitsChanged();
+}
+
+void Preferences::setLanguage(const QString& language)
+{
+    if (m_language == language || (language != german && language != english))
+        return;
+    m_language = language;
+    remember(QStringLiteral("language"), language);
+    installLanguage();
+    emit languageChanged();
+}
+
+void Preferences::setNight(bool night)
+{
+    if (m_night == night)
+        return;
+    m_night = night;
+    remember(QStringLiteral("night"), night);
+    emit nightChanged();
+}
+
+void Preferences::setTextScale(double scale)
+{
+    scale = qBound(1.0, scale, 2.0);
+    if (qFuzzyCompare(m_textScale, scale))
+        return;
+    m_textScale = scale;
+    remember(QStringLiteral("text_scale"), scale);
+    emit textScaleChanged();
+}
+
+void Preferences::toggleUnits()
+{
+    setUnits(m_units == metric ? imperial : metric);
+}
+
+QVariant Preferences::value(const QString& key, const QVariant& otherwise) const
+{
+    return QSettings().value(key, otherwise);
+}
+
+void Preferences::remember(const QString& key, const QVariant& value)
+{
+    QSettings().setValue(key, value);
+}
+
+void Preferences::restoreWindow(QWindow* window) const
+{
+    const QSize size = QSettings().value(QStringLiteral("window/size")).toSize();
+    if (size.isValid())
+        window->resize(size.expandedTo(window->minimumSize()));
+    if (QSettings().value(QStringLiteral("window/maximised")).toBool())
+        window->showMaximized();
+}
+
+void Preferences::rememberWindow(QWindow* window)
+{
+    const bool maximised = window->windowState() == Qt::WindowMaximized;
+    remember(QStringLiteral("window/maximised"), maximised);
+    if (!maximised)
+        remember(QStringLiteral("window/size"), window->size());
+}
+
+void Preferences::installLanguage()
+{
+    QCoreApplication::removeTranslator(&m_translator);
+    // English has plural forms of its own to load.
+    if (m_translator.load(QStringLiteral(":/i18n/tripoise_%1.qm").arg(m_language)))
+        QCoreApplication::installTranslator(&m_translator);
+    if (QQmlEngine* engine = qmlEngine(this))
+        engine->retranslate();
+    speakNow();
+}
+
+void Preferences::speakNow()
+{
+    if (m_session)
+        emit m_session->speechChanged();
+}
+
+} // namespace tripoise

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include "session/store.h"
+
+#include "document/json_text.h"
+
+#include <QCryptographicHash>
+#include <QDateTime>
+#include <QDir>
+#include <QFile>
+#include <QFileInfo>
+#include <QSaveFile>
+#include <QStandardPaths>
+
+#ifdef Q_OS_UNIX
+#include <fcntl.h>
+#include <unistd.h>
+#endif
+
+namespace tripoise::store {
+namespace {
+
+/// The name in its folder reaches the disk as well.
+void syncFolder(const QString& path)
+{
+#ifdef Q_OS_UNIX
+    const int folder = ::open(QFile::encodeName(QFileInfo(path).absolutePath()).constData(),
+                              O_RDONLY | O_DIRECTORY | O_CLOEXEC);
+    if (folder < 0)
+        return;
+    ::fsync(folder);
+    ::close(folder);
+#else
+    Q_UNUSED(path)
+#endif
+}
+
+QString stamp()
+{
+    return QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMdd'T'HHmmsszzz'Z'"));
+}
+
+} // namespace
+
+QString folder(const QString& name)
+{
+    const QDir base(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+    const QString path = name.isEmpty() ? base.path() : base.filePath(name);
+    QDir().mkpath(path);
+    return path;
+}
+
+std::optional<QString> write(const QString& path, const QByteArray& bytes)
+{
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+        return file.errorString();
+    syncFolder(path);
+    return std::nullopt;
+}
+
+Read read(const QString& path)
+{
+    QFile file(path);
+    if (QFileInfo(path).isDir())
+        return {{}, QFile::tr("Is a directory"), false};
+    if (!file.open(QIODevice::ReadOnly))
+        return {{}, file.errorString(), false};
+    if (file.size() > qint64(mostBytes)) // not even read
+        return {{}, {}, true};
+    Read result{file.read(mostBytes + 1), {}, false};
+    if (file.error() != QFileDevice::NoError)
+        result.failure = file.errorString();
+    return result;
+}
+
+void keepHistory(const QString& path)
+{
+    const Read old = read(path);
+    if (!old.failure.isEmpty() || old.tooLarge || old.bytes.isEmpty())
+        return;
+    const QByteArray hash = QCryptographicHash::hash(QFileInfo(path).absoluteFilePath().toUtf8(),
+                                                     QCryptographicHash::Sha1)
+                                .toHex()
+                                .left(12);
+    QDir kept(folder(QStringLiteral("history/%1").arg(QLatin1String(hash))));
+    const QStringList names = kept.entryList(QDir::Files, QDir::Name);
+    if (!names.isEmpty() && read(kept.filePath(names.last())).bytes == old.bytes)
+        return;
+    if (write(kept.filePath(stamp() + QStringLiteral(".json")), old.bytes))
+        return; // a history that cannot be kept must not stop the saving
+    for (qsizetype i = 0; i + mostKept <= names.size(); ++i)
+        kept.remove(names[i]);
+}
+
+QString setAside(const QString& path)
+{
+    const QString copy = QDir(folder(QStringLiteral("damaged")))
+                             .filePath(stamp() + QLatin1Char('-') + QFileInfo(path).fileName());
+    return QFile::copy(path, copy) ? copy : QString();
+}
+
+} // namespace tripoise::store

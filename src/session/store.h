@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: MIT
+//
+// Files that are never left half written or lost: writes are atomic and reach the disk, what stood
+// there before stays as dated history, a damaged file is set aside as a copy.
+#pragma once
+
+#include <QByteArray>
+#include <QString>
+
+#include <optional>
+
+namespace tripoise::store {
+
+/// The program's own folder for data; made when missing.
+[[nodiscard]] QString folder(const QString& name = {});
+
+/// Empty when all of it is on the disk under its name, else what the system said. A failure leaves
+/// the file as it was.
+[[nodiscard]] std::optional<QString> write(const QString& path, const QByteArray& bytes);
+
+struct Read {
+    QByteArray bytes;
+    QString failure; ///< what the system said; empty when it was read
+    bool tooLarge = false;
+};
+[[nodiscard]] Read read(const QString& path);
+
+/// Keeps a copy of a file's contents under the moment's date, at most `mostKept` of each file.
+inline constexpr int mostKept = 20;
+void keepHistory(const QString& path);
+/// Copies a damaged file where nobody trips over it; where to, or empty when that failed.
+[[nodiscard]] QString setAside(const QString& path);
+
+} // namespace tripoise::store
