@@ -10,18 +10,18 @@
 namespace tripoise {
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Drawing", text);
-}
+/// Translation context of what is written on the drawing.
+class Drawing {
+    Q_DECLARE_TR_FUNCTIONS(Drawing)
+};
 
 QString nameOf(Joint joint)
 {
     switch (joint) {
-    case Joint::Trunk: return tr("trunk");
-    case Joint::ArmTrunk: return tr("arm–trunk");
-    case Joint::Elbow: return tr("elbow");
-    case Joint::Knee: return tr("knee");
+    case Joint::Trunk: return Drawing::tr("trunk");
+    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
+    case Joint::Elbow: return Drawing::tr("elbow");
+    case Joint::Knee: return Drawing::tr("knee");
     }
     return {};
 }
@@ -30,10 +30,10 @@ QString handsOn(GripPlace place)
 {
     switch (place) {
     case GripPlace::Flat:
-    case GripPlace::Swept: return tr("hands on the grips");
-    case GripPlace::Hoods: return tr("hands on the hoods");
-    case GripPlace::Tops: return tr("hands on the tops");
-    case GripPlace::Drops: return tr("hands in the drops");
+    case GripPlace::Swept: return Drawing::tr("hands on the grips");
+    case GripPlace::Hoods: return Drawing::tr("hands on the hoods");
+    case GripPlace::Tops: return Drawing::tr("hands on the tops");
+    case GripPlace::Drops: return Drawing::tr("hands in the drops");
     }
     return {};
 }
@@ -43,36 +43,32 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
     const QString size = QString::fromStdString(bike.size);
     if (view.other && view.other->model == view.chosen.model)
         return size;
-    return tr("%1 %2").arg(QString::fromStdString(bike.model), size).trimmed();
-}
-
-QString stemValue(const SetupFigures& figures)
-{
-    const double angle = figures.stem.angle.deg();
-    const QString stem =
-        tr(angle > 0.0 ? "%1, +%2" : "%1, %2").arg(mm(figures.stem.lengthMm), degrees(angle));
-    return figures.stemFlipped ? tr("%1, turned over").arg(stem) : stem;
+    return Drawing::tr("%1 %2", "model and size of a frame")
+        .arg(QString::fromStdString(bike.model), size)
+        .trimmed();
 }
 
 } // namespace
 
 QString jointLabel(const JointAngle& angle)
 {
-    return tr("%1 %2").arg(nameOf(angle.joint), degrees(angle.value.deg()));
+    return Drawing::tr("%1 %2", "joint and its angle")
+        .arg(nameOf(angle.joint), degrees(angle.value.deg()));
 }
 
 QString jointRange(const JointAngle& angle)
 {
-    return tr("%1°").arg(range(angle.low.deg(), angle.high.deg()));
+    return Drawing::tr("%1°").arg(range(angle.low.deg(), angle.high.deg()));
 }
 
 QString leaderLabel(const Leader& leader)
 {
     const auto either = [&leader](const char* more, const char* less) {
         const double difference = std::abs(leader.valueMm);
-        const bool part = leader.kind == LeaderKind::SpacersMore
-                          || leader.kind == LeaderKind::CrankLonger; // made in half millimetres
-        return tr(leader.valueMm > 0.0 ? more : less)
+        const bool part = leader.kind == LeaderKind::StemLonger
+                          || leader.kind == LeaderKind::SpacersMore
+                          || leader.kind == LeaderKind::CrankLonger;
+        return Drawing::tr(leader.valueMm > 0.0 ? more : less)
             .arg(part ? halfMm(difference) : mm(difference));
     };
     switch (leader.kind) {
@@ -112,7 +108,7 @@ QString leaderLabel(const Leader& leader)
 
 QString leadersHeading(const SideView& view)
 {
-    return tr("%1 against %2").arg(otherName(view), chosenName(view));
+    return Drawing::tr("%1 against %2").arg(otherName(view), chosenName(view));
 }
 
 QString chosenName(const SideView& view)
@@ -128,15 +124,16 @@ QString otherName(const SideView& view)
 QString blockTitle(const SideView& view)
 {
     const bool oneModel = view.other && view.other->model == view.chosen.model;
-    return oneModel ? tr("%1, side view to scale").arg(QString::fromStdString(view.chosen.model))
-                    : tr("Side view to scale");
+    return oneModel ? Drawing::tr("%1, side view to scale")
+                          .arg(QString::fromStdString(view.chosen.model))
+                    : Drawing::tr("Side view to scale");
 }
 
 std::vector<BlockRow> blockRows(const SideView& view)
 {
     std::vector<BlockRow> rows;
     const auto add = [&](const char* label, auto&& value) {
-        BlockRow row{tr(label), {}, {}};
+        BlockRow row{Drawing::tr(label), {}, {}};
         if (view.chosen.figures)
             row.chosen = value(*view.chosen.figures);
         if (view.other && view.other->figures)
@@ -149,7 +146,8 @@ std::vector<BlockRow> blockRows(const SideView& view)
     add(QT_TRANSLATE_NOOP("Drawing", "saddle height"),
         [](const Figures& f) { return mm(f.saddleHeightMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "setback"), [](const Figures& f) { return mm(f.setbackMm); });
-    add(QT_TRANSLATE_NOOP("Drawing", "stem"), stemValue);
+    add(QT_TRANSLATE_NOOP("Drawing", "stem"),
+        [](const Figures& f) { return stemName(f.stem, f.stemFlipped); });
     add(QT_TRANSLATE_NOOP("Drawing", "spacers"),
         [](const Figures& f) { return halfMm(f.spacersMm); });
     add(QT_TRANSLATE_NOOP("Drawing", "bar"), [](const Figures& f) { return barName(f.bar); });
@@ -159,36 +157,36 @@ std::vector<BlockRow> blockRows(const SideView& view)
 
 QString positionLine(const RiderSketch& rider)
 {
-    return tr("position: %1, %2").arg(nameOf(rider.use), handsOn(rider.place));
+    return Drawing::tr("position: %1, %2").arg(nameOf(rider.use), handsOn(rider.place));
 }
 
 QString rangeKey()
 {
-    return tr("shaded at a joint: its comfortable range");
+    return Drawing::tr("shaded at a joint: its comfortable range");
 }
 
 QString scaleLabel(double lengthMm)
 {
-    return mm(lengthMm);
+    return partMm(lengthMm);
 }
 
 QString drawingDescription(const SideView& view)
 {
     QStringList parts;
-    parts << (view.other ? tr("%1 drawn whole, %2 as a dashed outline.")
+    parts << (view.other ? Drawing::tr("%1 drawn whole, %2 as a dashed outline.")
                                .arg(chosenName(view), otherName(view))
-                         : tr("%1 drawn whole.").arg(chosenName(view)));
+                         : Drawing::tr("%1 drawn whole.").arg(chosenName(view)));
     if (view.rider) {
         QStringList joints;
         for (const JointAngle& angle : view.rider->angles)
-            joints << tr("%1 (comfortable %2)").arg(jointLabel(angle), jointRange(angle));
-        parts << tr("%1.").arg(joints.join(tr(", ")));
+            joints << Drawing::tr("%1 (comfortable %2)").arg(jointLabel(angle), jointRange(angle));
+        parts << Drawing::tr("%1.").arg(joints.join(Drawing::tr(", ")));
     }
     if (!view.leaders.empty()) {
         QStringList leaders;
         for (const Leader& leader : view.leaders)
             leaders << leaderLabel(leader);
-        parts << tr("%1: %2.").arg(leadersHeading(view), leaders.join(tr(", ")));
+        parts << Drawing::tr("%1: %2.").arg(leadersHeading(view), leaders.join(Drawing::tr(", ")));
     }
     return parts.join(QLatin1Char(' '));
 }

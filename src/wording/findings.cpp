@@ -18,13 +18,17 @@ Quantity quantityFrom(const std::string& key)
 
 QString amount(Quantity quantity, double value)
 {
-    return quantity == Quantity::Mass ? Words::tr("%1 kg").arg(plain(value)) : mm(value);
+    switch (quantity) {
+    case Quantity::Mass: return mass(value);
+    case Quantity::Stature: return bodyLength(value);
+    default: return mm(value);
+    }
 }
 
 QString geometryAmount(const Finding& finding)
 {
     const bool angle = finding.name.ends_with("_deg");
-    return angle ? Words::tr("%1°").arg(plain(finding.numbers[0], 1)) : mm(finding.numbers[0]);
+    return angle ? degrees(finding.numbers[0], 1) : partMm(finding.numbers[0]);
 }
 
 } // namespace
@@ -111,25 +115,24 @@ QString sentence(const Finding& finding)
     case FindingCode::NoCockpitFits:
         return Words::tr("Nothing in the box of parts fits this size's steerer and a bar.");
     case FindingCode::PostTooShort:
-        return Words::tr(
-                   "The seat post is too short: %1 would be left inside, at least %2 must be.")
-            .arg(mm(number(0)), mm(number(1)));
+        return Words::tr("The seat post is too short by %1: at least %2 of it must stay inside.")
+            .arg(partMm(number(1) - number(0)), partMm(number(1)));
     case FindingCode::SaddleCannotGoLow:
-        return Words::tr("The saddle cannot go low enough: %1 of post would show, the clamp needs "
-                         "%2.")
-            .arg(mm(number(0)), mm(number(1)));
+        return Words::tr("The saddle cannot go low enough: with the seat post all the way in it is "
+                         "still %1 too high.")
+            .arg(mm(number(1) - number(0)));
     case FindingCode::SpacersOverLimit:
         return Words::tr("%1 of spacers is more than the %2 allowed.")
-            .arg(mm(number(0)), mm(number(1)));
+            .arg(halfMm(number(0)), halfMm(number(1)));
     case FindingCode::SteererTooShort:
-        return Words::tr("The steerer is too short: %1 needed, %2 there is.")
-            .arg(mm(number(0)), mm(number(1)));
+        return Words::tr("The steerer is too short: this set-up needs %1 of it, and it is %2 long.")
+            .arg(partMm(number(0)), partMm(number(1)));
     case FindingCode::TyreTooWide:
         return Words::tr("A %1 tyre is wider than the %2 the frame allows.")
-            .arg(mm(number(0)), mm(number(1)));
+            .arg(halfMm(number(0)), halfMm(number(1)));
     case FindingCode::OverSystemWeight:
-        return Words::tr("Rider, bicycle and luggage weigh %1 kg; the frame allows %2 kg.")
-            .arg(plain(number(0)), plain(number(1)));
+        return Words::tr("Rider, bicycle and luggage weigh %1; the frame allows %2.")
+            .arg(mass(number(0)), mass(number(1)));
     case FindingCode::NoStandover:
         return Words::tr("The top tube is %1 too high to stand over.").arg(mm(-number(0)));
     case FindingCode::PedalStrikes:
@@ -144,7 +147,7 @@ QString sentence(const Finding& finding)
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::StemOutOfNaturalRange:
         return Words::tr("A %1 stem is outside the %2 mm usual for %3.")
-            .arg(mm(number(0)), range(number(1), number(2)), use);
+            .arg(halfMm(number(0)), range(number(1), number(2)), use);
     case FindingCode::BarOutOfReach:
         return Words::tr("The bar is %1 out of reach for %2.").arg(mm(number(0)), use);
     case FindingCode::TrunkOutOfRange:
@@ -162,11 +165,11 @@ QString sentence(const Finding& finding)
             .arg(halfMm(number(0)), halfMm(number(1)));
     case FindingCode::BarCutDown:
         return Words::tr("The bar, %1 wide, wants cutting to %2 where its maker allows it.")
-            .arg(mm(number(0)), mm(number(1)));
+            .arg(halfMm(number(0)), halfMm(number(1)));
     case FindingCode::LeaveSteererLong:
         return Words::tr("Leave the steerer %1 mm long above the stem on the first build, under a "
                          "spacer; cut to %2 after the second visit.")
-            .arg(range(number(1), number(2)), mm(number(0)));
+            .arg(range(number(1), number(2)), partMm(number(0)));
     case FindingCode::ToeNotChecked:
         return Words::tr(
             "Toe room is not worked out here: sit the rider on, pedals level, turn the "

@@ -12,38 +12,34 @@ constexpr qsizetype mostReasons = 3;
 constexpr qsizetype mostGivenUp = 2;
 constexpr double leastSeenMm = 4.0; // smaller differences are not worth pointing at
 
-QString capitalised(QString text)
-{
-    if (!text.isEmpty())
-        text[0] = text[0].toUpper();
-    return text;
-}
-
-/// One reason for `better` against `worse`, from the better size's values.
+/// One reason for the size that opens the sentence against another, from its values and the
+/// other's.
 QString reasonSentence(Consideration consideration, double mine, double theirs,
-                       const QString& better, const QString& worse)
+                       const QString& subject, const QString& worse)
 {
-    const QString subject = capitalised(better);
     switch (consideration) {
     case Consideration::Posture:
-        return Words::tr("%1 brings the hands within %2 of their best place; on %3 they end up %4 "
-                         "away.")
+        return (mine < theirs
+                    ? Words::tr("%1 brings the hands within %2 of their best place; on %3 "
+                                "they end up %4 away.")
+                    : Words::tr("%1 suits back and arms better, though the hands are %2 "
+                                "off their best place and on %3 only %4."))
             .arg(subject, mm(mine), worse, mm(theirs));
     case Consideration::Setback:
         return Words::tr("%1 lets the saddle go where the knee wants it; on %2 it stays %3 off.")
             .arg(subject, worse, mm(std::abs(theirs)));
     case Consideration::StemLength:
         return Words::tr("%1 takes a %2 stem, usual for this riding; %3 would want %4.")
-            .arg(subject, mm(mine), worse, mm(theirs));
+            .arg(subject, halfMm(mine), worse, halfMm(theirs));
     case Consideration::Spacers:
         return Words::tr("%1 needs %2 of spacers under the stem, %3 needs %4.")
             .arg(subject, halfMm(mine), worse, halfMm(theirs));
     case Consideration::StemAngle:
         return Words::tr("%1 does with a stem of %2; %3 needs one of %4.")
-            .arg(subject, degrees(mine), worse, degrees(theirs));
+            .arg(subject, signedDegrees(mine), worse, signedDegrees(theirs));
     case Consideration::ExposedPost:
         return Words::tr("%1 shows %2 of seat post, %3 shows %4.")
-            .arg(subject, mm(mine), worse, mm(theirs));
+            .arg(subject, partMm(mine), worse, partMm(theirs));
     case Consideration::Standover:
         return Words::tr("%1 leaves %2 over the top tube, %3 only %4.")
             .arg(subject, mm(mine), worse, mm(theirs));
@@ -52,11 +48,11 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
                    ? Words::tr(
                          "%1 is the quicker of the two: its wheelbase is %2 shorter, and this "
                          "riding wants a bike that turns.")
-                         .arg(subject, mm(theirs - mine))
+                         .arg(subject, partMm(theirs - mine))
                    : Words::tr(
                          "%1 is the steadier of the two: its wheelbase is %2 longer, and this "
                          "riding wants a bike that holds its line.")
-                         .arg(subject, mm(mine - theirs));
+                         .arg(subject, partMm(mine - theirs));
     case Consideration::Compactness:
         return Words::tr("%1 is the smaller bike to carry, park and lock.").arg(subject);
     case Consideration::Adjustment:
@@ -67,7 +63,7 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
             .arg(subject, halfMm(mine), worse, halfMm(theirs));
     case Consideration::BarWidth:
         return Words::tr("%1 takes a bar %2 wide, %3 one of %4.")
-            .arg(subject, mm(mine), worse, mm(theirs));
+            .arg(subject, halfMm(mine), worse, halfMm(theirs));
     }
     return {};
 }
@@ -77,20 +73,43 @@ const FrameSize& frameOf(const Advice& advice, std::size_t candidate, const Prep
     return prepared.sizes[advice.candidates[candidate].size].frame;
 }
 
+QString sizeOf(const Advice& advice, std::size_t candidate, const Prepared& prepared,
+               Place place = Place::Within)
+{
+    return sizeName(frameOf(advice, candidate, prepared), prepared, place);
+}
+
+/// "the Lowland bar"; by kind and width where it has no name.
+QString barPhrase(const Bar& bar)
+{
+    if (!bar.name.empty())
+        return Words::tr("the %1 bar", "after: with").arg(barName(bar));
+    switch (bar.kind) {
+    case BarKind::Flat:
+        return Words::tr("the flat bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    case BarKind::Swept:
+        return Words::tr("the swept bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    case BarKind::Drop:
+        return Words::tr("the drop bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    }
+    return {};
+}
+
 /// "with the 100 mm stem and 15 mm of spacers"; the bar as well where the box has a choice of them.
 QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
 {
     const Setup& setup = advised.setup;
+    const QString length = halfMm(setup.stem.lengthMm);
     QStringList parts;
     if (prepared.stock.bars.size() > 1)
-        parts << Words::tr("the %1 bar").arg(barName(prepared.stock.bars[setup.cockpit.bar]));
+        parts << barPhrase(prepared.stock.bars[setup.cockpit.bar]);
     parts << (setup.cockpit.flipped
-                  ? Words::tr("the %1 stem turned over").arg(mm(setup.stem.lengthMm))
-                  : Words::tr("the %1 stem").arg(mm(setup.stem.lengthMm)));
+                  ? Words::tr("the %1 stem turned over", "after: with").arg(length)
+                  : Words::tr("the %1 stem", "after: with").arg(length));
     parts << (setup.cockpit.spacersMm < 0.5
-                  ? Words::tr("no spacers")
-                  : Words::tr("%1 of spacers").arg(halfMm(setup.cockpit.spacersMm)));
-    return Words::tr("with %1").arg(listed(parts));
+                  ? Words::tr("no spacers", "after: with")
+                  : Words::tr("%1 of spacers", "after: with").arg(halfMm(setup.cockpit.spacersMm)));
+    return Words::tr("with %1", "parts of a set-up").arg(listed(parts));
 }
 
 } // namespace
@@ -101,26 +120,24 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
         return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
     const Verdict& verdict = advice.verdict;
     const Candidate& named = advice.candidates[verdict.named];
-    const QString size = sizeName(frameOf(advice, verdict.named, prepared), prepared);
+    const QString size = sizeOf(advice, verdict.named, prepared);
+    const QString opening = sizeOf(advice, verdict.named, prepared, Place::Opening);
     const QString setup = setupPhrase(*named.best, prepared);
     if (!advice.anySound())
         return advice.candidates.size() < 2
                    ? Words::tr("Not %1: it breaks a limit.").arg(size)
-                   : Words::tr(
-                         "None of them as they stand: each breaks a limit. Nearest comes %1, %2.")
+                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, "
+                               "%2.")
                          .arg(size, setup);
-    if (!verdict.other)
-        return Words::tr("%1, %2.").arg(capitalised(size), setup);
-    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
-    const Setup& otherSetup = advice.candidates[*verdict.other].best->setup;
-    switch (verdict.kind) {
-    case VerdictKind::Clear: return Words::tr("%1, %2.").arg(capitalised(size), setup);
-    case VerdictKind::Slight: return Words::tr("Slightly %1, %2.").arg(size, setup);
-    case VerdictKind::Either:
-        return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.")
-            .arg(nameOf(riding.mix), size, setup, other, mm(otherSetup.stem.lengthMm));
-    }
-    return {};
+    if (!verdict.other || verdict.kind == VerdictKind::Clear)
+        return Words::tr("%1, %2.", "size, with its parts").arg(opening, setup);
+    if (verdict.kind == VerdictKind::Slight)
+        return Words::tr("Slightly %1, %2.", "size, with its parts").arg(size, setup);
+    const Setup& other = advice.candidates[*verdict.other].best->setup;
+    return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
+                     "uses; size, with its parts; the other size, its stem")
+        .arg(nameOf(riding.mix), size, setup, sizeOf(advice, *verdict.other, prepared),
+             halfMm(other.stem.lengthMm));
 }
 
 QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
@@ -128,7 +145,6 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
     QStringList sentences;
     const Verdict& verdict = advice.verdict;
     const Candidate& candidate = advice.candidates[verdict.named];
-    const QString named = sizeName(frameOf(advice, verdict.named, prepared), prepared);
     if (!verdict.other) {
         for (const UsePosture& use : candidate.best->uses)
             sentences << Words::tr(
@@ -142,7 +158,8 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
                                         use.windows.armTrunk.high().deg()));
         return sentences;
     }
-    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    const QString named = sizeOf(advice, verdict.named, prepared, Place::Opening);
+    const QString other = sizeOf(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)
         sentences << reasonSentence(reason.consideration, reason.named, reason.other, named, other);
     return sentences.mid(0, mostReasons);
@@ -154,8 +171,8 @@ QStringList givenUpSentences(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return sentences;
-    const QString named = sizeName(frameOf(advice, verdict.named, prepared), prepared);
-    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    const QString named = sizeOf(advice, verdict.named, prepared);
+    const QString other = sizeOf(advice, *verdict.other, prepared, Place::Opening);
     for (const Reason& reason : verdict.givenUp)
         sentences << reasonSentence(reason.consideration, reason.other, reason.named, other, named);
     return sentences.mid(0, mostGivenUp);
@@ -166,8 +183,8 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return {};
-    const QString named = capitalised(sizeName(frameOf(advice, verdict.named, prepared), prepared));
-    const QString other = sizeName(frameOf(advice, *verdict.other, prepared), prepared);
+    const QString named = sizeOf(advice, verdict.named, prepared);
+    const QString other = sizeOf(advice, *verdict.other, prepared);
     const Contrast& contrast = verdict.contrast;
     QStringList seen;
     const auto add = [&seen](double differenceMm, const QString& more, const QString& less) {
@@ -187,7 +204,7 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
                    "Side by side with the same parts the two differ by less than %1 anywhere.")
             .arg(mm(leastSeenMm));
     return Words::tr("With the same parts on both, %1 has %2 than %3.")
-        .arg(named[0].toLower() + named.mid(1), listed(seen), other);
+        .arg(named, listed(seen), other);
 }
 
 } // namespace tripoise

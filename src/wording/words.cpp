@@ -1,58 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "wording/words.h"
 
+#include <QRegularExpression>
 #include <QStringList>
 
 #include <algorithm>
-#include <cmath>
 
 namespace tripoise {
-
-QString plain(double value, int decimals)
-{
-    QString text = QString::number(value, 'f', decimals);
-    if (text.startsWith(QLatin1Char('-')))
-        text = text.mid(1).toDouble() == 0.0 ? text.mid(1) : QStringLiteral("−") + text.mid(1);
-    return text;
-}
-
-QString signedPlain(double value, int decimals)
-{
-    const QString text = plain(value, decimals);
-    return value > 0.0 && text.toDouble() != 0.0 ? QStringLiteral("+") + text : text;
-}
-
-QString mm(double value)
-{
-    return Words::tr("%1 mm").arg(plain(value));
-}
-
-QString halfMm(double value)
-{
-    const bool whole = std::abs(value - std::round(value)) < 0.05;
-    return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
-}
-
-QString degrees(double value)
-{
-    return Words::tr("%1°").arg(plain(value));
-}
-
-QString range(double low, double high)
-{
-    const QString from = plain(low);
-    const QString to = plain(high);
-    return from == to ? from : Words::tr("%1–%2").arg(from, to);
-}
-
-QString oneIn(double odds)
-{
-    const double magnitude = std::pow(10.0, std::floor(std::log10(std::max(1.0, odds))));
-    const double rounded = std::round(odds / magnitude) * magnitude;
-    if (rounded >= 1e6)
-        return Words::tr("less than 1 in a million");
-    return Words::tr("1 in %1").arg(plain(rounded));
-}
 
 QString listed(const QStringList& items)
 {
@@ -61,6 +15,14 @@ QString listed(const QStringList& items)
     return Words::tr("%1 and %2")
         .arg(items.mid(0, items.size() - 1).join(Words::tr(", ", "between items of a list")),
              items.last());
+}
+
+QString unbroken(QString text)
+{
+    static const QRegularExpression between(
+        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|kg|lb|%)(?![\\w]))"),
+        QRegularExpression::UseUnicodePropertiesOption);
+    return text.replace(between, QString(QChar(QChar::Nbsp)));
 }
 
 QString nameOf(Use use)
@@ -88,7 +50,8 @@ QString nameOf(const Mix& mix)
         return nameOf(uses.front());
     QStringList parts;
     for (const Use use : uses)
-        parts << Words::tr("%1 % %2").arg(plain(100.0 * mix.of(use)), nameOf(use));
+        parts << Words::tr("%1 %2", "share of a use in a mix: 70 % touring")
+                     .arg(percent(mix.of(use)), nameOf(use));
     return listed(parts);
 }
 
@@ -157,21 +120,42 @@ QString geometryName(const std::string& key)
     return QString::fromStdString(key);
 }
 
-QString sizeName(const FrameSize& frame, const Prepared& prepared)
+namespace {
+
+bool oneModel(const Prepared& prepared)
 {
-    const bool oneModel =
-        std::all_of(prepared.sizes.begin(), prepared.sizes.end(),
-                    [&frame](const PreparedSize& size) { return size.frame.model == frame.model; });
+    return std::all_of(prepared.sizes.begin(), prepared.sizes.end(), [&](const PreparedSize& size) {
+        return size.frame.model == prepared.sizes.front().frame.model;
+    });
+}
+
+} // namespace
+
+QString sizeName(const FrameSize& frame, const Prepared& prepared, Place place)
+{
+    const QString label = sizeLabel(frame, prepared);
+    switch (place) {
+    case Place::Opening:
+        return Words::tr("The %1", "a size of frame, opening a sentence").arg(label);
+    case Place::Within: return Words::tr("the %1", "a size of frame, within a sentence").arg(label);
+    }
+    return {};
+}
+
+QString sizeLabel(const FrameSize& frame, const Prepared& prepared)
+{
     const QString size = QString::fromStdString(frame.size);
-    return oneModel ? Words::tr("the %1").arg(size)
-                    : Words::tr("the %1 %2").arg(QString::fromStdString(frame.model), size);
+    return oneModel(prepared) ? size
+                              : Words::tr("%1 %2", "model and size of a frame")
+                                    .arg(QString::fromStdString(frame.model), size);
 }
 
 QString stemName(const Stem& mounted, bool flipped)
 {
-    const QString name =
-        Words::tr("%1, %2").arg(mm(mounted.lengthMm), degrees(mounted.angle.deg()));
-    return flipped ? Words::tr("%1, turned over").arg(name) : name;
+    const QString length = halfMm(mounted.lengthMm);
+    const QString angle = signedDegrees(mounted.angle.deg());
+    return flipped ? Words::tr("%1, %2, turned over", "a stem").arg(length, angle)
+                   : Words::tr("%1, %2", "a stem").arg(length, angle);
 }
 
 QString barName(const Bar& bar)
@@ -179,9 +163,9 @@ QString barName(const Bar& bar)
     if (!bar.name.empty())
         return QString::fromStdString(bar.name);
     switch (bar.kind) {
-    case BarKind::Flat: return Words::tr("flat, %1").arg(mm(bar.widthMm));
-    case BarKind::Swept: return Words::tr("swept, %1").arg(mm(bar.widthMm));
-    case BarKind::Drop: return Words::tr("drop, %1").arg(mm(bar.widthMm));
+    case BarKind::Flat: return Words::tr("flat, %1", "a bar").arg(halfMm(bar.widthMm));
+    case BarKind::Swept: return Words::tr("swept, %1", "a bar").arg(halfMm(bar.widthMm));
+    case BarKind::Drop: return Words::tr("drop, %1", "a bar").arg(halfMm(bar.widthMm));
     }
     return {};
 }

@@ -1,9 +1,14 @@
 // SPDX-License-Identifier: MIT
 //
-// Numbers and names as they are said. All sentences of the program are made in this folder.
+// Names as they are said. All sentences of the program are made in this folder.
+//
+// A sentence is translated whole, with places for what varies; what is put in is a number with its
+// unit, a name, or a list of alike phrases. No article, ending or word order of English is glued on
+// outside of it.
 #pragma once
 
 #include "advice/advise.h"
+#include "wording/speech.h"
 
 #include <QCoreApplication>
 #include <QString>
@@ -15,14 +20,9 @@ class Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
 
-[[nodiscard]] QString plain(double value, int decimals = 0);   ///< with a true minus sign
-[[nodiscard]] QString signedPlain(double value, int decimals); ///< with its sign, "+3"
-[[nodiscard]] QString mm(double value);                        ///< "742 mm"
-[[nodiscard]] QString halfMm(double value);                    ///< "172.5 mm", "170 mm"
-[[nodiscard]] QString degrees(double value);                   ///< "53°"
-[[nodiscard]] QString range(double low, double high);          ///< "49–57"
-[[nodiscard]] QString oneIn(double odds);               ///< "1 in 400", rounded as one says it
 [[nodiscard]] QString listed(const QStringList& items); ///< "a, b and c"
+/// The same text, broken over lines between words only and never between a figure and its unit.
+[[nodiscard]] QString unbroken(QString text);
 
 [[nodiscard]] QString nameOf(Use use);
 [[nodiscard]] QString nameOf(const Mix& mix); ///< "70 % fast commuting, 30 % touring"
@@ -30,10 +30,16 @@ class Words {
 [[nodiscard]] QString nameOf(Consideration consideration);
 [[nodiscard]] QString geometryName(const std::string& key);
 
-/// "the M", or "the Millrace M" where the candidates are of more than one model.
-[[nodiscard]] QString sizeName(const FrameSize& frame, const Prepared& prepared);
+/// Where in a sentence a name stands; languages differ in what that does to it.
+enum class Place { Opening, Within };
 
-[[nodiscard]] QString stemName(const Stem& mounted, bool flipped); ///< "100 mm, −6° (turned over)"
+/// "the M", or "the Millrace M" where the candidates are of more than one model.
+[[nodiscard]] QString sizeName(const FrameSize& frame, const Prepared& prepared,
+                               Place place = Place::Within);
+/// "M", or "Millrace M": on a label, outside of sentences.
+[[nodiscard]] QString sizeLabel(const FrameSize& frame, const Prepared& prepared);
+
+[[nodiscard]] QString stemName(const Stem& mounted, bool flipped); ///< "100 mm, −6°, turned over"
 [[nodiscard]] QString barName(const Bar& bar);
 
 } // namespace tripoise

@@ -429,6 +429,23 @@ private slots:
         }
     }
 
+    void shouldSpeakEnglishAndMillimetresEverywhere_data() { demos(); }
+    void shouldSpeakEnglishAndMillimetresEverywhere()
+    {
+        QFETCH(QString, path);
+        for (const char* format : {"text", "json"}) {
+            const QStringList arguments{QStringLiteral("advise"), path, QStringLiteral("--format"),
+                                        QLatin1String(format)};
+            const Run plain = run(arguments);
+            QCOMPARE(plain.exitCode, 0);
+            for (const char* locale : {"de_DE.UTF-8", "en_US.UTF-8", "C"}) {
+                const Run elsewhere = run(arguments, {}, locale);
+                QCOMPARE(elsewhere.exitCode, 0);
+                QCOMPARE(elsewhere.out, plain.out);
+            }
+        }
+    }
+
     void shouldTellTheSameTwice_data() { demos(); }
     void shouldTellTheSameTwice()
     {
