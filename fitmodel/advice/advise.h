@@ -22,7 +22,7 @@ struct LedgerEntry {
     double points = 0.0;
 };
 
-enum class Unit { None, Millimetre, Degree };
+enum class Unit { Millimetre, Degree, Direction };
 [[nodiscard]] Unit unitOf(Consideration consideration);
 
 struct UsePosture {
@@ -110,6 +110,7 @@ struct ContactTarget {
 struct FrameAsked {
     Range stackMm;
     Range reachMm;
+    double mostSpacersMm = 0.0; ///< of those it counts on
 };
 
 /// What a published rule makes of the same rider, bottom bracket to saddle.

@@ -13,9 +13,9 @@ constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
 
 /// Considerations in their own units, beside the measures the search weighs.
-double valueOf(Consideration consideration, const Setup& setup, const Point& comfortableGripPoint,
-               const PreparedSize& size, const Person& person, const Mix& mix,
-               const Prepared& prepared, const Tables& tables)
+double valueOf(Consideration consideration, double measure, const Setup& setup,
+               const Point& comfortableGripPoint, const PreparedSize& size, const Person& person,
+               const Mix& mix, const Prepared& prepared, const Tables& tables)
 {
     switch (consideration) {
     case Consideration::Posture: return (setup.grip - comfortableGripPoint).norm();
@@ -33,7 +33,7 @@ double valueOf(Consideration consideration, const Setup& setup, const Point& com
         return standoverClearance(size.skeleton, person.body.inseamMm).value_or(0.0);
     case Consideration::Agility: return size.steering.wheelbaseMm;
     case Consideration::Compactness: return size.bulkMm;
-    case Consideration::Adjustment: return setup.cockpit.spacersMm;
+    case Consideration::Adjustment: return barDirections * (1.0 - measure);
     case Consideration::Crank: return setup.crankMm;
     case Consideration::BarWidth: return prepared.stock.bars[setup.cockpit.bar].widthMm;
     }
@@ -44,7 +44,11 @@ double valueOf(Consideration consideration, const Setup& setup, const Point& com
 
 Unit unitOf(Consideration consideration)
 {
-    return consideration == Consideration::StemAngle ? Unit::Degree : Unit::Millimetre;
+    switch (consideration) {
+    case Consideration::StemAngle: return Unit::Degree;
+    case Consideration::Adjustment: return Unit::Direction;
+    default: return Unit::Millimetre;
+    }
 }
 
 Angle lowestTrunk(const std::vector<UsePosture>& uses)
@@ -108,8 +112,8 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     for (std::size_t i = 0; i < considerationCount; ++i) {
         const auto consideration = static_cast<Consideration>(i);
         advised.ledger.push_back({consideration,
-                                  valueOf(consideration, advised.setup, comfortable, size, person,
-                                          mix, prepared, tables),
+                                  valueOf(consideration, measures[i], advised.setup, comfortable,
+                                          size, person, mix, prepared, tables),
                                   tables.weights.points[i] * measures[i]});
     }
     return advised;

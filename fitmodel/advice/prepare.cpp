@@ -80,10 +80,9 @@ private:
         m_size.angleMeasure.push_back(
             std::abs(stem.angle.deg()) > weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
 
-        // Four ways to move the bar later, each a quarter: up, down, nearer, further.
         const double up = std::min(1.0, (mostTotal - spacers) / weights.raiseRoomMm);
         const double down = std::min(1.0, spacers / weights.lowerRoomMm);
-        m_size.adjustmentMeasure.push_back(1.0 - 0.25 * (up + down + stemRoom));
+        m_size.adjustmentMeasure.push_back(1.0 - (up + down + stemRoom) / barDirections);
     }
 
     /// Whether the box has a stem of the same angle, a little shorter (-1) or longer (+1).

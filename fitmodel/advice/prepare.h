@@ -15,6 +15,9 @@
 
 namespace tripoise {
 
+/// A bar can be moved later in four directions: up, down, nearer, further.
+inline constexpr double barDirections = 4.0;
+
 /// The cockpits of one size that carry one bar: a run of the arrays below.
 struct BarRun {
     std::size_t bar = 0;

@@ -41,12 +41,12 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
     }
     const Point clamp = target.grip - (setup.grip - setup.clamp);
     constexpr double far = std::numeric_limits<double>::infinity();
-    FrameAsked asked{{far, -far}, {far, -far}};
+    FrameAsked asked{{far, -far}, {far, -far}, tables.weights.spacerUnitMm};
     const auto widen = [](Range& range, double value) {
         range = {std::min(range.low, value), std::max(range.high, value)};
     };
     for (const double length : {lengths.low, lengths.high}) {
-        for (const double spacers : {0.0, tables.weights.spacerUnitMm}) {
+        for (const double spacers : {0.0, asked.mostSpacersMm}) {
             Stem stem = setup.stem;
             stem.lengthMm = length;
             const Point fromHeadTop =

@@ -98,13 +98,23 @@ Json handlingJson(const Steering& steering)
     return json;
 }
 
+const char* keyOf(Unit unit)
+{
+    switch (unit) {
+    case Unit::Millimetre: return "mm";
+    case Unit::Degree: return "deg";
+    case Unit::Direction: return "directions";
+    }
+    return "";
+}
+
 Json ledgerJson(const std::vector<LedgerEntry>& ledger)
 {
     Json list = Json::array();
     for (const LedgerEntry& entry : ledger)
         list.push_back({{"consideration", std::string(keyOf(entry.consideration))},
                         {"value", told(entry.value)},
-                        {"unit", unitOf(entry.consideration) == Unit::Degree ? "deg" : "mm"},
+                        {"unit", keyOf(unitOf(entry.consideration))},
                         {"points", entry.points}});
     return list;
 }

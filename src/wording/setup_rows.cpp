@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: MIT
+#include "wording/setup_rows.h"
+
+#include "wording/words.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+template <typename Say>
+SetupRow rowOf(const QString& label, const QString& meaning, const Columns& columns, Say&& say)
+{
+    SetupRow row{label, meaning, {}, false};
+    for (const AdvisedSetup* column : columns)
+        row.said << say(*column);
+    return row;
+}
+
+template <typename Say>
+SetupRow partOf(const QString& label, const QString& meaning, const Columns& columns, Say&& say)
+{
+    SetupRow row = rowOf(label, meaning, columns, std::forward<Say>(say));
+    row.part = true;
+    return row;
+}
+
+QString backMeaning()
+{
+    return Words::tr("How far the trunk rises from the horizontal, hip to shoulder, hands at the "
+                     "bar's main place. In brackets what is comfortable for this riding.");
+}
+
+QString backOf(const UsePosture& use)
+{
+    return Words::tr("%1 (%2 is comfortable)")
+        .arg(degrees(use.posture.trunk.deg()),
+             range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg()));
+}
+
+} // namespace
+
+bool SetupRow::differs() const
+{
+    return std::any_of(said.begin(), said.end(),
+                       [this](const QString& value) { return value != said.front(); });
+}
+
+std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
+                                const Prepared& prepared)
+{
+    return {
+        rowOf(Words::tr("saddle height, BB to top"),
+              Words::tr("From the middle of the bottom bracket straight to the top of the saddle "
+                        "where it is 80 mm wide."),
+              columns, [](const AdvisedSetup& a) { return mm(a.setup.saddle.heightMm); }),
+        rowOf(Words::tr("saddle setback, behind BB"),
+              Words::tr("The same point of the saddle, level behind the middle of the bottom "
+                        "bracket."),
+              columns, [](const AdvisedSetup& a) { return mm(a.setup.saddle.setbackMm()); }),
+        rowOf(Words::tr("saddle nose, behind BB"),
+              Words::tr("The saddle's nose behind a plumb line through the bottom bracket."),
+              columns,
+              [&](const AdvisedSetup& a) {
+                  return mm(a.setup.saddle.setbackMm() - advice.saddleNoseAheadMm);
+              }),
+        partOf(
+            Words::tr("stem"),
+            Words::tr("Length, and its angle as mounted, up from a right angle to the steerer."),
+            columns,
+            [](const AdvisedSetup& a) { return stemName(a.setup.stem, a.setup.cockpit.flipped); }),
+        partOf(Words::tr("spacers under it"),
+               Words::tr("All spacers between headset and stem together, out of the pieces in the "
+                         "box."),
+               columns, [](const AdvisedSetup& a) { return halfMm(a.setup.cockpit.spacersMm); }),
+        partOf(Words::tr("bar"), Words::tr("Out of the box of parts."), columns,
+               [&](const AdvisedSetup& a) {
+                   return barName(prepared.stock.bars[a.setup.cockpit.bar]);
+               }),
+        partOf(Words::tr("cranks"),
+               Words::tr("Out of the box of parts; the fitted ones stay unless "
+                         "others suit the legs better."),
+               columns, [](const AdvisedSetup& a) { return halfMm(a.setup.crankMm); }),
+        rowOf(
+            Words::tr("grip from BB, ahead and up"),
+            Words::tr("The middle of the palm from the middle of the bottom bracket: level ahead, "
+                      "and plumb up."),
+            columns,
+            [](const AdvisedSetup& a) {
+                return Words::tr("%1, %2", "ahead, up")
+                    .arg(mm(a.setup.grip.x()), mm(a.setup.grip.y()));
+            }),
+        rowOf(Words::tr("bar below saddle"),
+              Words::tr("The palm below the top of the saddle, plumb; with a minus sign the bar is "
+                        "the higher."),
+              columns,
+              [](const AdvisedSetup& a) {
+                  return mm(a.setup.saddle.point().y() - a.setup.grip.y());
+              }),
+        partOf(Words::tr("steerer, crown to top"),
+               Words::tr("Where the steerer ends for this stem and these spacers, from the crown "
+                         "seat. Leave it longer on a first build."),
+               columns, [](const AdvisedSetup& a) { return partMm(a.setup.steererCutMm); }),
+        rowOf(Words::tr("knee, lowest pedal"),
+              Words::tr("How far the knee is bent at the lowest pedal: as the foot rides, heel up, "
+                        "and with the foot held level, as a goniometer is laid on."),
+              columns,
+              [](const AdvisedSetup& a) {
+                  return Words::tr("%1 riding, %2 foot level")
+                      .arg(degrees(a.leg.kneeBottom.deg()),
+                           degrees(a.leg.kneeBottomFootLevel.deg()));
+              }),
+    };
+}
+
+std::vector<SetupRow> backRows(const Columns& columns)
+{
+    std::vector<SetupRow> rows;
+    if (columns.empty())
+        return rows;
+    for (std::size_t i = 0; i < columns.front()->uses.size(); ++i)
+        rows.push_back(rowOf(Words::tr("back, %1").arg(nameOf(columns.front()->uses[i].use)),
+                             backMeaning(), columns,
+                             [i](const AdvisedSetup& a) { return backOf(a.uses[i]); }));
+    return rows;
+}
+
+SetupRow ownBackRow(const Columns& columns)
+{
+    return rowOf(Words::tr("back"), backMeaning(), columns,
+                 [](const AdvisedSetup& a) { return backOf(a.uses.front()); });
+}
+
+QString partsThatDiffer(const std::vector<SetupRow>& rows)
+{
+    QStringList names;
+    for (const SetupRow& row : rows)
+        if (row.part && row.differs())
+            names << row.label;
+    return listed(names);
+}
+
+} // namespace tripoise

@@ -1,0 +1,38 @@
+// SPDX-License-Identifier: MIT
+//
+// Set-ups side by side, line by line, in the order a builder sets them.
+#pragma once
+
+#include "advice/advise.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <vector>
+
+namespace tripoise {
+
+struct SetupRow {
+    QString label;
+    QString meaning;   ///< how it is measured or what it does; one or two sentences
+    QStringList said;  ///< one value a column
+    bool part = false; ///< something to take out of the box, not a place or an angle
+
+    /// Whether the columns do not all say the same.
+    [[nodiscard]] bool differs() const;
+};
+
+using Columns = std::vector<const AdvisedSetup*>;
+
+[[nodiscard]] std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
+                                              const Prepared& prepared);
+/// One line a use; for columns that were advised for the same mix.
+[[nodiscard]] std::vector<SetupRow> backRows(const Columns& columns);
+/// One line; for columns that were advised for one use each.
+[[nodiscard]] SetupRow ownBackRow(const Columns& columns);
+
+/// Which rows name a part that differs: "stem, spacers and bar"; empty where the parts are the
+/// same.
+[[nodiscard]] QString partsThatDiffer(const std::vector<SetupRow>& rows);
+
+} // namespace tripoise
