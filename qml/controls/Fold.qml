@@ -22,8 +22,7 @@ ColumnLayout {
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: fold.open ? fold.title : fold.title + ". " + fold.summary
-        Accessible.expandable: true
-        Accessible.expanded: fold.open
+        Accessible.description: fold.open ? qsTr("open") : qsTr("folded")
         Accessible.onPressAction: heading.click()
         onClicked: fold.open = !fold.open
         Keys.onReturnPressed: heading.click()

@@ -14,6 +14,14 @@ namespace tripoise {
 /// "The M, with the 100 mm stem turned over and 15 mm of spacers."
 [[nodiscard]] QString verdictSentence(const Advice& advice, const Prepared& prepared,
                                       const Riding& riding);
+/// The same, as a title that is read from afar and what stands under it.
+struct VerdictWords {
+    QString title;  ///< "The M", "Either will do"
+    QString detail; ///< "with the 100 mm stem and 15 mm of spacers"
+    QString kind;   ///< how sure it is; empty with one candidate, or where none is sound
+};
+[[nodiscard]] VerdictWords verdictWords(const Advice& advice, const Prepared& prepared,
+                                        const Riding& riding);
 /// Why the named size, strongest first; at most three.
 [[nodiscard]] QStringList reasonSentences(const Advice& advice, const Prepared& prepared);
 /// What the other size would do better; at most two.

@@ -5,12 +5,14 @@
 #include "wording/setup_rows.h"
 #include "wording/words.h"
 
+#include <algorithm>
+
 namespace tripoise {
 namespace {
 
 constexpr qsizetype lineWidth = 98;
-constexpr qsizetype labelWidth = 30;
-constexpr qsizetype columnWidth = 30;
+constexpr qsizetype leastColumnWidth = 28; // of a label and of a value, gap apart
+constexpr qsizetype columnGap = 2;
 
 /// Text folded to the line width, every line after the first indented.
 QString folded(const QString& text, const QString& first, const QString& rest)
@@ -53,22 +55,25 @@ QString written(const Section& section)
     return text;
 }
 
-/// A line of label and columns, without blanks at its end.
-QString line(const QString& label, const QStringList& columns)
-{
-    QString text = QStringLiteral("  ") + label.leftJustified(labelWidth);
-    for (const QString& column : columns)
-        text += column.leftJustified(columnWidth);
-    while (text.endsWith(QLatin1Char(' ')))
-        text.chop(1);
-    return text + QLatin1Char('\n');
-}
-
+/// Lines of label and values in columns, without blanks at their ends.
 QString table(const QStringList& titles, const std::vector<SetupRow>& rows)
 {
-    QString text = line({}, titles);
+    std::vector<QStringList> lines{QStringList{QString()} + titles};
     for (const SetupRow& row : rows)
-        text += line(row.label, row.said);
+        lines.push_back(QStringList{row.label} + row.said);
+    qsizetype width = leastColumnWidth;
+    for (const QStringList& cells : lines)
+        for (const QString& cell : cells)
+            width = std::max(width, cell.size());
+    QString text;
+    for (const QStringList& cells : lines) {
+        QString line(columnGap, QLatin1Char(' '));
+        for (const QString& cell : cells)
+            line += cell.leftJustified(width + columnGap);
+        while (line.endsWith(QLatin1Char(' ')))
+            line.chop(1);
+        text += line + QLatin1Char('\n');
+    }
     return text;
 }
 
@@ -79,7 +84,7 @@ QString setups(const Advice& advice, const Prepared& prepared)
     Columns columns;
     for (const Candidate& candidate : advice.candidates) {
         if (candidate.best && columns.size() < 2) {
-            titles << sizeName(prepared.sizes[candidate.size].frame, prepared);
+            titles << sizeName(candidate, prepared);
             columns.push_back(&*candidate.best);
         }
     }

@@ -43,6 +43,26 @@ QString keyOf(Severity severity)
     return {};
 }
 
+QString severityWord(Severity severity)
+{
+    switch (severity) {
+    case Severity::Note: return Words::tr("note");
+    case Severity::Caution: return Words::tr("take care");
+    case Severity::Limit: return Words::tr("limit broken");
+    }
+    return {};
+}
+
+QString checksSummary(int limits, int others)
+{
+    QStringList parts;
+    if (limits > 0)
+        parts << Words::tr("%n limit(s) broken", nullptr, limits);
+    if (others > 0)
+        parts << Words::tr("%n to look at", nullptr, others);
+    return parts.join(Words::tr(", ", "between items of a list"));
+}
+
 QString keyOf(FindingCode code)
 {
     switch (code) {

@@ -7,8 +7,11 @@
 
 namespace tripoise {
 
-[[nodiscard]] QString keyOf(FindingCode code);  ///< "post_too_short", for documents
-[[nodiscard]] QString keyOf(Severity severity); ///< "caution"
+[[nodiscard]] QString keyOf(FindingCode code);         ///< "post_too_short", for documents
+[[nodiscard]] QString keyOf(Severity severity);        ///< "caution"
+[[nodiscard]] QString severityWord(Severity severity); ///< "look here"
 [[nodiscard]] QString sentence(const Finding& finding);
+/// "1 limit broken, 4 to look at"
+[[nodiscard]] QString checksSummary(int limits, int others);
 
 } // namespace tripoise

@@ -19,11 +19,20 @@ QString kneeValue(double aheadMm)
         .arg(mm(std::abs(aheadMm)));
 }
 
+/// With as many decimals as it takes, at most two.
+QString figure(double value)
+{
+    const auto left = [value](double step) {
+        return std::abs(value - std::round(value / step) * step) > 0.05 * step;
+    };
+    return plain(value, !left(1.0) ? 0 : !left(0.1) ? 1 : 2);
+}
+
 QString waysValue(double ways)
 {
-    const bool whole = std::abs(ways - std::round(ways)) < 0.05;
+    const double told = std::round(ways * 10.0) / 10.0;
     return Words::tr("%1 of %2 ways", "a bar can still be moved")
-        .arg(plain(ways, whole ? 0 : 1), plain(barDirections));
+        .arg(figure(told), plain(barDirections));
 }
 
 } // namespace
@@ -166,10 +175,26 @@ QString weightWord(double factor)
         return Words::tr("counts as usual", "a weight");
     if (factor == 2.0)
         return Words::tr("counts twice", "a weight");
-    return Words::tr("counts %1 times", "a weight")
-        .arg(plain(factor, factor < 1.0                   ? 2
-                           : factor == std::round(factor) ? 0
-                                                          : 1));
+    return Words::tr("counts %1 times", "a weight").arg(figure(factor));
+}
+
+QString weightSign(double factor)
+{
+    return factor == 0.5 ? QStringLiteral("×½") : QStringLiteral("×") + figure(factor);
+}
+
+QString ledgerSpoken(const QString& name, const QString& shownValue, const QString& besideValue,
+                     const QString& better, const QString& weight)
+{
+    QStringList parts{besideValue.isEmpty()
+                          ? Words::tr("%1: %2", "a consideration, its value").arg(name, shownValue)
+                          : Words::tr("%1: %2 against %3", "a consideration, two values")
+                                .arg(name, shownValue, besideValue)};
+    if (!better.isEmpty())
+        parts << Words::tr("speaks for %1", "a size").arg(better);
+    if (!weight.isEmpty())
+        parts << weight;
+    return parts.join(Words::tr(", ", "between items of a list"));
 }
 
 } // namespace tripoise

@@ -18,5 +18,11 @@ namespace tripoise {
 [[nodiscard]] QString ledgerHeavier(Consideration consideration);
 /// "counts twice"; how heavy the builder made it.
 [[nodiscard]] QString weightWord(double factor);
+[[nodiscard]] QString weightSign(double factor); ///< "×2", "×½"
+/// A whole line, for those who do not see it. `besideValue` is empty with one size, `better` where
+/// neither is, `weight` where it counts as usual.
+[[nodiscard]] QString ledgerSpoken(const QString& name, const QString& shownValue,
+                                   const QString& besideValue, const QString& better,
+                                   const QString& weight);
 
 } // namespace tripoise

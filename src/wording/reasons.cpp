@@ -68,77 +68,13 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
     return {};
 }
 
-const FrameSize& frameOf(const Advice& advice, std::size_t candidate, const Prepared& prepared)
-{
-    return prepared.sizes[advice.candidates[candidate].size].frame;
-}
-
-QString sizeOf(const Advice& advice, std::size_t candidate, const Prepared& prepared,
+QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prepared,
                Place place = Place::Within)
 {
-    return sizeName(frameOf(advice, candidate, prepared), prepared, place);
-}
-
-/// "the Lowland bar"; by kind and width where it has no name.
-QString barPhrase(const Bar& bar)
-{
-    if (!bar.name.empty())
-        return Words::tr("the %1 bar", "after: with").arg(barName(bar));
-    switch (bar.kind) {
-    case BarKind::Flat:
-        return Words::tr("the flat bar of %1", "after: with").arg(halfMm(bar.widthMm));
-    case BarKind::Swept:
-        return Words::tr("the swept bar of %1", "after: with").arg(halfMm(bar.widthMm));
-    case BarKind::Drop:
-        return Words::tr("the drop bar of %1", "after: with").arg(halfMm(bar.widthMm));
-    }
-    return {};
-}
-
-/// "with the 100 mm stem and 15 mm of spacers"; the bar as well where the box has a choice of them.
-QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
-{
-    const Setup& setup = advised.setup;
-    const QString length = halfMm(setup.stem.lengthMm);
-    QStringList parts;
-    if (prepared.stock.bars.size() > 1)
-        parts << barPhrase(prepared.stock.bars[setup.cockpit.bar]);
-    parts << (setup.cockpit.flipped
-                  ? Words::tr("the %1 stem turned over", "after: with").arg(length)
-                  : Words::tr("the %1 stem", "after: with").arg(length));
-    parts << (setup.cockpit.spacersMm < 0.5
-                  ? Words::tr("no spacers", "after: with")
-                  : Words::tr("%1 of spacers", "after: with").arg(halfMm(setup.cockpit.spacersMm)));
-    return Words::tr("with %1", "parts of a set-up").arg(listed(parts));
+    return sizeName(advice.candidates[candidate], prepared, place);
 }
 
 } // namespace
-
-QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
-{
-    if (!advice.solved)
-        return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
-    const Verdict& verdict = advice.verdict;
-    const Candidate& named = advice.candidates[verdict.named];
-    const QString size = sizeOf(advice, verdict.named, prepared);
-    const QString opening = sizeOf(advice, verdict.named, prepared, Place::Opening);
-    const QString setup = setupPhrase(*named.best, prepared);
-    if (!advice.anySound())
-        return advice.candidates.size() < 2
-                   ? Words::tr("Not %1: it breaks a limit.").arg(size)
-                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, "
-                               "%2.")
-                         .arg(size, setup);
-    if (!verdict.other || verdict.kind == VerdictKind::Clear)
-        return Words::tr("%1, %2.", "size, with its parts").arg(opening, setup);
-    if (verdict.kind == VerdictKind::Slight)
-        return Words::tr("Slightly %1, %2.", "size, with its parts").arg(size, setup);
-    const Setup& other = advice.candidates[*verdict.other].best->setup;
-    return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
-                     "uses; size, with its parts; the other size, its stem")
-        .arg(nameOf(riding.mix), size, setup, sizeOf(advice, *verdict.other, prepared),
-             halfMm(other.stem.lengthMm));
-}
 
 QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
 {
@@ -158,8 +94,8 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
                                         use.windows.armTrunk.high().deg()));
         return sentences;
     }
-    const QString named = sizeOf(advice, verdict.named, prepared, Place::Opening);
-    const QString other = sizeOf(advice, *verdict.other, prepared);
+    const QString named = nameIn(advice, verdict.named, prepared, Place::Opening);
+    const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)
         sentences << reasonSentence(reason.consideration, reason.named, reason.other, named, other);
     return sentences.mid(0, mostReasons);
@@ -171,8 +107,8 @@ QStringList givenUpSentences(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return sentences;
-    const QString named = sizeOf(advice, verdict.named, prepared);
-    const QString other = sizeOf(advice, *verdict.other, prepared, Place::Opening);
+    const QString named = nameIn(advice, verdict.named, prepared);
+    const QString other = nameIn(advice, *verdict.other, prepared, Place::Opening);
     for (const Reason& reason : verdict.givenUp)
         sentences << reasonSentence(reason.consideration, reason.other, reason.named, other, named);
     return sentences.mid(0, mostGivenUp);
@@ -183,8 +119,8 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return {};
-    const QString named = sizeOf(advice, verdict.named, prepared);
-    const QString other = sizeOf(advice, *verdict.other, prepared);
+    const QString named = nameIn(advice, verdict.named, prepared);
+    const QString other = nameIn(advice, *verdict.other, prepared);
     const Contrast& contrast = verdict.contrast;
     QStringList seen;
     const auto add = [&seen](double differenceMm, const QString& more, const QString& less) {

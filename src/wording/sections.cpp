@@ -20,27 +20,12 @@ const Candidate& named(const Advice& advice)
     return advice.candidates[advice.verdict.named];
 }
 
-QString sizeOf(const Candidate& candidate, const Prepared& prepared)
-{
-    return sizeName(prepared.sizes[candidate.size].frame, prepared);
-}
-
 QString joined(const QStringList& items)
 {
     return items.join(Words::tr(", ", "between items of a list"));
 }
 
 } // namespace
-
-QString kindWord(VerdictKind kind)
-{
-    switch (kind) {
-    case VerdictKind::Clear: return Words::tr("clear", "a verdict");
-    case VerdictKind::Slight: return Words::tr("slight", "a verdict");
-    case VerdictKind::Either: return Words::tr("either will do", "a verdict");
-    }
-    return {};
-}
 
 QString briefSentence(const Fitting& fitting)
 {
@@ -55,7 +40,7 @@ Section reasonsSection(const Advice& advice, const Prepared& prepared)
     const QStringList reasons = reasonSentences(advice, prepared);
     if (!advice.verdict.other)
         return {Words::tr("How it sits"), reasons};
-    const QString size = sizeOf(named(advice), prepared);
+    const QString size = sizeName(named(advice), prepared);
     return {advice.verdict.kind == VerdictKind::Either
                 ? Words::tr("What little speaks for %1", "a size").arg(size)
                 : Words::tr("Why %1", "a size").arg(size),
@@ -83,7 +68,7 @@ Section changeSection(const Advice& advice, const Prepared& prepared)
                               ? Words::tr("If %1 mattered twice as much, it would be %2.")
                               : Words::tr("If %1 mattered half as much, it would be %2."))
                              .arg(nameOf(tilt.consideration),
-                                  sizeOf(advice.candidates[tilt.towards], prepared));
+                                  sizeName(advice.candidates[tilt.towards], prepared));
     return section;
 }
 
@@ -162,7 +147,8 @@ Section askedSection(const Advice& advice)
 
 Section limitsSection(const Candidate& candidate, const Prepared& prepared)
 {
-    Section section{Words::tr("What breaks on %1", "a size").arg(sizeOf(candidate, prepared)), {}};
+    Section section{Words::tr("What breaks on %1", "a size").arg(sizeName(candidate, prepared)),
+                    {}};
     for (const Finding& finding : candidate.limits)
         section.items << sentence(finding);
     return section;
@@ -223,7 +209,7 @@ std::vector<const UseSetup*> usesByShare(const Candidate& candidate, const Mix& 
 QString usesHeading(const Candidate& candidate, const Prepared& prepared)
 {
     return Words::tr("One kind of riding at a time, on %1", "a size")
-        .arg(sizeOf(candidate, prepared));
+        .arg(sizeName(candidate, prepared));
 }
 
 QString onlyUse(Use use)

@@ -20,8 +20,6 @@ struct Section {
     QStringList items;
 };
 
-[[nodiscard]] QString kindWord(VerdictKind kind); ///< "clear"
-
 /// "Between two sizes: 80 % fast commuting and 20 % touring."
 [[nodiscard]] QString briefSentence(const Fitting& fitting);
 

@@ -13,7 +13,7 @@ SetupRow rowOf(const QString& label, const QString& meaning, const Columns& colu
 {
     SetupRow row{label, meaning, {}, false};
     for (const AdvisedSetup* column : columns)
-        row.said << say(*column);
+        row.said << (column ? say(*column) : QStringLiteral("–"));
     return row;
 }
 
@@ -116,10 +116,12 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
 std::vector<SetupRow> backRows(const Columns& columns)
 {
     std::vector<SetupRow> rows;
-    if (columns.empty())
+    const auto first = std::find_if(columns.begin(), columns.end(),
+                                    [](const AdvisedSetup* column) { return column; });
+    if (first == columns.end())
         return rows;
-    for (std::size_t i = 0; i < columns.front()->uses.size(); ++i)
-        rows.push_back(rowOf(Words::tr("back, %1").arg(nameOf(columns.front()->uses[i].use)),
+    for (std::size_t i = 0; i < (*first)->uses.size(); ++i)
+        rows.push_back(rowOf(Words::tr("back, %1").arg(nameOf((*first)->uses[i].use)),
                              backMeaning(), columns,
                              [i](const AdvisedSetup& a) { return backOf(a.uses[i]); }));
     return rows;
@@ -131,13 +133,14 @@ SetupRow ownBackRow(const Columns& columns)
                  [](const AdvisedSetup& a) { return backOf(a.uses.front()); });
 }
 
-QString partsThatDiffer(const std::vector<SetupRow>& rows)
+QString differencesSentence(const std::vector<SetupRow>& rows)
 {
     QStringList names;
     for (const SetupRow& row : rows)
         if (row.part && row.differs())
             names << row.label;
-    return listed(names);
+    return names.isEmpty() ? Words::tr("The same parts on both.")
+                           : Words::tr("Parts that differ: %1.").arg(listed(names));
 }
 
 } // namespace tripoise

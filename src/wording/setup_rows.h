@@ -22,6 +22,7 @@ struct SetupRow {
     [[nodiscard]] bool differs() const;
 };
 
+/// A null column is a size that carries no set-up; it says a dash.
 using Columns = std::vector<const AdvisedSetup*>;
 
 [[nodiscard]] std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
@@ -31,8 +32,7 @@ using Columns = std::vector<const AdvisedSetup*>;
 /// One line; for columns that were advised for one use each.
 [[nodiscard]] SetupRow ownBackRow(const Columns& columns);
 
-/// Which rows name a part that differs: "stem, spacers and bar"; empty where the parts are the
-/// same.
-[[nodiscard]] QString partsThatDiffer(const std::vector<SetupRow>& rows);
+/// "Parts that differ: stem, spacers under it and bar."
+[[nodiscard]] QString differencesSentence(const std::vector<SetupRow>& rows);
 
 } // namespace tripoise

@@ -36,6 +36,11 @@ enum class Place { Opening, Within };
 /// "the M", or "the Millrace M" where the candidates are of more than one model.
 [[nodiscard]] QString sizeName(const FrameSize& frame, const Prepared& prepared,
                                Place place = Place::Within);
+[[nodiscard]] inline QString sizeName(const Candidate& candidate, const Prepared& prepared,
+                                      Place place = Place::Within)
+{
+    return sizeName(prepared.sizes[candidate.size].frame, prepared, place);
+}
 /// "M", or "Millrace M": on a label, outside of sentences.
 [[nodiscard]] QString sizeLabel(const FrameSize& frame, const Prepared& prepared);
 

@@ -101,7 +101,7 @@ private slots:
         const auto same = setupRows({two[0], two[0]}, d.advice, d.prepared);
         for (const SetupRow& each : same)
             QVERIFY2(!each.differs(), qPrintable(each.label));
-        QCOMPARE(partsThatDiffer(same), QString());
+        QCOMPARE(differencesSentence(same), QStringLiteral("The same parts on both."));
 
         AdvisedSetup taller = *two[0];
         taller.setup.cockpit.spacersMm += 5.0;
@@ -111,8 +111,8 @@ private slots:
         for (const SetupRow& each : rows)
             QCOMPARE(each.differs(), each.label == QLatin1String("spacers under it")
                                          || each.label == QLatin1String("steerer, crown to top"));
-        QCOMPARE(partsThatDiffer(rows),
-                 QStringLiteral("spacers under it and steerer, crown to top"));
+        QCOMPARE(differencesSentence(rows),
+                 QStringLiteral("Parts that differ: spacers under it and steerer, crown to top."));
     }
 
     void shouldSayPlacesInInchesAndPartsInMillimetres()

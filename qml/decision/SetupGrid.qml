@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// Two set-ups side by side; what differs is bold and marked.
+ColumnLayout {
+    id: grid
+    required property SetupTable table
+    required property MeaningStrip strip
+    property string name
+    readonly property bool paired: table.secondTitle
+    readonly property bool roomy: width > 400 * Look.textScale
+    readonly property real labelWidth: roomy ? Math.round(width * 0.36) : width
+    readonly property real valueWidth: roomy ? (width - labelWidth) / 2 : width / 2
+    spacing: 0
+
+    SideTitles {
+        shownName: grid.table.firstTitle
+        besideName: grid.table.secondTitle
+        visible: grid.table.count > 0
+        Layout.fillWidth: true
+        Layout.leftMargin: grid.roomy ? grid.labelWidth : 0
+        Layout.bottomMargin: Look.hairGap
+    }
+    MeantList {
+        id: lineList
+        objectName: "lines"
+        lines: repeater
+        Layout.fillWidth: true
+        Accessible.name: grid.name
+        Repeater {
+            id: repeater
+            model: grid.table
+            SetupLine {
+                list: lineList
+                strip: grid.strip
+                width: lineList.width
+                paired: grid.paired
+                roomy: grid.roomy
+                labelWidth: grid.labelWidth
+                valueWidth: grid.valueWidth
+            }
+        }
+    }
+}

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: MIT
+#include "decision/checks_model.h"
+
+#include "wording/findings.h"
+#include "wording/sections.h"
+#include "wording/words.h"
+
+namespace tripoise {
+
+int ChecksModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : int(m_rows.size());
+}
+
+QVariant ChecksModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Row& row = m_rows[std::size_t(index.row())];
+    switch (role) {
+    case Qt::DisplayRole:
+    case Told: return row.told;
+    case Level: return keyOf(row.severity);
+    case LevelWord: return row.levelWord;
+    case Heading: return row.heading;
+    default: return {};
+    }
+}
+
+QHash<int, QByteArray> ChecksModel::roleNames() const
+{
+    return {{Told, "told"}, {Level, "level"}, {LevelWord, "levelWord"}, {Heading, "heading"}};
+}
+
+void ChecksModel::renew()
+{
+    std::vector<Row> rows;
+    const auto add = [&rows](const QString& heading, const Findings& findings) {
+        bool first = true;
+        for (const Finding& finding : findings) {
+            rows.push_back({unbroken(sentence(finding)), finding.severity,
+                            severityWord(finding.severity), first ? heading : QString()});
+            first = false;
+        }
+    };
+    int checks = 0;
+    m_limitCount = 0;
+    if (const Candidate* size = shown()) {
+        const Advice& advice = solution()->advice;
+        const Prepared& prepared = *solution()->prepared;
+        const auto limits = [&](const Candidate& candidate) {
+            m_limitCount += int(candidate.limits.size());
+            add(limitsSection(candidate, prepared).heading, candidate.limits);
+        };
+        limits(*size);
+        for (const Candidate& other : advice.candidates)
+            if (&other != size)
+                limits(other);
+        Findings found = checksOf(advice, *size);
+        std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
+            return a.severity > b.severity;
+        });
+        checks = int(found.size());
+        add(checksSection(advice, *size).heading, found);
+    }
+    replace(m_rows, std::move(rows));
+    m_summary = checksSummary(m_limitCount, checks);
+    emit counted();
+}
+
+} // namespace tripoise

@@ -1,0 +1,110 @@
+// SPDX-License-Identifier: MIT
+#include "decision/decision_model.h"
+
+#include "wording/advice_text.h"
+#include "wording/lack_words.h"
+#include "wording/words.h"
+
+#include <QClipboard>
+#include <QGuiApplication>
+
+namespace tripoise {
+
+ToldSection::ToldSection(const Section& section) : m_heading(section.heading)
+{
+    for (const QString& item : section.items)
+        m_items << unbroken(item);
+}
+
+DecisionModel::DecisionModel(QObject* parent) : QObject(parent) {}
+
+void DecisionModel::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (session) {
+        connect(session, &Session::solutionChanged, this, &DecisionModel::renew);
+        connect(session, &Session::lookChanged, this, &DecisionModel::renew);
+        connect(session, &Session::speechChanged, this, &DecisionModel::renew);
+        connect(session, &Session::settledChanged, this, &DecisionModel::canCopyChanged);
+        connect(session, &Session::solutionChanged, this, &DecisionModel::canCopyChanged);
+    }
+    emit sessionChanged();
+    emit canCopyChanged();
+    renew();
+}
+
+DecisionModel::Told DecisionModel::tell() const
+{
+    Told told;
+    for (const QString& caution : tripoise::cautions())
+        told.cautions << unbroken(caution);
+    if (!m_session || !m_session->solution().tables)
+        return told;
+    const Solution& solution = m_session->solution();
+    if (!solution.lacks.empty()) {
+        told.state = Lacking;
+        told.lacks = lackSentences(solution.lacks);
+        told.title = told.lacks.value(0);
+        told.sentence = told.lacks.join(QLatin1Char(' '));
+        return told;
+    }
+    const Advice& advice = solution.advice;
+    const Prepared& prepared = *solution.prepared;
+    const VerdictWords verdict = verdictWords(advice, prepared, solution.fitting.riding);
+    told.title = verdict.title;
+    told.detail = unbroken(verdict.detail);
+    told.kind = verdict.kind;
+    told.sentence = verdictSentence(advice, prepared, solution.fitting.riding);
+    if (!advice.solved) {
+        told.state = NothingFits;
+        return told;
+    }
+    told.state = Decided;
+    told.reasons = ToldSection(reasonsSection(advice, prepared));
+    told.givenUp = ToldSection(givenUpSection(advice, prepared));
+    told.contrast = ToldSection(contrastSection(advice, prepared));
+    told.change = ToldSection(changeSection(advice, prepared));
+    told.cranks = ToldSection(cranksSection(advice));
+    told.rules = ToldSection(rulesSection(advice));
+    told.asked = ToldSection(askedSection(advice));
+    const auto shown = m_session->shownCandidate();
+    if (shown && advice.candidates[*shown].best)
+        told.today = ToldSection(
+            todaySection(solution.fitting.current, advice.candidates[*shown].best->setup));
+    return told;
+}
+
+void DecisionModel::renew()
+{
+    Told next = tell();
+    if (next == m_told)
+        return;
+    m_told = std::move(next);
+    emit told();
+}
+
+bool DecisionModel::canCopy() const
+{
+    return m_session && m_session->settled() && m_session->solution().advice.solved;
+}
+
+QString DecisionModel::text() const
+{
+    if (!canCopy())
+        return {};
+    const Solution& solution = m_session->solution();
+    // The fitting as it is now: its rider may have been renamed since, which changes no decision.
+    return decisionText(m_session->fitting(), solution.advice, *solution.prepared);
+}
+
+void DecisionModel::copy() const
+{
+    if (canCopy())
+        QGuiApplication::clipboard()->setText(text());
+}
+
+} // namespace tripoise

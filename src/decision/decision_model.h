@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: MIT
+//
+// The decision in words: which size, why, what is given up, and what else a builder asks.
+#pragma once
+
+#include "session/session.h"
+#include "wording/sections.h"
+
+#include <QPointer>
+
+namespace tripoise {
+
+/// A heading and sentences under it; no sentences where there is nothing to tell.
+class ToldSection {
+    Q_GADGET
+    QML_ANONYMOUS
+    Q_PROPERTY(QString heading READ heading)
+    Q_PROPERTY(QStringList items READ items)
+
+public:
+    ToldSection() = default;
+    explicit ToldSection(const Section& section);
+
+    [[nodiscard]] const QString& heading() const { return m_heading; }
+    [[nodiscard]] const QStringList& items() const { return m_items; }
+
+    bool operator==(const ToldSection&) const = default;
+
+private:
+    QString m_heading;
+    QStringList m_items;
+};
+
+class DecisionModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(State state READ state NOTIFY told)
+    Q_PROPERTY(QString title READ title NOTIFY told)
+    Q_PROPERTY(QString detail READ detail NOTIFY told)
+    Q_PROPERTY(QString kind READ kind NOTIFY told)
+    Q_PROPERTY(QString sentence READ sentence NOTIFY told)
+    Q_PROPERTY(QStringList lacks READ lacks NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection reasons READ reasons NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection givenUp READ givenUp NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection contrast READ contrast NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection change READ change NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection today READ today NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection cranks READ cranks NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection rules READ rules NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection asked READ asked NOTIFY told)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY told)
+    Q_PROPERTY(bool canCopy READ canCopy NOTIFY canCopyChanged)
+
+public:
+    enum State {
+        Waiting,     ///< no answer yet
+        Lacking,     ///< something has to be typed first
+        NothingFits, ///< no part of the box goes on any size
+        Decided,
+    };
+    Q_ENUM(State)
+
+    explicit DecisionModel(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+
+    [[nodiscard]] State state() const { return m_told.state; }
+    [[nodiscard]] QString title() const { return m_told.title; }
+    [[nodiscard]] QString detail() const { return m_told.detail; }
+    [[nodiscard]] QString kind() const { return m_told.kind; }
+    [[nodiscard]] QString sentence() const { return m_told.sentence; } ///< the verdict in one
+    /// What a decision still needs, as one would ask for it; the first stands in the title.
+    [[nodiscard]] QStringList lacks() const { return m_told.lacks; }
+    [[nodiscard]] ToldSection reasons() const { return m_told.reasons; }
+    [[nodiscard]] ToldSection givenUp() const { return m_told.givenUp; }
+    [[nodiscard]] ToldSection contrast() const { return m_told.contrast; }
+    [[nodiscard]] ToldSection change() const { return m_told.change; }
+    [[nodiscard]] ToldSection today() const { return m_told.today; } ///< of the size looked at
+    [[nodiscard]] ToldSection cranks() const { return m_told.cranks; }
+    [[nodiscard]] ToldSection rules() const { return m_told.rules; }
+    [[nodiscard]] ToldSection asked() const { return m_told.asked; }
+    [[nodiscard]] QStringList cautions() const { return m_told.cautions; }
+
+    /// Whether there is a decision, and it answers the fitting as it is now.
+    [[nodiscard]] bool canCopy() const;
+    /// The whole decision as plain text; empty while it cannot be copied.
+    [[nodiscard]] Q_INVOKABLE QString text() const;
+    Q_INVOKABLE void copy() const;
+
+signals:
+    void sessionChanged();
+    void told();
+    void canCopyChanged();
+
+private:
+    struct Told {
+        State state = Waiting;
+        QString title;
+        QString detail;
+        QString kind;
+        QString sentence;
+        QStringList lacks;
+        ToldSection reasons;
+        ToldSection givenUp;
+        ToldSection contrast;
+        ToldSection change;
+        ToldSection today;
+        ToldSection cranks;
+        ToldSection rules;
+        ToldSection asked;
+        QStringList cautions;
+
+        bool operator==(const Told&) const = default;
+    };
+
+    void renew();
+    [[nodiscard]] Told tell() const;
+
+    QPointer<Session> m_session;
+    Told m_told;
+};
+
+} // namespace tripoise

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: MIT
+//
+// The candidates in the order of their table, to choose which two are looked at.
+#pragma once
+
+#include "decision/rows_model.h"
+
+namespace tripoise {
+
+class SizesModel : public RowsModel {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString shownName READ shownName NOTIFY namesChanged)
+    Q_PROPERTY(QString besideName READ besideName NOTIFY namesChanged)
+
+public:
+    enum Role { Name = Qt::UserRole + 1, Rank, Mark, Spoken, Broken, Shown, Beside };
+
+    using RowsModel::RowsModel;
+
+    [[nodiscard]] QString shownName() const { return m_shownName; } ///< empty where there is none
+    [[nodiscard]] QString besideName() const { return m_besideName; }
+
+    /// The size of a row is drawn whole; the one beside gives way where it is the same.
+    Q_INVOKABLE void show(int row);
+    Q_INVOKABLE void putBeside(int row);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+signals:
+    void namesChanged();
+
+protected:
+    void renew() override;
+
+private:
+    struct Row {
+        int frame = 0; ///< index into the fitting's frames
+        QString name;
+        int rank = 0;
+        QString mark;   ///< rank in a word or a figure
+        QString spoken; ///< name, rank and limits, for those who do not see it
+        bool broken = false;
+        bool shown = false;
+        bool beside = false;
+
+        bool operator==(const Row&) const = default;
+    };
+
+    /// -1 for a frame that is shown because it was advised, so that it follows the advice.
+    [[nodiscard]] int pinned(int frame) const;
+
+    std::vector<Row> m_rows;
+    QString m_shownName;
+    QString m_besideName;
+};
+
+} // namespace tripoise

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: MIT
+#include "wording/advice_text.h"
+
+#include "wording/words.h"
+
+namespace tripoise {
+namespace {
+
+/// "the Lowland bar"; by kind and width where it has no name.
+QString barPhrase(const Bar& bar)
+{
+    if (!bar.name.empty())
+        return Words::tr("the %1 bar", "after: with").arg(barName(bar));
+    switch (bar.kind) {
+    case BarKind::Flat:
+        return Words::tr("the flat bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    case BarKind::Swept:
+        return Words::tr("the swept bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    case BarKind::Drop:
+        return Words::tr("the drop bar of %1", "after: with").arg(halfMm(bar.widthMm));
+    }
+    return {};
+}
+
+/// "with the 100 mm stem and 15 mm of spacers"; the bar as well where the box has a choice of them.
+QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
+{
+    const Setup& setup = advised.setup;
+    const QString length = halfMm(setup.stem.lengthMm);
+    QStringList parts;
+    if (prepared.stock.bars.size() > 1)
+        parts << barPhrase(prepared.stock.bars[setup.cockpit.bar]);
+    parts << (setup.cockpit.flipped
+                  ? Words::tr("the %1 stem turned over", "after: with").arg(length)
+                  : Words::tr("the %1 stem", "after: with").arg(length));
+    parts << (setup.cockpit.spacersMm < 0.5
+                  ? Words::tr("no spacers", "after: with")
+                  : Words::tr("%1 of spacers", "after: with").arg(halfMm(setup.cockpit.spacersMm)));
+    return Words::tr("with %1", "parts of a set-up").arg(listed(parts));
+}
+
+QString stemOf(const Candidate& candidate)
+{
+    return halfMm(candidate.best->setup.stem.lengthMm);
+}
+
+} // namespace
+
+QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+{
+    if (!advice.solved)
+        return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
+    const Verdict& verdict = advice.verdict;
+    const Candidate& named = advice.candidates[verdict.named];
+    const QString size = sizeName(named, prepared);
+    const QString setup = setupPhrase(*named.best, prepared);
+    if (!advice.anySound())
+        return advice.candidates.size() < 2
+                   ? Words::tr("Not %1: it breaks a limit.").arg(size)
+                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, "
+                               "%2.")
+                         .arg(size, setup);
+    if (!verdict.other || verdict.kind == VerdictKind::Clear)
+        return Words::tr("%1, %2.", "size, with its parts")
+            .arg(sizeName(named, prepared, Place::Opening), setup);
+    if (verdict.kind == VerdictKind::Slight)
+        return Words::tr("Slightly %1, %2.", "size, with its parts").arg(size, setup);
+    const Candidate& other = advice.candidates[*verdict.other];
+    return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
+                     "uses; size, with its parts; the other size, its stem")
+        .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other));
+}
+
+VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const Riding& riding)
+{
+    if (!advice.solved)
+        return {Words::tr("Nothing fits"),
+                Words::tr("Nothing in the box of parts makes a bicycle of "
+                          "these sizes."),
+                {}};
+    const Verdict& verdict = advice.verdict;
+    const Candidate& named = advice.candidates[verdict.named];
+    const QString size = sizeName(named, prepared);
+    const QString opening = sizeName(named, prepared, Place::Opening);
+    const QString setup = setupPhrase(*named.best, prepared);
+    if (!advice.anySound())
+        return advice.candidates.size() < 2
+                   ? VerdictWords{Words::tr("Not %1", "a size").arg(size),
+                                  Words::tr("It breaks a limit; nearest it comes %1.",
+                                            "with its parts")
+                                      .arg(setup),
+                                  {}}
+                   : VerdictWords{Words::tr("None as they stand"),
+                                  Words::tr("Each breaks a limit. Nearest comes %1, %2.",
+                                            "size, with its parts")
+                                      .arg(size, setup),
+                                  {}};
+    if (!verdict.other)
+        return {opening, setup, {}};
+    const QString other = sizeName(advice.candidates[*verdict.other], prepared);
+    switch (verdict.kind) {
+    case VerdictKind::Clear:
+        return {opening, setup, Words::tr("Clear: it stays so with any weight halved or doubled.")};
+    case VerdictKind::Slight:
+        return {Words::tr("Slightly %1", "a size").arg(size), setup,
+                Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
+                    .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
+    case VerdictKind::Either:
+        return {Words::tr("Either will do"),
+                Words::tr("%1 %2, or %3 with the %4 stem, for %5.",
+                          "size, with its parts; the other size, its stem; uses")
+                    .arg(opening, setup, other, stemOf(advice.candidates[*verdict.other]),
+                         nameOf(riding.mix)),
+                Words::tr("Even: what little sets them apart is told below.")};
+    }
+    return {};
+}
+
+} // namespace tripoise
