@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "session/preferences.h"
 
+#include "wording/speech.h"
+
 #include <QCoreApplication>
 #include <QLocale>
 #include <QQmlEngine>
@@ -119,6 +121,8 @@ void Preferences::installLanguage()
 
 void Preferences::speakNow()
 {
+    speak({m_language == german ? QLocale(QLocale::German) : QLocale::c(),
+           m_units == imperial ? Units::Imperial : Units::Metric});
     if (m_session)
         emit m_session->speechChanged();
 }
