@@ -189,11 +189,11 @@ void paintCockpit(const Canvas& c, const BikeSketch& bike)
     c.circle(cockpit.stem.to, 0.5 * draw::barDiameter);
 }
 
-void paintPedal(const Canvas& c, const CrankSketch& crank, const Point& spindle, const QColor& body,
-                const QColor& edge)
+void paintPedal(const Canvas& c, const Point& spindle, Angle pitch, double stackMm,
+                const QColor& body, const QColor& edge)
 {
-    const Point half = 0.5 * draw::pedalLength * along(-crank.pedalPitch);
-    const double thick = 1.6 * crank.pedalStackMm;
+    const Point half = 0.5 * draw::pedalLength * along(-pitch);
+    const double thick = 1.6 * stackMm;
     c.ribbon(TubeSketch{spindle - half, spindle + half}, thick, thick, body, edge, c.steps.thin,
              true);
 }
@@ -216,13 +216,14 @@ void paintDrive(const Canvas& c, const BikeSketch& bike)
     c.circle(Point::Zero(), draw::chainringRadius);
     c.pen(c.theme.ink, c.steps.hair);
     c.circle(Point::Zero(), draw::chainringRadius - 12.0);
-    c.ribbon(TubeSketch{Point::Zero(), bike.crank->low}, draw::crankAtShell, draw::crankAtPedal,
+    c.ribbon(TubeSketch{Point::Zero(), bike.crank->near}, draw::crankAtShell, draw::crankAtPedal,
              c.theme.part, c.theme.ink, c.steps.thin, true);
     c.fill(c.theme.part);
     c.circle(Point::Zero(), 0.5 * draw::crankAtShell + 3.0);
-    paintPedal(c, *bike.crank, bike.crank->low, c.theme.part, c.theme.ink);
+    paintPedal(c, bike.crank->near, bike.crank->nearPitch, bike.crank->pedalStackMm, c.theme.part,
+               c.theme.ink);
     c.fill(c.theme.tube);
-    c.circle(bike.crank->low, 6.0);
+    c.circle(bike.crank->near, 6.0);
 }
 
 } // namespace
@@ -231,9 +232,10 @@ void paintFarCrank(const Canvas& c, const BikeSketch& bike)
 {
     if (!bike.crank)
         return;
-    c.ribbon(TubeSketch{Point::Zero(), bike.crank->high}, draw::crankAtShell, draw::crankAtPedal,
+    c.ribbon(TubeSketch{Point::Zero(), bike.crank->far}, draw::crankAtShell, draw::crankAtPedal,
              c.theme.tube, c.theme.soft, c.steps.hair, true);
-    paintPedal(c, *bike.crank, bike.crank->high, c.theme.tube, c.theme.soft);
+    paintPedal(c, bike.crank->far, bike.crank->farPitch, bike.crank->pedalStackMm, c.theme.tube,
+               c.theme.soft);
 }
 
 void paintBike(const Canvas& c, const BikeSketch& bike)
