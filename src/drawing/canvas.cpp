@@ -15,16 +15,19 @@ namespace {
 constexpr double ordinaryWidth = 1600.0;
 constexpr double ordinaryHeight = 1000.0;
 constexpr double smallestScale = 0.72;
+constexpr double smallLetters = 13.0;
+constexpr double bodyOnBoard = 15.4; // 13 to 11, as in the window's other columns
 
 } // namespace
 
-Steps stepsFor(const QSizeF& area)
+Steps stepsFor(const QSizeF& area, std::optional<double> smallPx)
 {
     const double s = std::max(
         smallestScale, std::min(area.width() / ordinaryWidth, area.height() / ordinaryHeight));
-    return {.title = 27.0 * s,
-            .body = 16.0 * s,
-            .small = 13.0 * s,
+    const double letters = smallPx ? *smallPx / smallLetters : s;
+    return {.title = 27.0 * letters,
+            .body = (smallPx ? bodyOnBoard : 16.0) * letters,
+            .small = smallLetters * letters,
             .hair = 0.9 * s,
             .thin = 1.3 * s,
             .medium = 1.9 * s,

@@ -228,4 +228,17 @@ void paintNearLimbs(const Canvas& c, const RiderSketch& rider)
         c.circle(joint, 8.0);
 }
 
+void paintKneePath(const Canvas& c, const RiderSketch& rider)
+{
+    std::vector<Point> path;
+    path.reserve(rider.turn.size());
+    for (const TurnStep& step : rider.turn)
+        path.push_back(step.kneeAt);
+    if (path.size() < 3)
+        return;
+    c.noFill();
+    c.pen(c.theme.soft, c.steps.hair);
+    c.polygon(path);
+}
+
 } // namespace tripoise

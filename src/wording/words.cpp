@@ -27,6 +27,11 @@ QString mm(double value)
     return Words::tr("%1 mm").arg(plain(value));
 }
 
+QString partMm(double value)
+{
+    return Words::tr("%1 mm").arg(plain(value));
+}
+
 QString halfMm(double value)
 {
     const bool whole = std::abs(value - std::round(value)) < 0.05;

@@ -18,6 +18,7 @@ class Words {
 [[nodiscard]] QString plain(double value, int decimals = 0);   ///< with a true minus sign
 [[nodiscard]] QString signedPlain(double value, int decimals); ///< with its sign, "+3"
 [[nodiscard]] QString mm(double value);                        ///< "742 mm"
+[[nodiscard]] QString partMm(double value);                    ///< of parts and frames: "100 mm"
 [[nodiscard]] QString halfMm(double value);                    ///< "172.5 mm", "170 mm"
 [[nodiscard]] QString degrees(double value);                   ///< "53°"
 [[nodiscard]] QString range(double low, double high);          ///< "49–57"

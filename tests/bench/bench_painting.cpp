@@ -4,7 +4,8 @@
 // centre pane has. 16.7 ms is one frame at 60 Hz; a drag must leave most of it to others.
 #include "support.h"
 
-#include "drawing/layout.h"
+#include "advice/trial.h"
+#include "drawing/canvas.h"
 #include "drawing/painter.h"
 
 #include <QGuiApplication>
@@ -12,6 +13,8 @@
 #include <QPainter>
 
 #include <benchmark/benchmark.h>
+
+#include <cmath>
 
 using namespace tripoise;
 using namespace tripoise::test;
@@ -77,6 +80,53 @@ void file(benchmark::State& state)
     }
 }
 BENCHMARK(file)->Apply(sizes);
+
+/// What a drag does in each frame: the trial, its sketch, the layout with labels held, the paint
+/// over what is kept as a picture.
+void drag(benchmark::State& state)
+{
+    const Case& made = demo();
+    const Candidate& named = made.advice.candidates[made.advice.verdict.named];
+    const PreparedSize& size = made.prepared.sizes[named.size];
+    const QRectF area = areaOf(state);
+    DrawingOptions options;
+    options.furniture = false;
+    options.lettersPx = 11.0;
+    options.kneePath = true;
+    Shown shown = asAdvised(made.advice);
+    shown.ridden = &*made.fitting.current;
+    const SideView before =
+        makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());
+    const Layout at = layOut(area, before, {}, options);
+    options.viewport = at.fit;
+    options.spots = at.spots;
+    options.holdSpots = true;
+    QImage behind(area.size().toSize(), QImage::Format_ARGB32_Premultiplied);
+    {
+        QPainter painter(&behind);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.fillRect(area, Theme::day().paper);
+        paintBehind({painter, Theme::day(), at.fit, at.steps}, before, at, options);
+    }
+    QImage image(behind.size(), QImage::Format_ARGB32_Premultiplied);
+    double pull = 0.0;
+    for (auto _ : state) {
+        pull = std::fmod(pull + 1.0, 60.0);
+        Contacts contacts = contactsOf(named.best->setup);
+        contacts.grip += Point(-pull, 0.4 * pull);
+        const Tried tried = tryContacts(contacts, *named.best, size, made.advice.person,
+                                        made.fitting.riding, made.prepared, tables());
+        shown.tried = &tried;
+        const SideView view =
+            makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());
+        const Layout layout = layOut(area, view, {}, options);
+        QPainter painter(&image);
+        painter.setRenderHint(QPainter::Antialiasing);
+        painter.drawImage(0, 0, behind);
+        paintBefore({painter, Theme::day(), layout.fit, layout.steps}, view, layout, options);
+    }
+}
+BENCHMARK(drag)->Apply(sizes);
 
 } // namespace
 
