@@ -15,8 +15,6 @@ namespace {
 constexpr double ordinaryWidth = 1600.0;
 constexpr double ordinaryHeight = 1000.0;
 constexpr double smallestScale = 0.72;
-constexpr double smallLetters = 13.0;
-constexpr double bodyOnBoard = 15.4; // 13 to 11, as in the window's other columns
 
 } // namespace
 
@@ -24,14 +22,23 @@ Steps stepsFor(const QSizeF& area, std::optional<double> smallPx)
 {
     const double s = std::max(
         smallestScale, std::min(area.width() / ordinaryWidth, area.height() / ordinaryHeight));
-    const double letters = smallPx ? *smallPx / smallLetters : s;
-    return {.title = 27.0 * letters,
-            .body = (smallPx ? bodyOnBoard : 16.0) * letters,
-            .small = smallLetters * letters,
-            .hair = 0.9 * s,
-            .thin = 1.3 * s,
-            .medium = 1.9 * s,
-            .bold = 3.0 * s};
+    if (!smallPx)
+        return {.title = 27.0 * s,
+                .body = 16.0 * s,
+                .small = 13.0 * s,
+                .hair = 0.9 * s,
+                .thin = 1.3 * s,
+                .medium = 1.9 * s,
+                .bold = 3.0 * s};
+    // Letters as in the columns beside the board. No line but the tubes' is wider than a pixel: up
+    // to there software draws it several times as fast.
+    return {.title = 1.9 * *smallPx,
+            .body = 1.18 * *smallPx,
+            .small = *smallPx,
+            .hair = std::min(0.8, 0.9 * s),
+            .thin = 1.0,
+            .medium = std::min(1.9, 1.9 * s),
+            .bold = std::min(2.6, 3.0 * s)};
 }
 
 QFont fontOf(double px, QFont::Weight weight)

@@ -31,6 +31,11 @@ struct Canvas {
 
     [[nodiscard]] QPointF px(const Point& mm) const { return fit.toPx(mm + shift); }
     [[nodiscard]] double px(double mm) const { return fit.pxPerMm * mm; }
+    /// Parts of a curve from point to point, of so many at the size of a picture.
+    [[nodiscard]] int fineness(int ofPicture) const
+    {
+        return fit.pxPerMm < 0.6 ? (ofPicture + 1) / 2 : ofPicture;
+    }
     [[nodiscard]] QPolygonF px(std::span<const Point> line) const;
 
     void pen(const QColor& color, double width, Qt::PenStyle style = Qt::SolidLine) const;

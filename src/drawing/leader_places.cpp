@@ -248,9 +248,12 @@ void placeLeadersOnBoard(Layout& layout, const SideView& view)
         rows += static_cast<std::size_t>(place.rows.size());
         return rows > room;
     });
-    for (const LeaderPlace& place : layout.leaders)
+    for (const LeaderPlace& place : layout.leaders) {
+        if (place.leftwards)
+            continue;
         intervals.push_back(
             {place.at.y() - 0.5 * row, (static_cast<double>(place.rows.size()) + leaderGap) * row});
+    }
     if (layout.leaders.empty())
         return;
     spread(intervals, low, bottom);
