@@ -57,7 +57,7 @@ private:
             candidate.best =
                 assess(*choice, search, m_person, m_riding.mix, size, m_prepared, m_tables);
             candidate.limits =
-                limitsOf(*candidate.best, size, m_person, m_riding, m_prepared, m_tables);
+                limitsOf(candidate.best->setup, size, m_person, m_riding, m_prepared, m_tables);
             candidate.findings = findingsOf(*candidate.best, search.wantedSetbackMm(choice->crank),
                                             size, m_person, m_riding, m_prepared, m_tables);
             for (const UsePosture& posture : candidate.best->uses)

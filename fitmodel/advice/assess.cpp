@@ -9,6 +9,7 @@
 namespace tripoise {
 namespace {
 
+constexpr double roundingMm = 1e-6; // the end of a range belongs to it
 constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
 
@@ -59,6 +60,32 @@ Angle lowestTrunk(const std::vector<UsePosture>& uses)
     return lowest;
 }
 
+std::vector<UsePosture> usePostures(const std::vector<Hold>& holds, BarKind kind, const Point& hip,
+                                    const Point& grip)
+{
+    std::vector<UsePosture> uses;
+    for (const Hold& hold : holds)
+        if (hold.place == mainPlace(kind))
+            uses.push_back(
+                {hold.use, solveUpperBody(hold.limbs, hip, grip, hold.windows), hold.windows});
+    return uses;
+}
+
+std::vector<TurnStep> legOverTurn(const Person& person, const SaddlePlace& saddle, double crankMm,
+                                  Angle trunk, const Tables& tables)
+{
+    std::vector<TurnStep> turn;
+    turn.reserve(stepsOfTurn);
+    for (int step = 0; step < stepsOfTurn; ++step) {
+        const Angle crank = Angle::degrees(360.0 / stepsOfTurn * step);
+        const LegPoints leg =
+            legAt(person.body, tables.body, person.foothold, saddle.point(), crankMm, crank);
+        turn.push_back({crank, leg.kneeFlexion, trunk - angleOf(leg.knee - leg.hip),
+                        angleOf(leg.knee - leg.ankle) - angleOf(leg.toe - leg.heel), leg.knee});
+    }
+    return turn;
+}
+
 LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double crankMm, Angle trunk,
                       const Tables& tables)
 {
@@ -68,18 +95,14 @@ LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double cr
     leg.kneeBottomFootLevel =
         kneeAtBottomFootLevel(body, tables.body, person.foothold, saddle, crankMm);
     leg.kneeOverSpindleMm = kneeOverSpindle(body, tables.body, person.foothold, saddle, crankMm);
-    const auto at = [&](Angle crank) {
-        return legAt(body, tables.body, person.foothold, saddle.point(), crankMm, crank);
-    };
-    const LegPoints top = at(topDeadCentre);
+    const LegPoints top =
+        legAt(body, tables.body, person.foothold, saddle.point(), crankMm, topDeadCentre);
     leg.kneeTop = top.kneeFlexion;
     leg.hipTop = trunk - angleOf(top.knee - top.hip);
     leg.ankleLeast = Angle::degrees(360.0);
-    for (int step = 0; step < stepsOfTurn; ++step) {
-        const LegPoints points = at(Angle::degrees(360.0 / stepsOfTurn * step));
-        const Angle ankle = angleOf(points.knee - points.ankle) - angleOf(points.toe - points.heel);
-        leg.ankleLeast = std::min(leg.ankleLeast, ankle);
-        leg.ankleMost = std::max(leg.ankleMost, ankle);
+    for (const TurnStep& step : legOverTurn(person, saddle, crankMm, trunk, tables)) {
+        leg.ankleLeast = std::min(leg.ankleLeast, step.ankle);
+        leg.ankleMost = std::max(leg.ankleMost, step.ankle);
     }
     return leg;
 }
@@ -96,13 +119,7 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     const Bar& bar = prepared.stock.bars[advised.setup.cockpit.bar];
     const std::vector<Hold> holds = holdsOf(person, mix, bar, tables);
     const Point hip = search.hip(choice.crank);
-    for (const Hold& hold : holds) {
-        if (hold.place != mainPlace(bar.kind))
-            continue;
-        advised.uses.push_back({hold.use,
-                                solveUpperBody(hold.limbs, hip, advised.setup.grip, hold.windows),
-                                hold.windows});
-    }
+    advised.uses = usePostures(holds, bar.kind, hip, advised.setup.grip);
     advised.leg = legPosture(person, advised.setup.saddle, advised.setup.crankMm,
                              lowestTrunk(advised.uses), tables);
 
@@ -119,14 +136,14 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     return advised;
 }
 
-Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
+Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& person,
                   const Riding& riding, const Prepared& prepared, const Tables& tables)
 {
     const Stock& stock = prepared.stock;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
-    Findings broken = brokenLimits(size.frame, size.skeleton, advised.setup, stock.saddle,
+    Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle,
                                    person.body.inseamMm, load, tables.frame, tables.parts);
-    const Angle lean = pedalStrikeLean(size.skeleton, advised.setup.crankMm,
+    const Angle lean = pedalStrikeLean(size.skeleton, setup.crankMm,
                                        stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm),
                                        tables.parts.pedalWidthMm);
     if (lean.deg() < tables.leastPedalLeanDeg)
@@ -138,36 +155,64 @@ Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size, const P
     return broken;
 }
 
-Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const PreparedSize& size,
-                    const Person& person, const Riding& riding, const Prepared& prepared,
-                    const Tables& tables)
+Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& leg, const Mix& mix,
+                         const Tables& tables)
 {
     Findings findings;
-    const auto note = [&findings](FindingCode code, Severity severity, std::vector<double> numbers,
-                                  std::optional<Use> use = {}) {
-        findings.push_back({code, severity, std::move(numbers), {}, use});
-    };
-    const auto outOf = [&](FindingCode code, Angle angle, const Window& window,
-                           std::optional<Use> use) {
+    const auto outOf = [&findings](FindingCode code, Angle angle, const Window& window,
+                                   std::optional<Use> use) {
         if (angle < window.low() || angle > window.high())
-            note(code, Severity::Caution, {angle.deg(), window.low().deg(), window.high().deg()},
-                 use);
+            findings.push_back({code,
+                                Severity::Caution,
+                                {angle.deg(), window.low().deg(), window.high().deg()},
+                                {},
+                                use});
     };
-    const Setup& setup = advised.setup;
-    for (const UsePosture& use : advised.uses) {
-        if (riding.mix.of(use.use) < leastShareMentioned)
+    for (const UsePosture& use : uses) {
+        if (mix.of(use.use) < leastShareMentioned)
             continue;
         if (use.posture.beyondMm > 0.0) {
-            note(FindingCode::BarOutOfReach, Severity::Caution, {use.posture.beyondMm}, use.use);
+            findings.push_back({FindingCode::BarOutOfReach,
+                                Severity::Caution,
+                                {use.posture.beyondMm},
+                                {},
+                                use.use});
             continue;
         }
         outOf(FindingCode::TrunkOutOfRange, use.posture.trunk, use.windows.trunk, use.use);
         outOf(FindingCode::ArmTrunkOutOfRange, use.posture.armTrunk, use.windows.armTrunk, use.use);
     }
-    const LegTarget leg = legTarget(tables.comfort, riding.mix, Angle());
-    outOf(FindingCode::KneeOutOfRange, advised.leg.kneeBottom,
-          {leg.knee, tables.comfort.kneeHalfWidth}, {});
+    outOf(FindingCode::KneeOutOfRange, leg.kneeBottom,
+          {legTarget(tables.comfort, mix, Angle()).knee, tables.comfort.kneeHalfWidth}, {});
+    return findings;
+}
 
+Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses, const Mix& mix,
+                      const Tables& tables)
+{
+    Findings findings;
+    for (const UsePosture& use : uses) {
+        const Range& natural = tables.weights.naturalStemMm[indexOf(use.use)];
+        if (mix.of(use.use) >= leastShareMentioned && outside(lengthMm, natural) > roundingMm)
+            findings.push_back({FindingCode::StemOutOfNaturalRange,
+                                Severity::Note,
+                                {lengthMm, natural.low, natural.high},
+                                {},
+                                use.use});
+    }
+    return findings;
+}
+
+Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const PreparedSize& size,
+                    const Person& person, const Riding& riding, const Prepared& prepared,
+                    const Tables& tables)
+{
+    Findings findings = postureFindings(advised.uses, advised.leg, riding.mix, tables);
+    const auto note = [&findings](FindingCode code, Severity severity,
+                                  std::vector<double> numbers) {
+        findings.push_back({code, severity, std::move(numbers), {}, {}});
+    };
+    const Setup& setup = advised.setup;
     const double setback = setup.saddle.setbackMm();
     if (std::abs(setback - wantedSetbackMm) > 0.5)
         note(FindingCode::SetbackOutOfRails, Severity::Caution, {wantedSetbackMm, setback});
@@ -175,13 +220,8 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
         clearance && *clearance < tables.weights.wantedStandoverMm)
         note(FindingCode::StandoverTight, Severity::Caution,
              {*clearance, tables.weights.wantedStandoverMm});
-    for (const UsePosture& use : advised.uses) {
-        const Range& natural = tables.weights.naturalStemMm[indexOf(use.use)];
-        if (riding.mix.of(use.use) >= leastShareMentioned
-            && outside(setup.stem.lengthMm, natural) > 0.0)
-            note(FindingCode::StemOutOfNaturalRange, Severity::Note,
-                 {setup.stem.lengthMm, natural.low, natural.high}, use.use);
-    }
+    for (Finding& finding : stemFindings(setup.stem.lengthMm, advised.uses, riding.mix, tables))
+        findings.push_back(std::move(finding));
     if (prepared.stock.fittedCrankMm && *prepared.stock.fittedCrankMm != setup.crankMm)
         note(FindingCode::CrankSwap, Severity::Note,
              {*prepared.stock.fittedCrankMm, setup.crankMm});

@@ -11,6 +11,10 @@ namespace tripoise {
                                   const Mix& mix, const PreparedSize& size,
                                   const Prepared& prepared, const Tables& tables);
 
+/// How the rider takes a bar at its main place, use by use; `holds` are that bar's.
+[[nodiscard]] std::vector<UsePosture> usePostures(const std::vector<Hold>& holds, BarKind kind,
+                                                  const Point& hip, const Point& grip);
+
 /// The most bent back of the uses.
 [[nodiscard]] Angle lowestTrunk(const std::vector<UsePosture>& uses);
 
@@ -18,10 +22,30 @@ namespace tripoise {
 [[nodiscard]] LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double crankMm,
                                     Angle trunk, const Tables& tables);
 
+/// The leg at one step of the crank's turn.
+struct TurnStep {
+    Angle crank; ///< from the x axis
+    Angle knee;  ///< flexion
+    Angle hip;   ///< between trunk and thigh
+    Angle ankle; ///< between shank and foot
+    Point kneeAt = Point::Zero();
+};
+/// Once round, in even steps from the crank level forward.
+[[nodiscard]] std::vector<TurnStep> legOverTurn(const Person& person, const SaddlePlace& saddle,
+                                                double crankMm, Angle trunk, const Tables& tables);
+
 /// Limits the set-up breaks.
-[[nodiscard]] Findings limitsOf(const AdvisedSetup& advised, const PreparedSize& size,
-                                const Person& person, const Riding& riding,
-                                const Prepared& prepared, const Tables& tables);
+[[nodiscard]] Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& person,
+                                const Riding& riding, const Prepared& prepared,
+                                const Tables& tables);
+
+/// Joints outside their ranges, and a bar out of reach.
+[[nodiscard]] Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& leg,
+                                       const Mix& mix, const Tables& tables);
+
+/// Uses for which a stem is shorter or longer than usual.
+[[nodiscard]] Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses,
+                                    const Mix& mix, const Tables& tables);
 
 /// What is worth telling about it, short of limits.
 [[nodiscard]] Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm,

@@ -37,6 +37,12 @@ using Point = Eigen::Vector2d;
     return {-std::cos(slope.rad()), std::sin(slope.rad())};
 }
 
+/// Unit vector ahead of such a tube, square to it.
+[[nodiscard]] inline Point aheadOfTube(Angle slope)
+{
+    return {std::sin(slope.rad()), std::cos(slope.rad())};
+}
+
 /// Angle of a vector from the x axis.
 [[nodiscard]] inline Angle angleOf(const Point& vector)
 {

@@ -43,6 +43,10 @@ enum class FindingCode {
     BarCutDown,            ///< numbers: width, width wanted
     LeaveSteererLong,      ///< numbers: cut, extra to leave at least, at most
     ToeNotChecked,         ///< toe clearance is not computed; check by hand
+    // about contacts pulled about by hand
+    SaddleBeyondRails, ///< numbers: setback tried, setback rails and post reach
+    BarBelowStem,      ///< numbers: how far the bar is below a stem without spacers, along the axis
+    StemNotMade,       ///< numbers: length, shortest and longest made
 };
 
 struct Finding {

@@ -23,6 +23,11 @@ Steering steeringOf(const Skeleton& skeleton)
     return steering;
 }
 
+double aheadOfSteering(const Skeleton& skeleton, const Point& point)
+{
+    return (point - skeleton.headTop).dot(aheadOfTube(skeleton.headAngle));
+}
+
 Angle pedalStrikeLean(const Skeleton& skeleton, double crankMm, double pedalLateralMm,
                       double pedalWidthMm)
 {

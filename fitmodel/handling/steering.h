@@ -20,6 +20,9 @@ struct Steering {
 
 [[nodiscard]] Steering steeringOf(const Skeleton& skeleton);
 
+/// How far a point, such as the grips, lies ahead of the steering axis; perpendicular, mm.
+[[nodiscard]] double aheadOfSteering(const Skeleton& skeleton, const Point& point);
+
 /// Lean at which the outer edge of the lower pedal meets the ground, the bicycle rolling over the
 /// round of its tyre; riderless, tyres unsquashed (16 CFR 1512.17(c) asks for 25 degrees).
 [[nodiscard]] Angle pedalStrikeLean(const Skeleton& skeleton, double crankMm, double pedalLateralMm,

@@ -45,6 +45,16 @@ Angle pitchAt(const Foothold& foothold, Angle crank, Angle bottom)
 
 } // namespace
 
+SaddlePlace saddleFrom(double heightMm, double setbackMm)
+{
+    return {heightMm, Angle::radians(std::acos(std::clamp(setbackMm / heightMm, -1.0, 1.0)))};
+}
+
+SaddlePlace saddleAt(const Point& point)
+{
+    return {point.norm(), Angle::radians(std::atan2(point.y(), -point.x()))};
+}
+
 LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& foothold,
                 const Point& saddle, double crankMm, Angle crank)
 {

@@ -32,6 +32,10 @@ struct SaddlePlace {
     [[nodiscard]] double setbackMm() const { return heightMm * std::cos(seatAxis.rad()); }
 };
 
+/// The same place from figures taken with a tape, or from a point.
+[[nodiscard]] SaddlePlace saddleFrom(double heightMm, double setbackMm);
+[[nodiscard]] SaddlePlace saddleAt(const Point& point);
+
 struct LegPoints {
     Point hip;
     Point knee;

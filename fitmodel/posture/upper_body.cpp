@@ -23,6 +23,7 @@ constexpr Angle mostElbow = Angle::degrees(90.0);
 constexpr Angle straightElbow;           // 0
 constexpr double elbowTolerance = 3e-4;  // rad; the step after one this small errs by its square
 constexpr double leastArmSquare = 100.0; // mm^2, where splay would swallow the arm
+constexpr double leastDistance = 1e-6;   // mm, where the grip would lie in the hip itself
 constexpr double beyondScaleMm = 5.0;    // a grip this far out of reach costs a point more
 
 struct Term {
@@ -48,7 +49,7 @@ public:
                   - limbs.splayMm * limbs.splayMm)
     {
         const Point line = grip - hip;
-        m_distance = line.norm();
+        m_distance = std::max(leastDistance, line.norm());
         m_slope = std::atan2(line.y(), line.x());
     }
 

@@ -14,6 +14,19 @@ Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersM
     return skeleton.headTop + up * upTube(skeleton.headAngle) + mounted.lengthMm * along(stem);
 }
 
+StemAndSpacers stemCarrying(const Skeleton& skeleton, const Point& clamp, const Stem& mounted,
+                            const PartDefaults& defaults)
+{
+    // Square to the steering axis there is only the stem, cos(angle) of its length; along it, the
+    // parts under its middle, the spacers and sin(angle) of its length.
+    const Point fromHead = clamp - skeleton.headTop;
+    const double length =
+        fromHead.dot(aheadOfTube(skeleton.headAngle)) / std::cos(mounted.angle.rad());
+    const double up = fromHead.dot(upTube(skeleton.headAngle));
+    return {length, up - length * std::sin(mounted.angle.rad()) - skeleton.upperHeadsetMm
+                        - 0.5 * mounted.clampHeightMm.value_or(defaults.clampHeightMm)};
+}
+
 double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                   const PartDefaults& defaults)
 {

@@ -28,6 +28,15 @@ struct Setup {
 [[nodiscard]] Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                                 const PartDefaults& defaults);
 
+/// The reverse: how long a stem and how tall its spacers would have to be for its clamp to come to
+/// a point, at its angle and clamp height. Neither need be sold, or even be positive.
+struct StemAndSpacers {
+    double stemLengthMm = 0.0;
+    double spacersMm = 0.0;
+};
+[[nodiscard]] StemAndSpacers stemCarrying(const Skeleton& skeleton, const Point& clamp,
+                                          const Stem& mounted, const PartDefaults& defaults);
+
 /// Head tube, both headset stacks, spacers and clamp, less the gap under the stem's top.
 [[nodiscard]] double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                                 const PartDefaults& defaults);

@@ -139,8 +139,8 @@ private:
         const Point saddle = m_setup->saddle.point();
         CrankSketch crank;
         crank.lengthMm = m_setup->crankMm;
-        crank.low = crank.lengthMm * along(bottomOfTurn(saddle));
-        crank.high = crank.lengthMm * along(topOfTurn(saddle));
+        crank.near = crank.lengthMm * along(bottomOfTurn(saddle));
+        crank.far = crank.lengthMm * along(topOfTurn(saddle));
         crank.pedalStackMm = m_prepared.stock.pedal.stackMm.value_or(m_tables.parts.pedalStackMm);
         return crank;
     }

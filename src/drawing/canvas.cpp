@@ -18,17 +18,27 @@ constexpr double smallestScale = 0.72;
 
 } // namespace
 
-Steps stepsFor(const QSizeF& area)
+Steps stepsFor(const QSizeF& area, std::optional<double> smallPx)
 {
     const double s = std::max(
         smallestScale, std::min(area.width() / ordinaryWidth, area.height() / ordinaryHeight));
-    return {.title = 27.0 * s,
-            .body = 16.0 * s,
-            .small = 13.0 * s,
-            .hair = 0.9 * s,
-            .thin = 1.3 * s,
-            .medium = 1.9 * s,
-            .bold = 3.0 * s};
+    if (!smallPx)
+        return {.title = 27.0 * s,
+                .body = 16.0 * s,
+                .small = 13.0 * s,
+                .hair = 0.9 * s,
+                .thin = 1.3 * s,
+                .medium = 1.9 * s,
+                .bold = 3.0 * s};
+    // Letters as in the columns beside the board. No line but the tubes' is wider than a pixel: up
+    // to there software draws it several times as fast.
+    return {.title = 1.9 * *smallPx,
+            .body = 1.18 * *smallPx,
+            .small = *smallPx,
+            .hair = std::min(0.8, 0.9 * s),
+            .thin = 1.0,
+            .medium = std::min(1.9, 1.9 * s),
+            .bold = std::min(2.6, 3.0 * s)};
 }
 
 QFont fontOf(double px, QFont::Weight weight)

@@ -4,7 +4,10 @@
 // a few fixed steps.
 #pragma once
 
-#include "drawing/painter.h"
+#include "drawing/fit.h"
+#include "drawing/side_view.h"
+#include "drawing/steps.h"
+#include "drawing/theme.h"
 
 #include <QFont>
 #include <QPainter>
@@ -15,21 +18,6 @@
 #include <vector>
 
 namespace tripoise {
-
-/// Heights of letters and weights of lines, in the area's own unit, all from one size.
-struct Steps {
-    double title = 0.0;
-    double body = 0.0;
-    double small = 0.0;
-    double hair = 0.0;
-    double thin = 0.0;
-    double medium = 0.0;
-    double bold = 0.0;
-};
-
-[[nodiscard]] Steps stepsFor(const QSizeF& area);
-
-[[nodiscard]] QFont fontOf(double px, QFont::Weight weight = QFont::Normal);
 
 struct Canvas {
     QPainter& painter;
@@ -43,6 +31,11 @@ struct Canvas {
 
     [[nodiscard]] QPointF px(const Point& mm) const { return fit.toPx(mm + shift); }
     [[nodiscard]] double px(double mm) const { return fit.pxPerMm * mm; }
+    /// Parts of a curve from point to point, of so many at the size of a picture.
+    [[nodiscard]] int fineness(int ofPicture) const
+    {
+        return fit.pxPerMm < 0.6 ? (ofPicture + 1) / 2 : ofPicture;
+    }
     [[nodiscard]] QPolygonF px(std::span<const Point> line) const;
 
     void pen(const QColor& color, double width, Qt::PenStyle style = Qt::SolidLine) const;

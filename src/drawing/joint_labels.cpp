@@ -6,6 +6,7 @@
 #include <QFontMetricsF>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
@@ -39,10 +40,41 @@ struct Stroke {
     double weight = 8.0;
 };
 
+/// Rim and tyre of a wheel; inside there are only spokes.
+struct Ring {
+    QPointF centre;
+    double inner = 0.0;
+    double outer = 0.0;
+
+    [[nodiscard]] bool touches(const QRectF& rect) const
+    {
+        const double nearX = std::clamp(centre.x(), rect.left(), rect.right()) - centre.x();
+        const double nearY = std::clamp(centre.y(), rect.top(), rect.bottom()) - centre.y();
+        const double farX =
+            std::max(std::abs(rect.left() - centre.x()), std::abs(rect.right() - centre.x()));
+        const double farY =
+            std::max(std::abs(rect.top() - centre.y()), std::abs(rect.bottom() - centre.y()));
+        return std::hypot(nearX, nearY) < outer && std::hypot(farX, farY) > inner;
+    }
+};
+
+/// A distance of a label from its joint, in radii of its arc, and what it costs.
+struct Distance {
+    double radii;
+    double cost;
+};
+constexpr std::array rings{Distance{1.06, 1.0}, Distance{0.9, 2.0},  Distance{0.7, 3.0},
+                           Distance{1.2, 4.0},  Distance{1.35, 5.0}, Distance{1.5, 6.0},
+                           Distance{1.7, 7.0},  Distance{0.55, 4.0}, Distance{2.0, 8.0},
+                           Distance{2.4, 9.0}};
+constexpr int ringsOnSheet = 7;     // a board, which is smaller, has them all
+constexpr double worthMoving = 6.0; // a spot must be so much better for a label to move there
+
 /// Puts each label where it covers least, near the middle of its arc if it can.
 class Placer {
 public:
-    Placer(const Layout& layout, const SideView& view) : m_layout(layout)
+    Placer(const Layout& layout, const SideView& view, bool onBoard)
+        : m_layout(layout), m_onBoard(onBoard)
     {
         for (const LeaderPlace& leader : layout.leaders) {
             m_strokes.push_back({leader.at, leader.knee});
@@ -51,31 +83,44 @@ public:
         }
         m_taken.push_back(layout.block.box);
         m_taken.push_back(layout.leadersHeading);
+        m_taken.push_back(layout.legend);
+        for (const DimensionPlace& dimension : layout.dimensions) {
+            m_taken.push_back(dimension.extent());
+            m_strokes.push_back({dimension.line.p1(), dimension.line.p2(), 3.0, 6.0});
+        }
+        for (const PulledPlace& pulled : layout.pulled)
+            m_taken.push_back(pulled.label);
         avoid(view.chosen, Point::Zero());
         if (view.other)
             avoid(*view.other, view.otherOffset);
         avoid(*view.rider);
     }
 
-    QRectF place(const JointAngle& angle, const QSizeF& size)
+    /// `before` is kept unless another spot is much better.
+    LabelSpot place(const JointAngle& angle, const QSizeF& size, const LabelSpot* before)
     {
-        QRectF best;
+        LabelSpot best;
         double least = std::numeric_limits<double>::infinity();
-        const Angle middle = angle.directionOf(0.5 * angle.value);
-        double dearer = 0.0;
-        for (const double ring : {1.06, 0.9, 0.7, 1.2, 1.35, 1.5, 1.7}) {
-            dearer += 1.0;
+        const int ringCount = m_onBoard ? static_cast<int>(rings.size()) : ringsOnSheet;
+        for (int ring = 0; ring < ringCount; ++ring) {
             for (int turn = -12; turn <= 12; ++turn) {
-                const QRectF rect = beyond(angle, ring, middle + Angle::degrees(15.0 * turn), size);
-                const double cost = dearer + 0.6 * std::abs(turn) + costOf(rect);
+                const LabelSpot spot{ring, turn};
+                const double cost = rings[static_cast<std::size_t>(ring)].cost
+                                    + 0.6 * std::abs(turn) + costOf(at(angle, spot, size))
+                                    - (before && *before == spot ? worthMoving : 0.0);
                 if (cost < least) {
                     least = cost;
-                    best = rect;
+                    best = spot;
                 }
             }
         }
-        m_taken.push_back(best);
         return best;
+    }
+
+    QRectF take(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size)
+    {
+        m_taken.push_back(at(angle, spot, size));
+        return m_taken.back();
     }
 
 private:
@@ -94,12 +139,21 @@ private:
             avoid(bike.cockpit->stem.from + offset, bike.cockpit->stem.to + offset, 30.0);
         if (bike.saddle)
             avoid(bike.saddle->tail + offset, bike.saddle->nose + offset, 25.0);
-        for (const WheelSketch* wheel : {&bike.rear, &bike.front})
-            avoid(wheel->axle + offset, wheel->axle + offset, 0.9 * wheel->radiusMm);
+        for (const WheelSketch* wheel : {&bike.rear, &bike.front}) {
+            if (m_onBoard)
+                m_rings.push_back(
+                    {m_layout.fit.toPx(wheel->axle + offset),
+                     m_layout.fit.pxPerMm * (wheel->beadSeatRadiusMm - 30.0),
+                     m_layout.fit.pxPerMm
+                         * (wheel->mudguardRadiusMm.value_or(wheel->radiusMm) + 8.0)});
+            else
+                avoid(wheel->axle + offset, wheel->axle + offset, 0.9 * wheel->radiusMm);
+        }
     }
 
     void avoid(const RiderSketch& rider)
     {
+        const double farWeight = m_onBoard ? 6.0 : 1.5;
         const double s = rider.statureMm;
         avoid(rider.hip, rider.shoulder, 0.058 * s);
         avoid(rider.shoulder, rider.elbow, 0.027 * s);
@@ -107,8 +161,8 @@ private:
         avoid(rider.shoulder, rider.head, 0.060 * s);
         avoid(rider.near.hip, rider.near.knee, 0.044 * s);
         avoid(rider.near.knee, rider.near.ankle, 0.033 * s);
-        avoid(rider.far.hip, rider.far.knee, 0.040 * s, 1.5);
-        avoid(rider.far.knee, rider.far.ankle, 0.030 * s, 1.5);
+        avoid(rider.far.hip, rider.far.knee, 0.040 * s, farWeight);
+        avoid(rider.far.knee, rider.far.ankle, 0.030 * s, farWeight);
         for (const JointAngle& angle : rider.angles) {
             const double radius = arcRadiusMm(angle.joint);
             constexpr int parts = 6;
@@ -119,6 +173,13 @@ private:
             }
             avoid(angle.at, angle.at + 1.12 * radius * along(angle.zero), 6.0);
         }
+    }
+
+    QRectF at(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size) const
+    {
+        const Angle middle = angle.directionOf(0.5 * angle.value);
+        return beyond(angle, rings[static_cast<std::size_t>(spot.ring)].radii,
+                      middle + Angle::degrees(15.0 * spot.turn), size);
     }
 
     /// Outside a circle round the joint.
@@ -147,21 +208,26 @@ private:
             if (touches(rect.adjusted(-stroke.half, -stroke.half, stroke.half, stroke.half),
                         stroke.from, stroke.to))
                 cost += stroke.weight;
+        for (const Ring& ring : m_rings)
+            if (ring.touches(rect))
+                cost += 8.0;
         const QRectF free(m_layout.sheet.left(), m_layout.scene.top(), m_layout.sheet.width(),
                           m_layout.sheet.bottom() - m_layout.scene.top());
         return free.contains(rect) ? cost : cost + 200.0;
     }
 
     const Layout& m_layout;
+    bool m_onBoard;
+    std::vector<Ring> m_rings;
     std::vector<QRectF> m_taken;
     std::vector<Stroke> m_strokes;
 };
 
-QSizeF sizeOf(const JointAngle& angle, const Steps& steps)
+QSizeF sizeOf(const JointAngle& angle, const Steps& steps, bool onBoard)
 {
     const QFontMetricsF body(fontOf(steps.body, QFont::DemiBold));
     const QFontMetricsF small(fontOf(steps.small));
-    return {hazardMarkWidth(angle, steps)
+    return {signWidth(angle, steps, onBoard)
                 + std::max(body.horizontalAdvance(jointLabel(angle)),
                            small.horizontalAdvance(jointRange(angle))),
             body.height() + small.height()};
@@ -180,20 +246,29 @@ double arcRadiusMm(Joint joint)
     return 150.0;
 }
 
-double hazardMarkWidth(const JointAngle& angle, const Steps& steps)
+double signWidth(const JointAngle& angle, const Steps& steps, bool onBoard)
 {
-    return angle.comfortable() ? 0.0 : 1.4 * steps.body;
+    return angle.comfortable() && !onBoard ? 0.0 : 1.4 * steps.body;
 }
 
-std::vector<QRectF> placeJointLabels(const Layout& layout, const SideView& view)
+void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options)
 {
-    std::vector<QRectF> places;
     if (!view.rider)
-        return places;
-    Placer placer(layout, view);
-    for (const JointAngle& angle : view.rider->angles)
-        places.push_back(placer.place(angle, sizeOf(angle, layout.steps)));
-    return places;
+        return;
+    Placer placer(layout, view, !options.furniture);
+    for (std::size_t i = 0; i < view.rider->angles.size(); ++i) {
+        const JointAngle& angle = view.rider->angles[i];
+        const LabelSpot* before = i < options.spots.size() ? &options.spots[i] : nullptr;
+        if (!layout.sheet.contains(layout.fit.toPx(angle.at))) {
+            layout.spots.push_back(before ? *before : LabelSpot());
+            layout.jointLabels.push_back({});
+            continue;
+        }
+        const QSizeF size = sizeOf(angle, layout.steps, !options.furniture);
+        layout.spots.push_back(options.holdSpots && before ? *before
+                                                           : placer.place(angle, size, before));
+        layout.jointLabels.push_back(placer.take(angle, layout.spots.back(), size));
+    }
 }
 
 } // namespace tripoise

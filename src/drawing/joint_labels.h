@@ -11,10 +11,12 @@ namespace tripoise {
 /// Radius an angle is drawn with, mm.
 [[nodiscard]] double arcRadiusMm(Joint joint);
 
-/// Room that the hazard mark takes before a label; 0 inside the comfortable range.
-[[nodiscard]] double hazardMarkWidth(const JointAngle& angle, const Steps& steps);
+/// Room that a sign takes before a label. A board has one before each, so that nothing moves as an
+/// angle leaves its range; a sheet has the hazard's alone.
+[[nodiscard]] double signWidth(const JointAngle& angle, const Steps& steps, bool onBoard);
 
-/// One rectangle a joint angle of the rider, in their order. The layout must have its leaders.
-[[nodiscard]] std::vector<QRectF> placeJointLabels(const Layout& layout, const SideView& view);
+/// Fills in a rectangle and its spot for each joint angle of the rider. The layout must have all
+/// else.
+void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options);
 
 } // namespace tripoise

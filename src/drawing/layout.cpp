@@ -16,14 +16,9 @@ constexpr double leastReadableWidth = 420.0;
 constexpr double leastReadableHeight = 300.0;
 constexpr double uprightBelow = 1.2;  // width over height
 constexpr double columnAtMost = 0.34; // of the sheet's width
-constexpr double rowPitch = 1.55;     // of the letters' height
 constexpr double spareBelow = 0.35;
-constexpr double leaderGap = 0.3; // of a row, between leaders
-
-double widthOf(const QString& text, const QFont& font)
-{
-    return QFontMetricsF(font).horizontalAdvance(text);
-}
+constexpr double leastBoardWidth = 240.0;
+constexpr double leastBoardHeight = 200.0;
 
 QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, BlockPlace& block)
 {
@@ -54,31 +49,6 @@ QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, Blo
     return {width, (lines + 0.7) * block.rowHeight};
 }
 
-double leadersWidth(const SideView& view, const Steps& steps)
-{
-    double width = view.leaders.empty()
-                       ? 0.0
-                       : widthOf(leadersHeading(view), fontOf(steps.small, QFont::DemiBold));
-    for (const Leader& leader : view.leaders)
-        width = std::max(width, widthOf(leaderLabel(leader), fontOf(steps.small)));
-    return width > 0.0 ? width + 2.5 * steps.small : 0.0;
-}
-
-DrawingFit fitInto(const QRectF& scene, const SideView& view)
-{
-    const SideView::Bounds bounds = view.bounds();
-    const Point size = (bounds.high - bounds.low).cwiseMax(1.0);
-    DrawingFit fit;
-    fit.pxPerMm = std::min(scene.width() / size.x(), scene.height() / size.y());
-    const Point middle = 0.5 * (bounds.low + bounds.high);
-    // Stands on the bottom of its place, as on a floor; raised a little where there is height to
-    // spare.
-    const double spare = scene.height() - fit.pxPerMm * size.y();
-    fit.origin = {scene.center().x() - fit.pxPerMm * middle.x(),
-                  scene.bottom() + fit.pxPerMm * bounds.low.y() - spareBelow * spare};
-    return fit;
-}
-
 void placeTitle(Layout& layout, const DrawingText& text)
 {
     QRectF& sheet = layout.sheet;
@@ -98,155 +68,127 @@ void placeTitle(Layout& layout, const DrawingText& text)
     layout.scene.setTop(y + layout.steps.body);
 }
 
-/// Over the words on the right, or over those on the left where there are no others.
-void placeHeading(Layout& layout, const SideView& view, const std::vector<Interval>& intervals,
-                  double column, double row)
+/// A line of words a contact was pulled with: ahead of the grips, behind the saddle.
+void placePulled(Layout& layout, const SideView& view)
 {
-    const double width =
-        widthOf(leadersHeading(view), fontOf(layout.steps.small, QFont::DemiBold)) + 2.0;
-    if (!intervals.empty()) {
-        layout.leadersHeading = {column, intervals.front().top - row,
-                                 std::min(width, layout.sheet.right() - column), row};
+    if (!view.advised || !view.chosen.saddle || !view.chosen.cockpit)
         return;
-    }
-    const QRectF& label = layout.leaders.front().label;
-    layout.leadersHeading = {std::max(layout.sheet.left(), label.right() - width),
-                             label.top() - row, width, row};
+    const auto add = [&layout](const QStringList& rows, const Point& from, const Point& to,
+                               const Point& beside, bool leftwards) {
+        if (rows.isEmpty())
+            return;
+        PulledPlace place{rows, layout.fit.toPx(from), layout.fit.toPx(to), {}, leftwards};
+        const double small = layout.steps.small;
+        double width = 0.0;
+        for (const QString& row : rows)
+            width = std::max(width, widthOf(row, fontOf(small, QFont::DemiBold)) + 2.0);
+        const QSizeF size(width, static_cast<double>(rows.size()) * rowPitch * small);
+        const QPointF edge = layout.fit.toPx(beside);
+        const double x = leftwards ? edge.x() - 1.4 * small - width : edge.x() + 1.4 * small;
+        place.label = {QPointF(x, edge.y() - size.height() - 0.6 * small), size};
+        place.label.moveLeft(std::clamp(
+            x, layout.sheet.left(), std::max(layout.sheet.left(), layout.sheet.right() - width)));
+        layout.pulled.push_back(place);
+    };
+    const Point saddle = view.chosen.saddle->point;
+    const Point grip = view.chosen.cockpit->grip;
+    add(pulledLabel(Contact::Grip, grip - view.advised->grip), view.advised->grip, grip,
+        grip + Point(20.0, 20.0), false);
+    add(pulledLabel(Contact::Saddle, saddle - view.advised->saddle), view.advised->saddle, saddle,
+        {view.chosen.saddle->tail.x(), saddle.y()}, true);
 }
 
-/// Leaders grouped by the point they speak of, highest first.
-std::vector<LeaderPlace> gathered(const Layout& layout, const SideView& view)
+QSizeF legendSize(const SideView& view, const DrawingOptions& options, const Steps& steps)
 {
-    std::vector<LeaderPlace> places;
-    const Point* before = nullptr;
-    for (const Leader& leader : view.leaders) {
-        if (!before || *before != leader.at) {
-            LeaderPlace place;
-            place.at = layout.fit.toPx(leader.at);
-            place.leftwards = leader.kind == LeaderKind::SaddleHigher
-                              || leader.kind == LeaderKind::SaddleFurtherBack;
-            places.push_back(place);
-        }
-        places.back().rows << leaderLabel(leader);
-        before = &leader.at;
-    }
-    return places;
-}
-
-double widthOf(const QStringList& rows, const QFont& font)
-{
+    const std::vector<LegendRow> rows = legendRows(view, options.layers);
     double width = 0.0;
-    for (const QString& row : rows)
-        width = std::max(width, widthOf(row, font));
-    return width + 2.0;
+    for (const LegendRow& row : rows)
+        width = std::max(width, widthOf(row.text, fontOf(steps.small)));
+    return {width + legendSample * steps.small + 2.0,
+            static_cast<double>(rows.size()) * rowPitch * steps.small};
 }
 
-/// Behind the saddle, level with it; false where there is no room.
-bool placeLeftwards(LeaderPlace& place, const Layout& layout)
+/// Where the drawing's words may not be: its head.
+QRectF headOf(const SideView& view, const DrawingFit& fit)
 {
-    const QSizeF size(widthOf(place.rows, fontOf(layout.steps.small)),
-                      static_cast<double>(place.rows.size()) * rowPitch * layout.steps.small);
-    const double right = place.at.x() - 2.5 * layout.steps.small;
-    if (right - size.width() < layout.sheet.left())
-        return false;
-    place.label = {right - size.width(), place.at.y() - 0.5 * size.height(), size.width(),
-                   size.height()};
-    place.end = {right + 0.4 * layout.steps.small, place.at.y()};
-    place.knee = place.end;
-    return true;
+    if (!view.rider)
+        return {};
+    const double half = 0.085 * view.rider->statureMm * fit.pxPerMm;
+    const QPointF head = fit.toPx(view.rider->head);
+    return {head.x() - half, head.y() - half, 2.0 * half, 2.0 * half};
 }
 
-void placeLeaders(Layout& layout, const SideView& view)
+/// Left of the middle, as far as leaders on the right can use.
+DrawingFit fitOnBoard(const QRectF& scene, const SideView& view, double leaders)
 {
-    layout.leaders = gathered(layout, view);
+    DrawingFit fit = fitInto(scene, view);
+    const SideView::Bounds bounds = view.bounds();
+    const double spare = scene.width() - fit.pxPerMm * (bounds.high.x() - bounds.low.x());
+    fit.origin.rx() -= 0.5 * std::min(spare, leaders);
+    return fit;
+}
+
+Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOptions& options)
+{
+    Layout layout;
+    layout.steps = stepsFor(area.size(), options.lettersPx);
     const Steps& steps = layout.steps;
-    const double row = rowPitch * steps.small;
-    const double column = layout.fit.toPx(view.bounds().high).x() + 2.5 * steps.small;
-    std::vector<Interval> intervals;
-    double widest = layout.leaders.empty()
-                        ? 0.0
-                        : widthOf(leadersHeading(view), fontOf(steps.small, QFont::DemiBold));
-    for (LeaderPlace& place : layout.leaders) {
-        place.leftwards = place.leftwards && placeLeftwards(place, layout);
-        if (place.leftwards)
-            continue;
-        const double height = (static_cast<double>(place.rows.size()) + leaderGap) * row;
-        intervals.push_back({place.at.y() - 0.5 * row, height});
-        widest = std::max(widest, widthOf(place.rows, fontOf(steps.small)));
+    layout.words = area.width() >= leastBoardWidth && area.height() >= leastBoardHeight;
+    const double margin = layout.words ? 0.9 * steps.small : 2.0;
+    layout.sheet = area.adjusted(margin, margin, -margin, -margin);
+    layout.scene = layout.sheet.adjusted(0.0, 0.6 * steps.small, 0.0, 0.0);
+    if (!layout.words || !view.drawn) {
+        layout.fit = options.viewport.value_or(fitInto(layout.scene, view));
+        return layout;
     }
-    const double width = std::min(widest, layout.sheet.right() - column);
-    const QRectF reach(column, layout.scene.top(), width, layout.scene.height());
-    const double apart = 1.5 * steps.small;
-    const double bottom = reach.intersects(layout.block.box.adjusted(-apart, 0.0, apart, 0.0))
-                              ? layout.block.box.top() - steps.small
-                              : layout.scene.bottom();
-    spread(intervals, layout.scene.top() + row, bottom);
-    auto interval = intervals.begin();
-    for (LeaderPlace& place : layout.leaders) {
-        if (place.leftwards)
-            continue;
-        place.label = {column, interval->top, width, interval->height - leaderGap * row};
-        const double level = interval->top + 0.5 * row;
-        place.end = {column - 0.5 * steps.small, level};
-        // Up or down at a slant, then level to the words.
-        const double run = std::min(0.7 * std::abs(level - place.at.y()),
-                                    std::max(0.0, place.end.x() - place.at.x() - steps.body));
-        place.knee = {place.at.x() + run, level};
-        ++interval;
+    const bool leaders = options.layers.other && !options.layers.dimensions && !view.advised;
+    layout.legend = {layout.sheet.topLeft(), legendSize(view, options, steps)};
+    if (options.layers.dimensions) {
+        const QSizeF room = roomForDimensions(steps);
+        layout.scene.adjust(0.0, 0.0, -room.width(), -room.height());
+    } else if (options.layers.ground) {
+        layout.scene.setBottom(layout.scene.bottom() - 2.4 * steps.small);
     }
-    if (!layout.leaders.empty())
-        placeHeading(layout, view, intervals, column, row);
+    const double aside = leaders ? leadersWidth(view, steps) : 0.0;
+    layout.fit = fitOnBoard(layout.scene, view, aside);
+    if (headOf(view, layout.fit).intersects(layout.legend)) {
+        layout.scene.setTop(layout.legend.bottom());
+        layout.fit = fitOnBoard(layout.scene, view, aside);
+    }
+    if (options.viewport)
+        layout.fit = *options.viewport;
+    if (options.layers.dimensions)
+        layout.dimensions = placeDimensions(layout, view);
+    if (leaders)
+        placeLeadersOnBoard(layout, view);
+    placePulled(layout, view);
+    if (options.layers.rider && options.layers.angles)
+        placeJointLabels(layout, view, options);
+    return layout;
 }
 
 } // namespace
 
-void spread(std::vector<Interval>& intervals, double low, double high)
+DrawingFit fitInto(const QRectF& scene, const SideView& view)
 {
-    // Least squares under an order: neighbours that would overlap move as one run, by the mean of
-    // what they wanted (pool adjacent violators).
-    struct Run {
-        double wanted = 0.0; ///< sum of the tops its members want for the run
-        double height = 0.0;
-        double count = 0.0;
-
-        double top() const { return wanted / count; }
-    };
-    std::vector<Run> runs;
-    for (const Interval& interval : intervals) {
-        runs.push_back({interval.top, interval.height, 1.0});
-        while (runs.size() > 1) {
-            Run& last = runs.back();
-            Run& before = runs[runs.size() - 2];
-            if (before.top() + before.height <= last.top())
-                break;
-            before.wanted += last.wanted - last.count * before.height;
-            before.height += last.height;
-            before.count += last.count;
-            runs.pop_back();
-        }
-    }
-    auto interval = intervals.begin();
-    for (const Run& run : runs) {
-        double top = run.top();
-        for (double i = 0.0; i < run.count; i += 1.0, ++interval) {
-            interval->top = top;
-            top += interval->height;
-        }
-    }
-    double least = low;
-    for (Interval& each : intervals) {
-        each.top = std::max(each.top, least);
-        least = each.top + each.height;
-    }
-    double most = high;
-    for (auto each = intervals.rbegin(); each != intervals.rend(); ++each) {
-        each->top = std::min(each->top, most - each->height);
-        most = each->top;
-    }
+    const SideView::Bounds bounds = view.bounds();
+    const Point size = (bounds.high - bounds.low).cwiseMax(1.0);
+    DrawingFit fit;
+    fit.pxPerMm = std::min(scene.width() / size.x(), scene.height() / size.y());
+    const Point middle = 0.5 * (bounds.low + bounds.high);
+    // Stands on the bottom of its place, as on a floor; raised a little where there is height to
+    // spare.
+    const double spare = scene.height() - fit.pxPerMm * size.y();
+    fit.origin = {scene.center().x() - fit.pxPerMm * middle.x(),
+                  scene.bottom() + fit.pxPerMm * bounds.low.y() - spareBelow * spare};
+    return fit;
 }
 
-Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text)
+Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
+              const DrawingOptions& options)
 {
+    if (!options.furniture)
+        return layOutBoard(area, view, options);
     Layout layout;
     layout.steps = stepsFor(area.size());
     layout.words = area.width() >= leastReadableWidth && area.height() >= leastReadableHeight;
@@ -281,7 +223,7 @@ Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text)
     }
     layout.fit = fitInto(layout.scene, view);
     placeLeaders(layout, view);
-    layout.jointLabels = placeJointLabels(layout, view);
+    placeJointLabels(layout, view, options);
     return layout;
 }
 

@@ -2,8 +2,6 @@
 #include "drawing/joint_labels.h"
 #include "drawing/paint_notes.h"
 
-#include "wording/drawing_labels.h"
-
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -29,15 +27,35 @@ std::vector<Point> band(const Point& at, double inner, double outer, Angle from,
     return outline;
 }
 
-void paintArc(const Canvas& c, const JointAngle& angle)
+void paintRange(const Canvas& c, const JointAngle& angle, bool onBoard)
+{
+    const double radius = arcRadiusMm(angle.joint);
+    const std::vector<Point> sector =
+        band(angle.at, 0.74 * radius, radius, angle.directionOf(angle.low),
+             angle.directionOf(angle.high));
+    c.noPen();
+    c.fill(c.theme.range);
+    if (onBoard && angle.place() == RangePlace::Outside) {
+        QColor warning = c.theme.hazard;
+        warning.setAlphaF(0.45F);
+        c.fill(warning);
+    }
+    c.polygon(sector);
+    if (onBoard && angle.place() == RangePlace::NearEdge) {
+        // Hatched: seen without a second colour.
+        QColor hatch = c.theme.ink;
+        hatch.setAlphaF(0.5F);
+        c.painter.setBrush(QBrush(hatch, Qt::BDiagPattern));
+        c.polygon(sector);
+    }
+}
+
+void paintArc(const Canvas& c, const JointAngle& angle, bool onBoard)
 {
     const double radius = arcRadiusMm(angle.joint);
     const bool fine = angle.comfortable();
-    const Angle low = angle.directionOf(angle.low);
-    const Angle high = angle.directionOf(angle.high);
-    c.noPen();
-    c.fill(c.theme.range);
-    c.polygon(band(angle.at, 0.74 * radius, radius, low, high));
+    if (!angle.atBottom)
+        paintRange(c, angle, onBoard);
     c.noFill();
     c.pen(c.theme.soft, c.steps.hair, Qt::DotLine);
     c.line(angle.at, angle.at + 1.12 * radius * along(angle.zero));
@@ -69,6 +87,21 @@ void paintHazardMark(const Canvas& c, const QRectF& box)
     c.painter.drawLine(top + QPointF(0.0, 0.74 * side), top + QPointF(0.0, 0.75 * side));
 }
 
+/// Inside: a full dot. Near the edge: half a dot.
+void paintCalmSign(const Canvas& c, const QRectF& box, bool nearEdge)
+{
+    const double r = 0.3 * c.steps.body;
+    const QPointF middle(box.left() + 0.55 * c.steps.body, box.top() + 0.62 * c.steps.body);
+    const QRectF dot(middle.x() - r, middle.y() - r, 2.0 * r, 2.0 * r);
+    c.pen(c.theme.ink, c.steps.thin);
+    c.fill(nearEdge ? c.theme.paper : c.theme.ink);
+    c.painter.drawEllipse(dot);
+    if (nearEdge) {
+        c.fill(c.theme.ink);
+        c.painter.drawPie(dot, 90 * 16, 180 * 16);
+    }
+}
+
 /// Ties a label to its arc where it had to stand aside.
 void paintTie(const Canvas& c, const JointAngle& angle, const QRectF& box)
 {
@@ -93,12 +126,16 @@ void paintTie(const Canvas& c, const JointAngle& angle, const QRectF& box)
     c.painter.drawLine(tied, nearest(tied));
 }
 
-void paintWords(const Canvas& c, const JointAngle& angle, const QRectF& box)
+void paintWords(const Canvas& c, const JointAngle& angle, const QRectF& box, bool onBoard)
 {
     const bool fine = angle.comfortable();
-    const double left = box.left() + hazardMarkWidth(angle, c.steps);
+    const double left = box.left() + signWidth(angle, c.steps, onBoard);
+    if (onBoard)
+        paintHalo(c, box);
     if (!fine)
         paintHazardMark(c, box);
+    else if (onBoard)
+        paintCalmSign(c, box, angle.place() == RangePlace::NearEdge);
     const QFont body = fontOf(c.steps.body, QFont::DemiBold);
     const QFontMetricsF metrics(body);
     c.painter.setFont(body);
@@ -113,16 +150,18 @@ void paintWords(const Canvas& c, const JointAngle& angle, const QRectF& box)
 
 } // namespace
 
-void paintAngles(const Canvas& c, const SideView& view, const Layout& layout)
+void paintAngles(const Canvas& c, const SideView& view, const Layout& layout, bool onBoard)
 {
     if (!view.rider)
         return;
     for (const JointAngle& angle : view.rider->angles)
-        paintArc(c, angle);
+        paintArc(c, angle, onBoard);
     for (std::size_t i = 0; i < layout.jointLabels.size(); ++i) {
+        if (layout.jointLabels[i].isEmpty())
+            continue;
         const JointAngle& angle = view.rider->angles[i];
         paintTie(c, angle, layout.jointLabels[i]);
-        paintWords(c, angle, layout.jointLabels[i]);
+        paintWords(c, angle, layout.jointLabels[i], onBoard);
     }
 }
 

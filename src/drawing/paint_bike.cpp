@@ -189,11 +189,11 @@ void paintCockpit(const Canvas& c, const BikeSketch& bike)
     c.circle(cockpit.stem.to, 0.5 * draw::barDiameter);
 }
 
-void paintPedal(const Canvas& c, const CrankSketch& crank, const Point& spindle, const QColor& body,
-                const QColor& edge)
+void paintPedal(const Canvas& c, const Point& spindle, Angle pitch, double stackMm,
+                const QColor& body, const QColor& edge)
 {
-    const Point half = 0.5 * draw::pedalLength * along(-crank.pedalPitch);
-    const double thick = 1.6 * crank.pedalStackMm;
+    const Point half = 0.5 * draw::pedalLength * along(-pitch);
+    const double thick = 1.6 * stackMm;
     c.ribbon(TubeSketch{spindle - half, spindle + half}, thick, thick, body, edge, c.steps.thin,
              true);
 }
@@ -216,13 +216,14 @@ void paintDrive(const Canvas& c, const BikeSketch& bike)
     c.circle(Point::Zero(), draw::chainringRadius);
     c.pen(c.theme.ink, c.steps.hair);
     c.circle(Point::Zero(), draw::chainringRadius - 12.0);
-    c.ribbon(TubeSketch{Point::Zero(), bike.crank->low}, draw::crankAtShell, draw::crankAtPedal,
+    c.ribbon(TubeSketch{Point::Zero(), bike.crank->near}, draw::crankAtShell, draw::crankAtPedal,
              c.theme.part, c.theme.ink, c.steps.thin, true);
     c.fill(c.theme.part);
     c.circle(Point::Zero(), 0.5 * draw::crankAtShell + 3.0);
-    paintPedal(c, *bike.crank, bike.crank->low, c.theme.part, c.theme.ink);
+    paintPedal(c, bike.crank->near, bike.crank->nearPitch, bike.crank->pedalStackMm, c.theme.part,
+               c.theme.ink);
     c.fill(c.theme.tube);
-    c.circle(bike.crank->low, 6.0);
+    c.circle(bike.crank->near, 6.0);
 }
 
 } // namespace
@@ -231,17 +232,22 @@ void paintFarCrank(const Canvas& c, const BikeSketch& bike)
 {
     if (!bike.crank)
         return;
-    c.ribbon(TubeSketch{Point::Zero(), bike.crank->high}, draw::crankAtShell, draw::crankAtPedal,
+    c.ribbon(TubeSketch{Point::Zero(), bike.crank->far}, draw::crankAtShell, draw::crankAtPedal,
              c.theme.tube, c.theme.soft, c.steps.hair, true);
-    paintPedal(c, *bike.crank, bike.crank->high, c.theme.tube, c.theme.soft);
+    paintPedal(c, bike.crank->far, bike.crank->farPitch, bike.crank->pedalStackMm, c.theme.tube,
+               c.theme.soft);
 }
 
-void paintBike(const Canvas& c, const BikeSketch& bike)
+void paintWheels(const Canvas& c, const BikeSketch& bike)
 {
     paintWheel(c, bike.rear, draw::rearHubDiameter);
     paintWheel(c, bike.front, draw::frontHubDiameter);
     paintMudguard(c, bike.rear, Angle::degrees(-12.0), Angle::degrees(205.0));
     paintMudguard(c, bike.front, Angle::degrees(52.0), Angle::degrees(218.0));
+}
+
+void paintBike(const Canvas& c, const BikeSketch& bike)
+{
     paintFrame(c, bike);
     paintFork(c, bike);
     paintAxle(c, bike.rear.axle);
@@ -251,12 +257,18 @@ void paintBike(const Canvas& c, const BikeSketch& bike)
     paintCockpit(c, bike);
 }
 
-void paintOutline(const Canvas& c, const BikeSketch& bike)
+void paintOutlineWheels(const Canvas& c, const BikeSketch& bike)
 {
     c.noFill();
     c.pen(c.theme.other, c.steps.thin, Qt::DashLine);
     for (const WheelSketch* wheel : {&bike.rear, &bike.front})
         c.circle(wheel->axle, wheel->radiusMm);
+}
+
+void paintOutline(const Canvas& c, const BikeSketch& bike)
+{
+    c.noFill();
+    c.pen(c.theme.other, c.steps.thin, Qt::DashLine);
     const auto tube = [&](const TubeSketch& line, double diameter) {
         const Point side = 0.5 * diameter * leftOf(line.to - line.from);
         c.line(line.from + side, line.to + side);
@@ -280,6 +292,48 @@ void paintOutline(const Canvas& c, const BikeSketch& bike)
         if (!bike.cockpit->bar.hood.empty())
             c.polygon(bike.cockpit->bar.hood);
         c.circle(bike.cockpit->stem.to, 0.5 * draw::stemClampDiameter);
+    }
+}
+
+void paintRidden(const Canvas& c, const RiddenSketch& ridden, const BikeSketch& chosen)
+{
+    c.noFill();
+    c.pen(c.theme.soft, c.steps.medium, Qt::DotLine);
+    if (ridden.saddle) {
+        // A saddle like the chosen one's; of a bare frame, as long as they ordinarily are.
+        SaddleSketch saddle;
+        const Point ahead = chosen.saddle ? Point(chosen.saddle->nose - chosen.saddle->point)
+                                          : Point(draw::saddleAhead, 0.0);
+        const Point behind = chosen.saddle ? Point(chosen.saddle->tail - chosen.saddle->point)
+                                           : Point(-draw::saddleBehind, 0.0);
+        saddle.point = *ridden.saddle;
+        saddle.nose = saddle.point + ahead;
+        saddle.tail = saddle.point + behind;
+        c.polygon(saddleOutline(saddle));
+    }
+    if (ridden.grip) {
+        c.circle(*ridden.grip, 0.5 * draw::gripDiameter);
+        c.circle(*ridden.grip, 2.0);
+    }
+    // Only cranks of another length are to be seen.
+    if (ridden.crankMm && chosen.crank
+        && std::abs(*ridden.crankMm - chosen.crank->lengthMm) >= leastLeaderMm) {
+        const Angle low = angleOf(chosen.crank->near);
+        c.arc(Point::Zero(), *ridden.crankMm, low - draw::riddenCrankArc,
+              low + draw::riddenCrankArc);
+    }
+}
+
+void paintAdvised(const Canvas& c, const AdvisedMarks& advised)
+{
+    c.noFill();
+    c.pen(c.theme.soft, c.steps.thin);
+    for (const Point& mark : {advised.saddle, advised.grip}) {
+        const Point across(draw::advisedMark, 0.0);
+        const Point up(0.0, draw::advisedMark);
+        c.line(mark - across, mark + across);
+        c.line(mark - up, mark + up);
+        c.circle(mark, 0.6 * draw::advisedMark);
     }
 }
 

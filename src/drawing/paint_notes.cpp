@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/paint_notes.h"
 
-#include "wording/drawing_labels.h"
-
 #include <QFontMetricsF>
 
 #include <array>
@@ -48,6 +46,13 @@ double roundLength(double pxPerMm, double wantedPx)
 }
 
 } // namespace
+
+void paintHalo(const Canvas& c, const QRectF& box)
+{
+    QColor paper = c.theme.paper;
+    paper.setAlphaF(0.78F);
+    c.painter.fillRect(box.adjusted(-2.0, 0.0, 2.0, 0.0), paper);
+}
 
 void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
 {
@@ -128,6 +133,47 @@ void paintGround(const Canvas& c, const SideView& view, const Layout& layout)
     const double y = c.px(Point(0.0, view.chosen.groundY)).y();
     c.pen(c.theme.hair, c.steps.medium);
     c.painter.drawLine(QPointF(layout.scene.left(), y), QPointF(layout.scene.right(), y));
+}
+
+void paintLegend(const Canvas& c, const std::vector<LegendRow>& rows, const Layout& layout)
+{
+    QRectF line = layout.legend;
+    line.setHeight(rowPitch * c.steps.small);
+    for (const LegendRow& row : rows) {
+        switch (row.line) {
+        case LegendLine::Whole: c.pen(c.theme.ink, c.steps.bold); break;
+        case LegendLine::Dashed: c.pen(c.theme.other, c.steps.medium, Qt::DashLine); break;
+        case LegendLine::Dotted: c.pen(c.theme.soft, c.steps.medium, Qt::DotLine); break;
+        }
+        const double middle = line.center().y();
+        c.painter.drawLine(QPointF(line.left(), middle),
+                           QPointF(line.left() + (legendSample - 0.8) * c.steps.small, middle));
+        write(c, line.adjusted(legendSample * c.steps.small, 0.0, 0.0, 0.0), row.text,
+              fontOf(c.steps.small),
+              row.line == LegendLine::Dashed  ? c.theme.otherText
+              : row.line == LegendLine::Whole ? c.theme.ink
+                                              : c.theme.soft);
+        line.translate(0.0, line.height());
+    }
+}
+
+void paintPulled(const Canvas& c, const Layout& layout)
+{
+    for (const PulledPlace& place : layout.pulled) {
+        const QPointF corner(place.leftwards ? place.label.right() : place.label.left(),
+                             place.label.bottom());
+        c.pen(c.theme.ink, c.steps.hair);
+        c.painter.drawLine(place.from, place.to);
+        c.painter.drawLine(place.to, corner);
+        paintHalo(c, place.label);
+        QRectF row = place.label;
+        row.setHeight(rowPitch * c.steps.small);
+        for (const QString& text : place.rows) {
+            write(c, row, text, fontOf(c.steps.small, QFont::DemiBold), c.theme.ink,
+                  (place.leftwards ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignVCenter);
+            row.translate(0.0, row.height());
+        }
+    }
 }
 
 void paintScaleBar(const Canvas& c, const SideView& view, const Layout& layout)

@@ -3,16 +3,24 @@
 // What is written on and around the drawing.
 #pragma once
 
+#include "drawing/canvas.h"
 #include "drawing/layout.h"
+#include "wording/drawing_labels.h"
 
 namespace tripoise {
 
-/// Arc, comfortable range and tick at every joint, with its label.
-void paintAngles(const Canvas& canvas, const SideView& view, const Layout& layout);
+/// Arc, comfortable range and tick at every joint, with its label. On a board the range's shade and
+/// a sign beside the label say whether the angle is inside, near the edge or outside.
+void paintAngles(const Canvas& canvas, const SideView& view, const Layout& layout, bool onBoard);
+/// Paper over what lies under words, half clear.
+void paintHalo(const Canvas& canvas, const QRectF& box);
 void paintLeaders(const Canvas& canvas, const SideView& view, const Layout& layout);
 void paintTitle(const Canvas& canvas, const DrawingText& text, const Layout& layout);
 void paintBlock(const Canvas& canvas, const SideView& view, const Layout& layout);
 void paintGround(const Canvas& canvas, const SideView& view, const Layout& layout);
+void paintLegend(const Canvas& canvas, const std::vector<LegendRow>& rows, const Layout& layout);
+void paintPulled(const Canvas& canvas, const Layout& layout);
+void paintDimensions(const Canvas& canvas, const Layout& layout);
 void paintScaleBar(const Canvas& canvas, const SideView& view, const Layout& layout);
 
 } // namespace tripoise

@@ -35,9 +35,8 @@ struct Shape {
 using Shapes = std::vector<Shape>;
 
 /// A limb with round ends.
-Shape limb(const Point& from, const Point& to, const Girths& girths, double stature)
+Shape limb(const Point& from, const Point& to, const Girths& girths, double stature, int fineness)
 {
-    constexpr int fineness = 5;
     constexpr std::size_t inCap = 3;
     const Point line = to - from;
     const Point side = leftOf(line);
@@ -57,29 +56,30 @@ Shape limb(const Point& from, const Point& to, const Girths& girths, double stat
         outline.push_back(from + girth->at * line - girth->half * stature * side);
     cap(from, girths.front().half, -1.0);
     Shape shape{smoothLoop(outline, fineness), {}};
-    const std::size_t side1 = (girths.size() - 1) * fineness;
-    const std::size_t side2 = (girths.size() + inCap) * fineness;
+    const auto parts = static_cast<std::size_t>(fineness);
+    const std::size_t side1 = (girths.size() - 1) * parts;
+    const std::size_t side2 = (girths.size() + inCap) * parts;
     const auto part = [&shape](std::size_t begin, std::size_t end) {
         return Line(shape.outline.begin() + static_cast<std::ptrdiff_t>(begin),
                     shape.outline.begin() + static_cast<std::ptrdiff_t>(end) + 1);
     };
     // Short of the joints, where the next limb takes over.
-    constexpr std::size_t trim = 2;
+    const std::size_t trim = parts / 2;
     shape.sides = {part(trim, side1 - trim), part(side2 + trim, side2 + side1 - trim)};
     return shape;
 }
 
 /// An outline given along and left of a direction, from an origin.
-Line shaped(const Point& origin, const Point& direction, const Line& local)
+Line shaped(const Point& origin, const Point& direction, const Line& local, int fineness)
 {
     const Point left = leftOf(direction);
     Line outline;
     for (const Point& point : local)
         outline.push_back(origin + point.x() * direction + point.y() * left);
-    return smoothLoop(outline);
+    return smoothLoop(outline, fineness);
 }
 
-Line torso(const RiderSketch& rider)
+Line torso(const Canvas& c, const RiderSketch& rider)
 {
     const Point trunk = rider.shoulder - rider.hip;
     const double length = trunk.norm();
@@ -93,10 +93,10 @@ Line torso(const RiderSketch& rider)
     Line local;
     for (const Point& share : shares)
         local.push_back({share.x() * length, share.y() * s});
-    return shaped(rider.hip, trunk / length, local);
+    return shaped(rider.hip, trunk / length, local, c.fineness(6));
 }
 
-Line head(const RiderSketch& rider)
+Line head(const Canvas& c, const RiderSketch& rider)
 {
     // Up and back of the head's centre, as shares of its height; the face looks forward.
     const Line shares{{0.50, 0.04},    {0.46, -0.16},  {0.36, -0.30},   {0.20, -0.375},
@@ -108,17 +108,17 @@ Line head(const RiderSketch& rider)
     Line local;
     for (const Point& share : shares)
         local.push_back(height * share);
-    return shaped(rider.head, along(rider.gaze), local);
+    return shaped(rider.head, along(rider.gaze), local, c.fineness(6));
 }
 
-Shape neckOf(const RiderSketch& rider)
+Shape neckOf(const Canvas& c, const RiderSketch& rider)
 {
     const Point nape = rider.head - 0.22 * draw::headHeight * rider.statureMm * along(rider.gaze)
                        + 0.06 * draw::headHeight * rider.statureMm * leftOf(along(rider.gaze));
-    return limb(rider.neck, nape, neck, rider.statureMm);
+    return limb(rider.neck, nape, neck, rider.statureMm, c.fineness(5));
 }
 
-Line shoe(const RiderSketch& rider, const LegPoints& leg)
+Line shoe(const Canvas& c, const RiderSketch& rider, const LegPoints& leg)
 {
     const Point foot = leg.toe - leg.heel;
     const double length = foot.norm();
@@ -138,7 +138,8 @@ Line shoe(const RiderSketch& rider, const LegPoints& leg)
                    {ankleAt + 0.62 * ankleUp, 1.05 * ankleUp},
                    {ankleAt - 0.02 * length, 1.10 * ankleUp},
                    {0.05 * length, 0.95 * ankleUp},
-                   {-0.035 * length, 0.40 * ankleUp}});
+                   {-0.035 * length, 0.40 * ankleUp}},
+                  c.fineness(6));
 }
 
 /// The underside of a shoe, from heel to toe.
@@ -149,28 +150,49 @@ TubeSketch soleOf(const RiderSketch& rider, const LegPoints& leg)
     return {leg.heel + down, leg.toe + down - 8.0 * direction};
 }
 
-Shapes legShapes(const RiderSketch& rider, const LegPoints& leg)
+Shapes legShapes(const Canvas& c, const RiderSketch& rider, const LegPoints& leg)
 {
-    return {limb(leg.hip, leg.knee, thigh, rider.statureMm),
-            limb(leg.knee, leg.ankle, shank, rider.statureMm),
-            {shoe(rider, leg), {}}};
+    const int fineness = c.fineness(5);
+    return {limb(leg.hip, leg.knee, thigh, rider.statureMm, fineness),
+            limb(leg.knee, leg.ankle, shank, rider.statureMm, fineness),
+            {shoe(c, rider, leg), {}}};
 }
 
-Shapes armShapes(const RiderSketch& rider)
+Shapes armShapes(const Canvas& c, const RiderSketch& rider)
 {
-    return {limb(rider.shoulder, rider.elbow, upperArm, rider.statureMm),
-            limb(rider.elbow, rider.wrist, forearm, rider.statureMm),
-            limb(rider.wrist, rider.grip, hand, rider.statureMm)};
+    const int fineness = c.fineness(5);
+    return {limb(rider.shoulder, rider.elbow, upperArm, rider.statureMm, fineness),
+            limb(rider.elbow, rider.wrist, forearm, rider.statureMm, fineness),
+            limb(rider.wrist, rider.grip, hand, rider.statureMm, fineness)};
 }
 
-/// One silhouette: every edge first, then every body over the inner half of the edges.
+/// An outline moved outwards by so much.
+Line widened(const Line& outline, double by)
+{
+    double twiceArea = 0.0;
+    const std::size_t n = outline.size();
+    for (std::size_t i = 0; i < n; ++i) {
+        const Point& a = outline[i];
+        const Point& b = outline[(i + 1) % n];
+        twiceArea += a.x() * b.y() - a.y() * b.x();
+    }
+    const double outwards = twiceArea > 0.0 ? -by : by; // to the right of a way round to the left
+    Line wide;
+    wide.reserve(n);
+    for (std::size_t i = 0; i < n; ++i)
+        wide.push_back(outline[i]
+                       + outwards * leftOf(outline[(i + 1) % n] - outline[(i + n - 1) % n]));
+    return wide;
+}
+
+/// One silhouette: every body a little larger in the edge's colour first, then every body. Filling
+/// is quicker than stroking a line of that width.
 void paintSilhouette(const Canvas& c, const Shapes& shapes, const QColor& body, double edge)
 {
-    c.noFill();
-    c.pen(c.theme.riderLine, 2.0 * edge);
-    for (const Shape& shape : shapes)
-        c.polygon(shape.outline);
     c.noPen();
+    c.fill(c.theme.riderLine);
+    for (const Shape& shape : shapes)
+        c.polygon(widened(shape.outline, edge / c.fit.pxPerMm));
     c.fill(body);
     for (const Shape& shape : shapes)
         c.polygon(shape.outline);
@@ -191,23 +213,23 @@ void paintVeil(const Canvas& c, const Shapes& shapes)
 
 void paintFarLeg(const Canvas& c, const RiderSketch& rider)
 {
-    paintSilhouette(c, legShapes(rider, rider.far), c.theme.riderFar, c.steps.hair);
+    paintSilhouette(c, legShapes(c, rider, rider.far), c.theme.riderFar, c.steps.hair);
 }
 
 void paintFigure(const Canvas& c, const RiderSketch& rider)
 {
-    Shapes shapes = legShapes(rider, rider.near);
-    shapes.push_back({torso(rider), {}});
-    shapes.push_back(neckOf(rider));
-    shapes.push_back({head(rider), {}});
-    for (Shape& shape : armShapes(rider))
+    Shapes shapes = legShapes(c, rider, rider.near);
+    shapes.push_back({torso(c, rider), {}});
+    shapes.push_back(neckOf(c, rider));
+    shapes.push_back({head(c, rider), {}});
+    for (Shape& shape : armShapes(c, rider))
         shapes.push_back(std::move(shape));
     paintSilhouette(c, shapes, c.theme.rider, c.steps.thin);
 }
 
 void paintNearLimbs(const Canvas& c, const RiderSketch& rider)
 {
-    for (const Shapes& shapes : {legShapes(rider, rider.near), armShapes(rider)}) {
+    for (const Shapes& shapes : {legShapes(c, rider, rider.near), armShapes(c, rider)}) {
         paintVeil(c, shapes);
         QColor edge = c.theme.riderLine;
         c.noFill();
@@ -226,6 +248,19 @@ void paintNearLimbs(const Canvas& c, const RiderSketch& rider)
     for (const Point& joint :
          {rider.hip, rider.shoulder, rider.elbow, rider.near.knee, rider.near.ankle, rider.grip})
         c.circle(joint, 8.0);
+}
+
+void paintKneePath(const Canvas& c, const RiderSketch& rider)
+{
+    std::vector<Point> path;
+    path.reserve(rider.turn.size());
+    for (const TurnStep& step : rider.turn)
+        path.push_back(step.kneeAt);
+    if (path.size() < 3)
+        return;
+    c.noFill();
+    c.pen(c.theme.soft, c.steps.hair);
+    c.polygon(path);
 }
 
 } // namespace tripoise

@@ -15,4 +15,7 @@ void paintFigure(const Canvas& canvas, const RiderSketch& rider);
 /// Near leg and arm once more, over the bicycle and half clear.
 void paintNearLimbs(const Canvas& canvas, const RiderSketch& rider);
 
+/// Where the near knee goes, once round.
+void paintKneePath(const Canvas& canvas, const RiderSketch& rider);
+
 } // namespace tripoise

@@ -5,6 +5,8 @@
 // parts, a figure of the same slimness for every rider. Common practice, no source.
 #pragma once
 
+#include "base/angle.h"
+
 namespace tripoise::proportions {
 
 // Frame, millimetres.
@@ -49,6 +51,10 @@ inline constexpr double crankAtPedal = 20.0;
 inline constexpr double chainringRadius = 80.0;
 inline constexpr double cogRadius = 36.0;
 inline constexpr double pedalLength = 92.0;
+inline constexpr double saddleAhead = 150.0; ///< of a saddle of which nothing is known
+inline constexpr double saddleBehind = 120.0;
+inline constexpr Angle riddenCrankArc = Angle::degrees(28.0); ///< either way of the near pedal
+inline constexpr double advisedMark = 18.0; ///< half of the cross where a contact would be
 
 // The figure, as shares of stature.
 inline constexpr double headHeight = 0.132;

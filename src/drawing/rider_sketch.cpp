@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/rider_sketch.h"
 
+#include "advice/assess.h"
 #include "drawing/curve.h"
 #include "drawing/proportions.h"
 
@@ -13,6 +14,7 @@ namespace draw = proportions;
 constexpr double neckFollows = 0.5;
 constexpr double headFollows = 0.25;
 constexpr Angle upright = Angle::degrees(90.0);
+constexpr Angle atTheBottom = Angle::degrees(1.0); // a crank this near to it is at the bottom
 constexpr Angle halfTurn = Angle::degrees(180.0);
 
 Angle between(const Point& from, const Point& to)
@@ -33,12 +35,12 @@ void head(RiderSketch& rider, const Body& body, const BodyModel& model, Angle tr
     rider.gaze = upright - headFollows * lean;
 }
 
-void angles(RiderSketch& rider, const UsePosture& posture, const LegPosture& leg,
+void angles(RiderSketch& rider, const UsePosture& posture, std::optional<Angle> kneeAtBottom,
             const Window& knee)
 {
     const auto add = [&rider](Joint joint, const Point& at, Angle zero, double sense, Angle value,
                               const Window& window) {
-        rider.angles.push_back({joint, at, zero, sense, value, window.low(), window.high()});
+        rider.angles.push_back({joint, at, zero, sense, value, window.low(), window.high(), {}});
     };
     const UpperPosture& upper = posture.posture;
     add(Joint::Trunk, rider.hip, Angle(), 1.0, upper.trunk, posture.windows.trunk);
@@ -47,19 +49,20 @@ void angles(RiderSketch& rider, const UsePosture& posture, const LegPosture& leg
     add(Joint::Elbow, rider.elbow, between(rider.shoulder, rider.elbow), 1.0, upper.elbow,
         posture.windows.elbow);
     add(Joint::Knee, rider.near.knee, between(rider.near.hip, rider.near.knee), -1.0,
-        leg.kneeBottom, knee);
+        rider.near.kneeFlexion, knee);
+    rider.angles.back().atBottom = kneeAtBottom;
 }
 
 } // namespace
 
-RiderSketch sketchRider(const Person& person, const AdvisedSetup& advised, Use use, const Mix& mix,
-                        const Prepared& prepared, const Tables& tables)
+RiderSketch sketchRider(const Person& person, const Seat& seat, Use use, std::optional<Angle> crank,
+                        const Mix& mix, const Prepared& prepared, const Tables& tables)
 {
-    const Setup& setup = advised.setup;
+    const Setup& setup = seat.setup;
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     const Point saddle = setup.saddle.point();
-    UsePosture posture = advised.uses.front();
-    for (const UsePosture& candidate : advised.uses)
+    UsePosture posture = seat.uses.front();
+    for (const UsePosture& candidate : seat.uses)
         if (candidate.use == use)
             posture = candidate;
 
@@ -77,11 +80,14 @@ RiderSketch sketchRider(const Person& person, const AdvisedSetup& advised, Use u
     rider.wrist = rider.grip + draw::wristShare * (rider.elbow - rider.grip);
     rider.beyondMm = posture.posture.beyondMm;
 
-    const auto leg = [&](Angle crank) {
-        return legAt(person.body, tables.body, person.foothold, saddle, setup.crankMm, crank);
+    const auto leg = [&](Angle at) {
+        return legAt(person.body, tables.body, person.foothold, saddle, setup.crankMm, at);
     };
-    rider.near = leg(bottomOfTurn(saddle));
-    rider.far = leg(topOfTurn(saddle));
+    const Angle bottom = bottomOfTurn(saddle);
+    const Angle nearCrank = crank.value_or(bottom);
+    rider.near = leg(nearCrank);
+    rider.far = leg(nearCrank + halfTurn);
+    rider.turn = legOverTurn(person, setup.saddle, setup.crankMm, posture.posture.trunk, tables);
     rider.ankleHeightMm = person.body.ankleHeightMm;
     rider.statureMm = person.body.statureMm;
     rider.soleMm =
@@ -89,7 +95,8 @@ RiderSketch sketchRider(const Person& person, const AdvisedSetup& advised, Use u
     rider.shoeBeyondFootMm = tables.parts.shoeBeyondFootMm;
 
     head(rider, person.body, tables.body, posture.posture.trunk);
-    angles(rider, posture, advised.leg,
+    const bool away = along(nearCrank).dot(along(bottom)) < std::cos(atTheBottom.rad());
+    angles(rider, posture, away ? std::optional(seat.leg.kneeBottom) : std::nullopt,
            {legTarget(tables.comfort, mix, Angle()).knee, tables.comfort.kneeHalfWidth});
     return rider;
 }

@@ -2,106 +2,21 @@
 #include "drawing/side_view.h"
 
 #include "drawing/bike_sketch.h"
+#include "drawing/differences.h"
 #include "drawing/rider_sketch.h"
 
 #include <algorithm>
-#include <cmath>
 
 namespace tripoise {
 namespace {
+
+constexpr double edgeShare = 0.25; // of a range's half-width, at either end, is near its edge
 
 Use mostRidden(const Mix& mix)
 {
     const auto most = std::max_element(mix.share.begin(), mix.share.end());
     return allUses[static_cast<std::size_t>(most - mix.share.begin())];
 }
-
-BikeSketch sketchOf(const Candidate& candidate, const Prepared& prepared, const Tables& tables)
-{
-    return sketchBike(prepared.sizes[candidate.size],
-                      candidate.best ? &candidate.best->setup : nullptr, prepared, tables);
-}
-
-/// The runner-up; without one, the next candidate in rank order.
-const Candidate* otherOf(const Advice& advice)
-{
-    if (advice.verdict.other)
-        return &advice.candidates[*advice.verdict.other];
-    for (std::size_t i = 0; i < advice.candidates.size(); ++i)
-        if (i != advice.verdict.named)
-            return &advice.candidates[i];
-    return nullptr;
-}
-
-class Differences {
-public:
-    Differences(const BikeSketch& chosen, const BikeSketch& other, const Point& offset)
-        : m_chosen(chosen), m_other(other), m_offset(offset)
-    {
-        frame();
-        if (chosen.cockpit && other.cockpit)
-            cockpit(*chosen.cockpit, *other.cockpit);
-        if (chosen.saddle && other.saddle)
-            saddle(*chosen.saddle, *other.saddle);
-        if (chosen.crank && other.crank)
-            tell(LeaderKind::CrankLonger, other.crank->lengthMm - chosen.crank->lengthMm,
-                 other.crank->low);
-        std::stable_sort(m_leaders.begin(), m_leaders.end(),
-                         [](const Leader& a, const Leader& b) { return a.at.y() > b.at.y(); });
-    }
-
-    std::vector<Leader> take() { return std::move(m_leaders); }
-
-private:
-    void tell(LeaderKind kind, double differenceMm, const Point& onOther)
-    {
-        if (std::abs(differenceMm) >= leastLeaderMm)
-            m_leaders.push_back({kind, differenceMm, onOther + m_offset});
-    }
-
-    /// How much higher above the ground.
-    double higher(const Point& chosen, const Point& other) const
-    {
-        return (other.y() - m_other.groundY) - (chosen.y() - m_chosen.groundY);
-    }
-
-    void frame()
-    {
-        const auto middle = [](const TubeSketch& tube) -> Point {
-            return 0.5 * (tube.from + tube.to);
-        };
-        tell(LeaderKind::HeadTubeHigher, higher(m_chosen.headTube.from, m_other.headTube.from),
-             m_other.headTube.from);
-        tell(LeaderKind::TopTubeHigher, higher(middle(m_chosen.topTube), middle(m_other.topTube)),
-             middle(m_other.topTube));
-        const auto wheelbase = [](const BikeSketch& bike) {
-            return bike.front.axle.x() - bike.rear.axle.x();
-        };
-        tell(LeaderKind::FrontWheelFurther, wheelbase(m_other) - wheelbase(m_chosen),
-             m_other.front.axle + Point(m_other.front.radiusMm, 0.0));
-    }
-
-    void cockpit(const CockpitSketch& chosen, const CockpitSketch& other)
-    {
-        tell(LeaderKind::BarHigher, higher(chosen.grip, other.grip), other.grip);
-        tell(LeaderKind::BarFurther, other.grip.x() - chosen.grip.x(), other.grip);
-        tell(LeaderKind::StemLonger,
-             m_other.figures->stem.lengthMm - m_chosen.figures->stem.lengthMm, other.stem.from);
-        tell(LeaderKind::SpacersMore, m_other.figures->spacersMm - m_chosen.figures->spacersMm,
-             other.stem.from);
-    }
-
-    void saddle(const SaddleSketch& chosen, const SaddleSketch& other)
-    {
-        tell(LeaderKind::SaddleHigher, higher(chosen.point, other.point), other.tail);
-        tell(LeaderKind::SaddleFurtherBack, chosen.point.x() - other.point.x(), other.tail);
-    }
-
-    const BikeSketch& m_chosen;
-    const BikeSketch& m_other;
-    Point m_offset;
-    std::vector<Leader> m_leaders;
-};
 
 /// A box that grows to hold points.
 class Box {
@@ -135,6 +50,31 @@ private:
     SideView::Bounds m_bounds;
 };
 
+RiddenSketch sketchOf(const CurrentBike& bike)
+{
+    RiddenSketch ridden;
+    if (bike.saddleHeightMm && bike.saddleSetbackMm)
+        ridden.saddle = saddleFrom(*bike.saddleHeightMm, *bike.saddleSetbackMm).point();
+    if (bike.gripReachMm && bike.gripHeightMm)
+        ridden.grip = Point(*bike.gripReachMm, *bike.gripHeightMm);
+    ridden.crankMm = bike.crankMm;
+    return ridden;
+}
+
+/// The near crank turned; the pedals keep to the feet.
+void turnCrank(CrankSketch& crank, const std::optional<Angle>& angle,
+               const std::optional<RiderSketch>& rider)
+{
+    if (angle) {
+        crank.near = crank.lengthMm * along(*angle);
+        crank.far = -crank.near;
+    }
+    if (rider) {
+        crank.nearPitch = -angleOf(rider->near.toe - rider->near.heel);
+        crank.farPitch = -angleOf(rider->far.toe - rider->far.heel);
+    }
+}
+
 } // namespace
 
 SideView::Bounds SideView::bounds() const
@@ -150,31 +90,77 @@ SideView::Bounds SideView::bounds() const
         box.add(rider->near.heel);
         box.add(rider->near.toe);
     }
+    if (ridden)
+        for (const auto& contact : {ridden->saddle, ridden->grip})
+            if (contact)
+                box.add(*contact, 20.0);
     return box.bounds();
+}
+
+RangePlace JointAngle::place() const
+{
+    const Angle angle = atBottom.value_or(value);
+    if (angle < low || angle > high)
+        return RangePlace::Outside;
+    const Angle edge = (0.5 * edgeShare) * (high - low);
+    return angle < low + edge || angle > high - edge ? RangePlace::NearEdge : RangePlace::Inside;
+}
+
+Shown asAdvised(const Advice& advice)
+{
+    Shown shown;
+    shown.chosen = advice.verdict.named;
+    shown.other = advice.verdict.other;
+    for (std::size_t i = 0; i < advice.candidates.size() && !shown.other; ++i)
+        if (i != shown.chosen)
+            shown.other = i;
+    return shown;
+}
+
+SideView makeSideView(const Advice& advice, const Shown& shown, const Mix& mix,
+                      const Prepared& prepared, const Tables& tables)
+{
+    SideView view;
+    if (shown.chosen >= advice.candidates.size())
+        return view;
+    const auto sketch = [&](const Candidate& candidate, const Setup* setup) {
+        return sketchBike(prepared.sizes[candidate.size], setup, prepared, tables);
+    };
+    const auto advisedOn = [](const Candidate& candidate) {
+        return candidate.best ? &candidate.best->setup : nullptr;
+    };
+    view.drawn = true;
+    const Candidate& chosen = advice.candidates[shown.chosen];
+    view.chosen = sketch(chosen, shown.tried ? &shown.tried->setup : advisedOn(chosen));
+    if (chosen.best && !chosen.best->uses.empty()) {
+        const Seat seat = shown.tried
+                              ? Seat{shown.tried->setup, shown.tried->uses, shown.tried->leg}
+                              : Seat{chosen.best->setup, chosen.best->uses, chosen.best->leg};
+        view.rider = sketchRider(advice.person, seat, shown.use.value_or(mostRidden(mix)),
+                                 shown.crank, mix, prepared, tables);
+    }
+    if (view.chosen.crank)
+        turnCrank(*view.chosen.crank, shown.crank, view.rider);
+    if (shown.tried && chosen.best)
+        view.advised = {chosen.best->setup.saddle.point(), chosen.best->setup.grip};
+    if (shown.ridden)
+        view.ridden = sketchOf(*shown.ridden);
+    view.registration = shown.registration;
+    if (shown.other && *shown.other < advice.candidates.size()) {
+        const Candidate& other = advice.candidates[*shown.other];
+        view.other = sketch(other, advisedOn(other));
+        if (shown.registration == Registration::Ground)
+            view.otherOffset = {view.chosen.rear.axle.x() - view.other->rear.axle.x(),
+                                view.chosen.groundY - view.other->groundY};
+        view.leaders = differencesOf(view.chosen, *view.other, view.otherOffset);
+    }
+    return view;
 }
 
 SideView makeSideView(const Advice& advice, const Mix& mix, const Prepared& prepared,
                       const Tables& tables)
 {
-    SideView view;
-    if (advice.candidates.empty())
-        return view;
-    view.drawn = true;
-    const Candidate& chosen = advice.candidates[advice.verdict.named];
-    view.chosen = sketchOf(chosen, prepared, tables);
-    if (chosen.best && !chosen.best->uses.empty()) {
-        view.rider =
-            sketchRider(advice.person, *chosen.best, mostRidden(mix), mix, prepared, tables);
-        const Point sole = view.rider->near.toe - view.rider->near.heel;
-        view.chosen.crank->pedalPitch = -angleOf(sole);
-    }
-    if (const Candidate* other = otherOf(advice)) {
-        view.other = sketchOf(*other, prepared, tables);
-        view.otherOffset = {view.chosen.rear.axle.x() - view.other->rear.axle.x(),
-                            view.chosen.groundY - view.other->groundY};
-        view.leaders = Differences(view.chosen, *view.other, view.otherOffset).take();
-    }
-    return view;
+    return makeSideView(advice, asAdvised(advice), mix, prepared, tables);
 }
 
 } // namespace tripoise

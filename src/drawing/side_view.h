@@ -6,10 +6,12 @@
 // compute; what a drawing needs and a geometry table does not hold (diameters, curves) stands in
 // drawing/proportions.h.
 //
-// Both bicycles stand on the same ground with their rear wheels one behind the other.
+// Both bicycles stand on the same ground with their rear wheels one behind the other, or on the
+// rider's contacts, their bottom brackets together.
 #pragma once
 
-#include "advice/advise.h"
+#include "advice/assess.h"
+#include "advice/trial.h"
 
 #include <optional>
 #include <string>
@@ -59,9 +61,10 @@ struct CockpitSketch {
 
 struct CrankSketch {
     double lengthMm = 0.0;
-    Point low = Point::Zero();  ///< spindle of the near pedal, at the bottom of the turn
-    Point high = Point::Zero(); ///< of the far one, at the top
-    Angle pedalPitch;           ///< heel above toe
+    Point near = Point::Zero(); ///< spindle of the near pedal, at the bottom unless turned
+    Point far = Point::Zero();  ///< of the far one, half a turn on
+    Angle nearPitch;            ///< of the pedal, heel above toe
+    Angle farPitch;
     double pedalStackMm = 0.0;
 };
 
@@ -107,6 +110,9 @@ struct BikeSketch {
 
 enum class Joint { Trunk, ArmTrunk, Elbow, Knee };
 
+/// Where an angle lies in its comfortable range.
+enum class RangePlace { Inside, NearEdge, Outside };
+
 /// An angle shown where it is: from a line at the joint, in a sense, to the limb.
 struct JointAngle {
     Joint joint = Joint::Trunk;
@@ -116,9 +122,12 @@ struct JointAngle {
     Angle value;
     Angle low;
     Angle high;
+    /// Of a knee whose crank is turned away from the bottom, of which alone the range speaks.
+    std::optional<Angle> atBottom;
 
     [[nodiscard]] Angle directionOf(Angle angle) const { return zero + sense * angle; }
-    [[nodiscard]] bool comfortable() const { return value >= low && value <= high; }
+    [[nodiscard]] RangePlace place() const;
+    [[nodiscard]] bool comfortable() const { return place() != RangePlace::Outside; }
 };
 
 struct RiderSketch {
@@ -132,8 +141,9 @@ struct RiderSketch {
     Point neck = Point::Zero(); ///< upper end of the spine
     Point head = Point::Zero(); ///< centre of the head
     Angle gaze;                 ///< tilt of the head's upright axis from the x axis
-    LegPoints near;             ///< crank at the bottom of the turn
-    LegPoints far;              ///< crank at the top
+    LegPoints near;             ///< crank at the bottom of the turn, unless turned
+    LegPoints far;              ///< half a turn on
+    std::vector<TurnStep> turn; ///< of the near leg, once round
     double ankleHeightMm = 0.0;
     double soleMm = 0.0;
     double shoeBeyondFootMm = 0.0;
@@ -165,14 +175,34 @@ struct Leader {
 /// Differences smaller than this are not told.
 inline constexpr double leastLeaderMm = 3.0;
 
+/// The bicycle ridden today, of which only contacts are known; from the bottom bracket.
+struct RiddenSketch {
+    std::optional<Point> saddle;
+    std::optional<Point> grip;
+    std::optional<double> crankMm;
+};
+
+/// Where the contacts would be as advised, while they are pulled about.
+struct AdvisedMarks {
+    Point saddle = Point::Zero();
+    Point grip = Point::Zero();
+};
+
+enum class Registration {
+    Ground,   ///< on one ground, rear wheels aligned
+    Contacts, ///< bottom brackets together
+};
+
 struct SideView {
     bool drawn = false; ///< false where there is no candidate at all
     BikeSketch chosen;
     std::optional<RiderSketch> rider; ///< empty where no cockpit fits the chosen size
     std::optional<BikeSketch> other;
-    Point otherOffset =
-        Point::Zero();           ///< added to the other's points: same ground, rear wheels aligned
-    std::vector<Leader> leaders; ///< highest first
+    Registration registration = Registration::Ground;
+    Point otherOffset = Point::Zero(); ///< added to the other's points
+    std::vector<Leader> leaders;       ///< highest first
+    std::optional<RiddenSketch> ridden;
+    std::optional<AdvisedMarks> advised; ///< set while rider and bicycle are as tried
 
     struct Bounds {
         Point low = Point::Zero();
@@ -181,8 +211,23 @@ struct SideView {
     [[nodiscard]] Bounds bounds() const;
 };
 
+/// What of an advice is drawn, and how.
+struct Shown {
+    std::size_t chosen = 0; ///< index into Advice::candidates
+    std::optional<std::size_t> other;
+    Registration registration = Registration::Ground;
+    std::optional<Use> use;     ///< whose position; the most ridden one's where empty
+    std::optional<Angle> crank; ///< of the near pedal, from the x axis; the bottom where empty
+    const CurrentBike* ridden = nullptr;
+    const Tried* tried = nullptr; ///< on the chosen size
+};
+
 /// The size the verdict names, and its runner-up (or the next candidate, where there is no
-/// runner-up). The position drawn is that of the use with the largest share of the mix.
+/// runner-up).
+[[nodiscard]] Shown asAdvised(const Advice& advice);
+
+[[nodiscard]] SideView makeSideView(const Advice& advice, const Shown& shown, const Mix& mix,
+                                    const Prepared& prepared, const Tables& tables);
 [[nodiscard]] SideView makeSideView(const Advice& advice, const Mix& mix, const Prepared& prepared,
                                     const Tables& tables);
 

@@ -15,6 +15,8 @@ class Drawing {
     Q_DECLARE_TR_FUNCTIONS(Drawing)
 };
 
+constexpr double leastPulledMm = 0.5;
+
 QString nameOf(Joint joint)
 {
     switch (joint) {
@@ -58,6 +60,8 @@ QString jointLabel(const JointAngle& angle)
 
 QString jointRange(const JointAngle& angle)
 {
+    if (angle.atBottom)
+        return Drawing::tr("%1 at the bottom").arg(degrees(angle.atBottom->deg()));
     return Drawing::tr("%1°").arg(range(angle.low.deg(), angle.high.deg()));
 }
 
@@ -168,6 +172,91 @@ QString rangeKey()
 QString scaleLabel(double lengthMm)
 {
     return partMm(lengthMm);
+}
+
+QStringList pulledLabel(Contact contact, const Point& by)
+{
+    // Each whole as it may stand first, with the contact's name, or second, without.
+    struct Way {
+        const char* first;
+        const char* second;
+    };
+    const bool grip = contact == Contact::Grip;
+    QStringList rows;
+    const auto tell = [&rows](double difference, const Way& more, const Way& less) {
+        if (std::abs(difference) < leastPulledMm)
+            return;
+        const Way& way = difference > 0.0 ? more : less;
+        rows << Drawing::tr(rows.isEmpty() ? way.first : way.second).arg(mm(std::abs(difference)));
+    };
+    if (grip) {
+        tell(by.x(),
+             {QT_TRANSLATE_NOOP("Drawing", "bar %1 further"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 further")},
+             {QT_TRANSLATE_NOOP("Drawing", "bar %1 nearer"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 nearer")});
+        tell(by.y(),
+             {QT_TRANSLATE_NOOP("Drawing", "bar %1 higher"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 higher")},
+             {QT_TRANSLATE_NOOP("Drawing", "bar %1 lower"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 lower")});
+    } else {
+        tell(by.x(),
+             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 forward"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 forward")},
+             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 back"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 back")});
+        tell(by.y(),
+             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 higher"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 higher")},
+             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 lower"),
+              QT_TRANSLATE_NOOP("Drawing", "%1 lower")});
+    }
+    return rows;
+}
+
+QString dimensionLabel(const Dimension& dimension)
+{
+    const double value = dimension.valueMm;
+    switch (dimension.kind) {
+    case DimensionKind::SaddleHeight: return Drawing::tr("saddle height %1").arg(mm(value));
+    case DimensionKind::Setback: return Drawing::tr("setback %1").arg(mm(value));
+    case DimensionKind::SaddleToBarDrop: return Drawing::tr("drop %1").arg(mm(value));
+    case DimensionKind::GripReach: return Drawing::tr("grip reach %1").arg(mm(value));
+    case DimensionKind::GripHeight: return Drawing::tr("grip height %1").arg(mm(value));
+    case DimensionKind::Stack: return Drawing::tr("stack %1").arg(partMm(value));
+    case DimensionKind::Reach: return Drawing::tr("frame reach %1").arg(partMm(value));
+    case DimensionKind::FrontCentre: return Drawing::tr("front-centre %1").arg(partMm(value));
+    case DimensionKind::Wheelbase: return Drawing::tr("wheelbase %1").arg(partMm(value));
+    }
+    return {};
+}
+
+QString dimensionMore(const Dimension& dimension)
+{
+    if (!dimension.otherMm)
+        return {};
+    const double more = *dimension.otherMm - dimension.valueMm;
+    return std::abs(more) < 0.5 ? QString() : signedPlain(more, 0);
+}
+
+std::vector<LegendRow> legendRows(const SideView& view, const Layers& layers)
+{
+    std::vector<LegendRow> rows;
+    if (!view.drawn)
+        return rows;
+    const QString chosen = chosenName(view);
+    if (view.rider && layers.rider)
+        rows.push_back({LegendLine::Whole,
+                        Drawing::tr("%1: %2, %3")
+                            .arg(chosen, nameOf(view.rider->use), handsOn(view.rider->place))});
+    else
+        rows.push_back({LegendLine::Whole, chosen});
+    if (view.other && layers.other)
+        rows.push_back({LegendLine::Dashed, otherName(view)});
+    if (view.ridden && layers.ridden)
+        rows.push_back({LegendLine::Dotted, Drawing::tr("ridden today")});
+    return rows;
 }
 
 QString drawingDescription(const SideView& view)

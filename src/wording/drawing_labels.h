@@ -3,6 +3,8 @@
 // What is written on the side view, apart from its title.
 #pragma once
 
+#include "drawing/dimensions.h"
+#include "drawing/options.h"
 #include "drawing/side_view.h"
 
 #include <QString>
@@ -33,6 +35,22 @@ struct BlockRow {
 positionLine(const RiderSketch& rider); ///< "position: fast commuting, hands on the grips"
 [[nodiscard]] QString rangeKey();       ///< what the shaded sectors are
 [[nodiscard]] QString scaleLabel(double lengthMm);
+
+enum class Contact { Grip, Saddle };
+/// "bar 10 mm nearer", "4 mm lower"; empty where it was not moved.
+[[nodiscard]] QStringList pulledLabel(Contact contact, const Point& by);
+
+[[nodiscard]] QString dimensionLabel(const Dimension& dimension); ///< "saddle height 742 mm"
+/// What the size beside has more, "+18"; empty where it is alike or alone.
+[[nodiscard]] QString dimensionMore(const Dimension& dimension);
+
+/// What the lines of the drawing are.
+enum class LegendLine { Whole, Dashed, Dotted };
+struct LegendRow {
+    LegendLine line = LegendLine::Whole;
+    QString text;
+};
+[[nodiscard]] std::vector<LegendRow> legendRows(const SideView& view, const Layers& layers);
 
 /// The whole picture in words, for those who do not see it.
 [[nodiscard]] QString drawingDescription(const SideView& view);

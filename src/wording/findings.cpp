@@ -93,6 +93,9 @@ QString keyOf(FindingCode code)
     case FindingCode::BarCutDown: return QStringLiteral("bar_cut_down");
     case FindingCode::LeaveSteererLong: return QStringLiteral("leave_steerer_long");
     case FindingCode::ToeNotChecked: return QStringLiteral("toe_not_checked");
+    case FindingCode::SaddleBeyondRails: return QStringLiteral("saddle_beyond_rails");
+    case FindingCode::BarBelowStem: return QStringLiteral("bar_below_stem");
+    case FindingCode::StemNotMade: return QStringLiteral("stem_not_made");
     }
     return {};
 }
@@ -194,6 +197,17 @@ QString sentence(const Finding& finding)
         return Words::tr(
             "Toe room is not worked out here: sit the rider on, pedals level, turn the "
             "bar, and see whether the shoe touches tyre or mudguard.");
+    case FindingCode::SaddleBeyondRails:
+        return Words::tr("Rails and post let the saddle stand %1 behind, not %2.")
+            .arg(mm(number(1)), mm(number(0)));
+    case FindingCode::BarBelowStem:
+        return Words::tr(
+                   "Without any spacer, a stem at this angle still holds the bar %1 too high: "
+                   "another angle, or a lower bar.")
+            .arg(mm(number(0)));
+    case FindingCode::StemNotMade:
+        return Words::tr("Stems are ordinarily made from %1 to %2 mm; this would want %3.")
+            .arg(plain(number(1)), plain(number(2)), mm(number(0)));
     }
     return {};
 }

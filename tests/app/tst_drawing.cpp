@@ -216,8 +216,8 @@ void DrawingTest::shouldDrawTheAdvisedSetup()
     QVERIFY(near(bike.saddle->point, setup.saddle.point()));
     QVERIFY(near(bike.cockpit->stem.to, setup.clamp));
     QVERIFY(near(bike.cockpit->grip, setup.grip));
-    QVERIFY(std::abs(bike.crank->low.norm() - setup.crankMm) < exact);
-    QVERIFY(std::abs(bike.crank->high.norm() - setup.crankMm) < exact);
+    QVERIFY(std::abs(bike.crank->near.norm() - setup.crankMm) < exact);
+    QVERIFY(std::abs(bike.crank->far.norm() - setup.crankMm) < exact);
 
     // The stem as drawn is as long as the stem, and the spacers add up.
     const TubeSketch& stem = bike.cockpit->stem;
@@ -277,8 +277,8 @@ void DrawingTest::shouldDrawTheRidersOwnLengths()
     QVERIFY(std::abs(upper - lower) < 1e-6);
     QVERIFY(upper <= 1.0 + 1e-9 && upper > 0.95);
     QVERIFY(near(rider.grip, chosenOf(made).setup.grip));
-    QVERIFY(near(rider.near.spindle, made.view.chosen.crank->low, 1e-6));
-    QVERIFY(near(rider.far.spindle, made.view.chosen.crank->high, 1e-6));
+    QVERIFY(near(rider.near.spindle, made.view.chosen.crank->near, 1e-6));
+    QVERIFY(near(rider.far.spindle, made.view.chosen.crank->far, 1e-6));
     // Hand, head: on the arm; above the shoulder by what was measured.
     QVERIFY(length(rider.wrist, rider.grip) < length(rider.elbow, rider.grip));
     QVERIFY(rider.head.y() > rider.shoulder.y());

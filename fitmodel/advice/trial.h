@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: MIT
+//
+// What becomes of rider and parts when the contacts of an advised set-up are pulled about by hand.
+//
+// The rider is solved on the tried contacts as on advised ones (advice/assess.h). The bar and the
+// cranks stay; the stem and the spacers that would carry the bar there follow in closed form at the
+// advised stem's angle (setup/setup.h, stemCarrying), sold or not, and the box is searched for the
+// cockpit that comes closest.
+#pragma once
+
+#include "advice/advise.h"
+
+#include <optional>
+
+namespace tripoise {
+
+/// What can be pulled about; from the bottom bracket.
+struct Contacts {
+    SaddlePlace saddle;
+    Point grip = Point::Zero(); ///< at the bar's main place
+};
+
+[[nodiscard]] inline Contacts contactsOf(const Setup& setup)
+{
+    return {setup.saddle, setup.grip};
+}
+
+/// A cockpit of the box, on the size it was looked for.
+struct NearestCockpit {
+    Cockpit cockpit;
+    Stem stem; ///< as mounted
+    Point grip = Point::Zero();
+    double offMm = 0.0; ///< from where the hands were pulled to
+};
+
+struct Tried {
+    Setup setup; ///< on the advised bar and cranks; stem and spacers as they would have to be
+    std::vector<UsePosture> uses;
+    LegPosture leg;
+    double gripAheadOfSteeringMm = 0.0; ///< perpendicular to the steering axis
+    double advisedAheadOfSteeringMm = 0.0;
+    std::optional<NearestCockpit> nearest; ///< empty where the box has none
+    Findings findings;                     ///< limits first; none that the advised set-up breaks
+};
+
+/// `advised` must be advised on `size`.
+[[nodiscard]] Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised,
+                                const PreparedSize& size, const Person& person,
+                                const Riding& riding, const Prepared& prepared,
+                                const Tables& tables);
+
+/// The cockpit whose grip, on a bar of one kind, comes nearest to a point; of equals the first,
+/// those with the bar `preferred` before others.
+[[nodiscard]] std::optional<NearestCockpit>
+nearestCockpit(const Point& grip, std::size_t preferredBar, const PreparedSize& size,
+               const Prepared& prepared, const Tables& tables);
+
+} // namespace tripoise

@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: MIT
+//
+// What of a side view is painted, and how it is placed. The defaults are those of a picture file: a
+// sheet with title and title block, everything fitted into it.
+#pragma once
+
+#include "drawing/fit.h"
+
+#include <optional>
+#include <vector>
+
+namespace tripoise {
+
+struct Layers {
+    bool rider = true;
+    bool angles = true; ///< of the joints, with their ranges; need the rider
+    bool dimensions = false;
+    bool wheels = true;
+    bool ground = true;
+    bool other = true;  ///< the size beside
+    bool ridden = true; ///< the bicycle of today
+
+    bool operator==(const Layers&) const = default;
+};
+
+/// Where a joint's label stands round its joint: one of a few rings, and steps round it from the
+/// middle of the angle.
+struct LabelSpot {
+    int ring = 0;
+    int turn = 0;
+
+    bool operator==(const LabelSpot&) const = default;
+};
+
+struct DrawingOptions {
+    Layers layers;
+    bool furniture = true; ///< title, block and scale of a sheet; else a drafting board's few words
+    bool kneePath = false; ///< trace of the knee over the turn
+    std::optional<double> lettersPx;    ///< of small letters; in proportion to the area where empty
+    std::optional<DrawingFit> viewport; ///< fitted where empty
+    std::vector<LabelSpot> spots;       ///< where joint labels stood before, to stay if they can
+    bool holdSpots = false;             ///< and to stay even if they could not
+};
+
+} // namespace tripoise

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+#include "drawing/place_dimensions.h"
+
+#include "drawing/curve.h"
+#include "drawing/layout.h"
+#include "wording/drawing_labels.h"
+
+#include <QTransform>
+
+#include <algorithm>
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double pitch = 2.0;          // of the letters' height, from row to row
+constexpr double besideSaddleMm = 150; // the saddle height's line runs behind the saddle's tail
+constexpr double belowAxleMm = 60;     // and the front centre's under the axle
+constexpr double beyond = 0.45;        // of the letters' height: extension lines end past the line
+constexpr double arrow = 0.75;         // of the letters' height
+
+class Placer {
+public:
+    Placer(const Layout& layout, const SideView& view)
+        : m_layout(layout), m_fit(layout.fit), m_small(layout.steps.small)
+    {
+        const SideView::Bounds bounds = view.bounds();
+        double ground = view.chosen.groundY;
+        double ahead = view.chosen.front.axle.x() + view.chosen.front.radiusMm;
+        if (view.other) {
+            ground = std::min(ground, view.other->groundY + view.otherOffset.y());
+            ahead = std::max(ahead, view.other->front.axle.x() + view.other->front.radiusMm
+                                        + view.otherOffset.x());
+        }
+        m_firstRow = m_fit.toPx({0.0, ground}).y() + 1.1 * pitch * m_small;
+        m_firstColumn =
+            m_fit.toPx({std::max(ahead, bounds.low.x()), 0.0}).x() + 0.9 * pitch * m_small;
+    }
+
+    DimensionPlace place(const Dimension& dimension) const
+    {
+        DimensionPlace place;
+        place.kind = dimension.kind;
+        place.text = dimensionLabel(dimension);
+        place.more = dimensionMore(dimension);
+        const QPointF from = m_fit.toPx(dimension.from);
+        const QPointF to = m_fit.toPx(dimension.to);
+        switch (dimension.kind) {
+        case DimensionKind::Setback:
+        case DimensionKind::GripReach: inRow(place, from, to, 0); break;
+        case DimensionKind::Reach: inRow(place, from, to, 1); break;
+        case DimensionKind::Wheelbase: inRow(place, from, to, 2); break;
+        case DimensionKind::Stack: inColumn(place, from, to, 0); break;
+        case DimensionKind::GripHeight: inColumn(place, from, to, 1); break;
+        case DimensionKind::SaddleToBarDrop: inColumn(place, from, to, 2); break;
+        case DimensionKind::SaddleHeight:
+            beside(place, from, to, m_fit.pxPerMm * besideSaddleMm);
+            break;
+        case DimensionKind::FrontCentre:
+            beside(place, from, to, -m_fit.pxPerMm * belowAxleMm);
+            break;
+        }
+        write(place);
+        return place;
+    }
+
+private:
+    void inRow(DimensionPlace& place, const QPointF& from, const QPointF& to, int row) const
+    {
+        const double y = m_firstRow + row * pitch * m_small;
+        set(place, from, to, {from.x(), y}, {to.x(), y});
+    }
+    void inColumn(DimensionPlace& place, const QPointF& from, const QPointF& to, int column) const
+    {
+        const double x = m_firstColumn + column * pitch * m_small;
+        set(place, from, to, {x, from.y()}, {x, to.y()});
+    }
+    /// Left of the way from one to the other, seen on the bicycle.
+    void beside(DimensionPlace& place, const QPointF& from, const QPointF& to, double px) const
+    {
+        const QPointF way = to - from;
+        const double length = std::max(1.0, std::hypot(way.x(), way.y()));
+        const QPointF left = px / length * QPointF(way.y(), -way.x());
+        set(place, from, to, from + left, to + left);
+    }
+
+    void set(DimensionPlace& place, const QPointF& from, const QPointF& to, const QPointF& start,
+             const QPointF& end) const
+    {
+        place.line = {start, end};
+        const auto extension = [this](const QPointF& point, const QPointF& tip) {
+            const QPointF way = tip - point;
+            const double length = std::max(1.0, std::hypot(way.x(), way.y()));
+            return QLineF(point, tip + beyond * m_small / length * way);
+        };
+        place.extensions[0] = extension(from, start);
+        place.extensions[1] = extension(to, end);
+    }
+
+    /// Over the middle of the line; past its end where it is too short.
+    void write(DimensionPlace& place) const
+    {
+        const QFont font = fontOf(m_small);
+        place.size = {
+            widthOf(place.text, font)
+                + (place.more.isEmpty() ? 0.0 : widthOf(place.more, font) + 0.6 * m_small),
+            1.25 * m_small};
+        const double length = place.line.length();
+        place.outside = length < 3.2 * arrow * m_small;
+        QPointF way = length > 0.0 ? (place.line.p2() - place.line.p1()) / length : QPointF(1, 0);
+        place.turnDeg = std::atan2(way.y(), way.x()) * 180.0 / M_PI;
+        // Read from below or from the right.
+        if (place.turnDeg > 89.0)
+            place.turnDeg -= 180.0;
+        else if (place.turnDeg <= -91.0)
+            place.turnDeg += 180.0;
+        const Angle turn = Angle::degrees(place.turnDeg);
+        const QPointF over(std::sin(turn.rad()), -std::cos(turn.rad()));
+        place.middle = place.line.center() + 0.78 * m_small * over;
+        if (place.size.width() + 2.4 * arrow * m_small <= length)
+            return;
+        const bool back = place.kind == DimensionKind::Setback;
+        if (back)
+            way = -way;
+        const QPointF end = back ? place.line.p1() : place.line.p2();
+        place.middle =
+            end + (0.5 * place.size.width() + (place.outside ? 2.2 : 1.0) * arrow * m_small) * way;
+    }
+
+    const Layout& m_layout;
+    const DrawingFit& m_fit;
+    double m_small;
+    double m_firstRow = 0.0;
+    double m_firstColumn = 0.0;
+};
+
+} // namespace
+
+QRectF DimensionPlace::extent() const
+{
+    QTransform turn;
+    turn.translate(middle.x(), middle.y());
+    turn.rotate(turnDeg);
+    return turn.mapRect(
+        QRectF(-0.5 * size.width(), -0.5 * size.height(), size.width(), size.height()));
+}
+
+QSizeF roomForDimensions(const Steps& steps)
+{
+    return {2.9 * pitch * steps.small + 0.8 * steps.small,
+            3.1 * pitch * steps.small + 0.8 * steps.small};
+}
+
+std::vector<DimensionPlace> placeDimensions(const Layout& layout, const SideView& view)
+{
+    std::vector<DimensionPlace> places;
+    const Placer placer(layout, view);
+    for (const Dimension& dimension : dimensionsOf(view))
+        places.push_back(placer.place(dimension));
+    return places;
+}
+
+} // namespace tripoise
