@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+//
+// What a number field asks for, and how it shows it.
+#pragma once
+
+#include "base/range.h"
+#include "entry/units.h"
+
+#include <QString>
+
+namespace tripoise {
+
+/// Whether a field speaks the user's units, or millimetres as parts and frames are marked.
+enum class Marked { AsParts, AsTheBody };
+
+struct FieldSpec {
+    QString label;
+    Dimension dimension = Dimension::Length;
+    Range plausible;
+    double step = 1.0; ///< of the arrow keys, in the unit shown
+    int decimals = 0;  ///< shown at most, in millimetres, kilograms, degrees
+    bool needed = false;
+    Marked marked = Marked::AsParts;
+    bool stature = false; ///< said in feet and inches
+};
+
+} // namespace tripoise

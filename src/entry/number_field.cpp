@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: MIT
+#include "entry/number_field.h"
+
+#include "wording/field_words.h"
+
+#include <cmath>
+
+namespace tripoise {
+
+NumberField::NumberField(FieldSpec spec, QObject* parent) : QObject(parent), m_spec(std::move(spec))
+{
+}
+
+Question NumberField::question() const
+{
+    return {m_spec.dimension, shownUnit(m_spec), m_spec.plausible, decimalSign()};
+}
+
+QString NumberField::said(double value) const
+{
+    return fieldText(value, m_spec);
+}
+
+QString NumberField::unitLabel() const
+{
+    return unitName(shownUnit(m_spec));
+}
+
+QString NumberField::rangeText() const
+{
+    return plausibleRange(m_spec);
+}
+
+QString NumberField::level() const
+{
+    if (!m_message.isEmpty())
+        return m_level;
+    if (!m_remark.isEmpty())
+        return m_remarkIsOdd ? QStringLiteral("odd") : QStringLiteral("note");
+    return QStringLiteral("fine");
+}
+
+void NumberField::take(double value)
+{
+    if (m_value && std::abs(*m_value - value) < 1e-9)
+        return;
+    m_value = value;
+    emit accepted(value);
+}
+
+void NumberField::type(const QString& text)
+{
+    m_typing = true;
+    m_text = text;
+    m_message.clear();
+    const NumberRead read = readNumber(text, question());
+    if (read.sound())
+        take(read.value);
+    emit changed();
+}
+
+void NumberField::commit(const QString& text)
+{
+    m_typing = false;
+    m_message.clear();
+    const NumberRead read = readNumber(text, question());
+    if (read.oddity == Oddity::Empty && !m_spec.needed) {
+        m_text.clear();
+        if (m_value) {
+            m_value.reset();
+            emit cleared();
+        }
+    } else if (read.oddity == Oddity::Empty && !m_value) {
+        m_text.clear();
+    } else if (read.sound()) {
+        if (m_value && text == said(*m_value)) { // as shown, which may be rounded
+            m_text = text;
+        } else {
+            take(read.value);
+            m_text = said(*m_value);
+        }
+        if (read.unitGuessed) {
+            m_message = guessedUnit(read);
+            m_level = QStringLiteral("note");
+        }
+    } else {
+        complain(read, text);
+    }
+    emit finished();
+    emit changed();
+}
+
+void NumberField::complain(const NumberRead& read, const QString& typed)
+{
+    m_text = typed;
+    m_message = complaint(read, m_spec);
+    m_level = QStringLiteral("wrong");
+}
+
+void NumberField::revert()
+{
+    m_typing = false;
+    m_message.clear();
+    m_text = m_value ? said(*m_value) : QString();
+    emit changed();
+}
+
+void NumberField::step(int steps)
+{
+    const auto from = m_value ? m_value : m_standIn;
+    if (!from)
+        return;
+    const double size = m_spec.step * factsOf(shownUnit(m_spec)).size;
+    const double to = std::round(*from / size + steps) * size;
+    if (to < m_spec.plausible.low || to > m_spec.plausible.high)
+        return;
+    m_typing = false;
+    m_message.clear();
+    take(to);
+    m_text = said(to);
+    emit changed();
+}
+
+void NumberField::setValue(std::optional<double> value)
+{
+    const bool same =
+        value.has_value() == m_value.has_value() && (!value || std::abs(*value - *m_value) < 1e-9);
+    if (same)
+        return;
+    m_value = value;
+    m_typing = false;
+    m_message.clear();
+    m_text = value ? said(*value) : QString();
+    emit changed();
+}
+
+void NumberField::setStandIn(std::optional<double> value, const QString& saidSo)
+{
+    const QString words =
+        saidSo.isEmpty() && value ? QStringLiteral("≈ %1").arg(said(*value)) : saidSo;
+    if (m_placeholder == words && m_standIn == value)
+        return;
+    m_standIn = value;
+    m_standInWords = saidSo;
+    m_placeholder = words;
+    emit changed();
+}
+
+void NumberField::setRemark(const QString& remark, bool odd)
+{
+    if (m_remark == remark && m_remarkIsOdd == odd)
+        return;
+    m_remark = remark;
+    m_remarkIsOdd = odd;
+    emit changed();
+}
+
+void NumberField::setLabel(const QString& label)
+{
+    if (m_spec.label == label)
+        return;
+    m_spec.label = label;
+    emit changed();
+}
+
+void NumberField::speakAnew()
+{
+    if (!m_typing && m_message.isEmpty() && m_value)
+        m_text = said(*m_value);
+    if (m_standIn && m_standInWords.isEmpty())
+        m_placeholder = QStringLiteral("≈ %1").arg(said(*m_standIn));
+    emit changed();
+}
+
+} // namespace tripoise

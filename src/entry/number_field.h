@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: MIT
+//
+// One number that can be typed: what stands in it, what it takes, and what is odd about it.
+//
+// While it is typed a plausible number counts at once and anything else is passed over in silence.
+// When the keys leave it, what is no number or not plausible stays as it was typed, with a word
+// beside it; the number that counted before still counts.
+#pragma once
+
+#include "entry/field_spec.h"
+#include "entry/read_number.h"
+
+#include <QObject>
+#include <QtQml/qqmlregistration.h>
+
+#include <optional>
+
+namespace tripoise {
+
+class NumberField : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("belongs to a model")
+    Q_PROPERTY(QString label READ label NOTIFY changed)
+    Q_PROPERTY(QString text READ text NOTIFY changed)
+    Q_PROPERTY(QString placeholder READ placeholder NOTIFY changed)
+    Q_PROPERTY(QString unitLabel READ unitLabel NOTIFY changed)
+    Q_PROPERTY(QString rangeText READ rangeText NOTIFY changed)
+    Q_PROPERTY(QString message READ message NOTIFY changed)
+    Q_PROPERTY(QString level READ level NOTIFY changed)
+    Q_PROPERTY(bool hasValue READ hasValue NOTIFY changed)
+
+public:
+    explicit NumberField(FieldSpec spec, QObject* parent = nullptr);
+
+    [[nodiscard]] const QString& label() const { return m_spec.label; }
+    [[nodiscard]] const QString& text() const { return m_text; }
+    [[nodiscard]] const QString& placeholder() const { return m_placeholder; }
+    [[nodiscard]] QString unitLabel() const;
+    [[nodiscard]] QString rangeText() const; ///< what is plausible
+    [[nodiscard]] QString message() const { return m_message.isEmpty() ? m_remark : m_message; }
+    [[nodiscard]] QString level() const; ///< "fine", "note", "odd" or "wrong"
+    [[nodiscard]] bool hasValue() const { return m_value.has_value(); }
+    [[nodiscard]] std::optional<double> value() const { return m_value; }
+
+    Q_INVOKABLE void type(const QString& text);
+    Q_INVOKABLE void commit(const QString& text);
+    Q_INVOKABLE void revert();
+    Q_INVOKABLE void step(int steps);
+
+    /// From outside. The text being typed stays as long as the value is the same.
+    void setValue(std::optional<double> value);
+    /// What stands in for the value while there is none, and how it looks.
+    void setStandIn(std::optional<double> value, const QString& saidSo = {});
+    /// What someone else finds odd about the value.
+    void setRemark(const QString& remark, bool odd);
+    void setLabel(const QString& label);
+    void speakAnew(); ///< language or units changed
+
+signals:
+    void changed();
+    void accepted(double value);
+    void cleared();
+    void finished(); ///< the keys left it
+
+private:
+    [[nodiscard]] Question question() const;
+    [[nodiscard]] QString said(double value) const;
+    void take(double value);
+    void complain(const NumberRead& read, const QString& typed);
+
+    FieldSpec m_spec;
+    std::optional<double> m_value;
+    std::optional<double> m_standIn;
+    QString m_standInWords;
+    QString m_text;
+    QString m_placeholder;
+    QString m_message;
+    QString m_level;
+    QString m_remark;
+    bool m_remarkIsOdd = false;
+    bool m_typing = false;
+};
+
+} // namespace tripoise
