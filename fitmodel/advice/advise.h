@@ -46,6 +46,7 @@ struct AdvisedSetup {
     Setup setup;
     double points = 0.0;
     std::vector<LedgerEntry> ledger;
+    double leastPosturePoints = 0.0; ///< of the posture's entry, that no grip on this bar avoids
     std::vector<UsePosture> uses; ///< with a share in the mix it was advised for
     LegPosture leg;
 };

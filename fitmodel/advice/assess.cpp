@@ -123,8 +123,10 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     advised.leg = legPosture(person, advised.setup.saddle, advised.setup.crankMm,
                              lowestTrunk(advised.uses), tables);
 
-    const Point comfortable =
-        comfortableClamp(holds, hip) + (advised.setup.grip - advised.setup.clamp);
+    const Point bestClamp = comfortableClamp(holds, hip);
+    const Point comfortable = bestClamp + (advised.setup.grip - advised.setup.clamp);
+    advised.leastPosturePoints = tables.weights.points[indexOf(Consideration::Posture)]
+                                 * postureCost(holds, hip, bestClamp);
     const PerConsideration<double> measures = search.measures(choice);
     for (std::size_t i = 0; i < considerationCount; ++i) {
         const auto consideration = static_cast<Consideration>(i);

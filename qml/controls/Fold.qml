@@ -30,33 +30,34 @@ ColumnLayout {
         Keys.onLeftPressed: fold.open = false
         Keys.onRightPressed: fold.open = true
 
-        contentItem: RowLayout {
-            spacing: Look.smallGap
+        contentItem: Item {
             Icon {
                 name: "fold"
                 color: Look.soft
                 rotation: fold.open ? 90 : 0
-                Layout.preferredWidth: Look.small
-                Layout.preferredHeight: Look.small
+                width: Look.small
+                height: Look.small
+                anchors.verticalCenter: parent.verticalCenter
             }
-            ColumnLayout {
+            Column {
                 id: words
-                spacing: 0
-                Layout.fillWidth: true
+                x: Look.small + Look.smallGap
+                width: parent.width - x
+                anchors.verticalCenter: parent.verticalCenter
                 InkText {
+                    width: parent.width
                     text: fold.title
                     font.bold: true
-                    Layout.fillWidth: true
                     Accessible.ignored: true
                 }
                 InkText {
                     visible: !fold.open && fold.summary
+                    width: parent.width
                     text: fold.summary
                     font.pixelSize: Look.small
                     color: Look.soft
                     elide: Text.ElideRight
                     wrapMode: Text.NoWrap
-                    Layout.fillWidth: true
                     Accessible.ignored: true
                 }
             }

@@ -30,6 +30,7 @@ Flickable {
 
     T.ScrollBar.vertical: T.ScrollBar {
         id: bar
+        visible: policy !== T.ScrollBar.AlwaysOff
         policy: scroll.contentHeight > scroll.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
         implicitWidth: 8
         padding: 1

@@ -81,7 +81,7 @@ FocusScope {
                 color: Look.soft
                 Layout.fillWidth: true
             }
-            ColumnLayout {
+            Column {
                 visible: sizes.count > 1
                 spacing: Look.hairGap
                 Layout.fillWidth: true
@@ -89,14 +89,14 @@ FocusScope {
                     objectName: "shownSizes"
                     label: qsTr("Drawn")
                     sizes: sizes
-                    Layout.fillWidth: true
+                    width: parent.width
                 }
                 SizeChips {
                     objectName: "besideSizes"
                     label: qsTr("Beside it")
                     beside: true
                     sizes: sizes
-                    Layout.fillWidth: true
+                    width: parent.width
                 }
             }
             ToldList {
@@ -138,6 +138,7 @@ FocusScope {
                     visible: ledger.count > 0
                     Layout.fillWidth: true
                     LedgerList {
+                        id: ledgerList
                         ledger: ledger
                         strip: strip
                         shownName: sizes.shownName
@@ -184,7 +185,7 @@ FocusScope {
                 }
                 Fold {
                     objectName: "foldChecks"
-                    title: qsTr("To look at")
+                    title: qsTr("Look at these")
                     summary: checks.summary
                     Layout.fillWidth: true
                     ChecksList {
@@ -228,7 +229,7 @@ FocusScope {
                 id: cautionsFold
                 objectName: "foldCautions"
                 title: qsTr("Cautions")
-                summary: decision.cautions[0] ?? ""
+                summary: qsTr("What every advice is given under")
                 open: false
                 Layout.fillWidth: true
                 Layout.topMargin: -Look.gap
@@ -240,6 +241,7 @@ FocusScope {
             }
             InkButton {
                 objectName: "copyDecision"
+                visible: pane.decided
                 text: qsTr("Copy the decision as text")
                 enabled: decision.canCopy
                 hint: qsTr("Ctrl+C in this column")
@@ -254,6 +256,6 @@ FocusScope {
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         anchors.leftMargin: Look.gap
         anchors.rightMargin: Look.gap
-        lines: pane.width > 380 * Look.textScale ? 4 : 6
+        lines: (width > 340 * Look.textScale ? 3 : width > 240 * Look.textScale ? 4 : 5) + (ledgerList.weighing ? 2 : 0)
     }
 }

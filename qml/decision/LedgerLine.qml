@@ -13,7 +13,8 @@ MeantRow {
     required property real besideBar
     required property string better
     required property bool quiet
-    required meaning
+    required property string about
+    required property string aboutWeighing
     required spoken
     required property real factor
     required property string weight
@@ -23,6 +24,7 @@ MeantRow {
     readonly property real half: (width - 1) / 2
 
     place: index
+    meaning: weighing ? aboutWeighing : about
     objectName: "ledger_" + index
     implicitHeight: column.implicitHeight + Look.smallGap
     Keys.onPressed: event => {

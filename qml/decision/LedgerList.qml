@@ -15,7 +15,8 @@ ColumnLayout {
     spacing: Look.hairGap
 
     InkText {
-        text: qsTr("The longer a bar, the more speaks against. The better value has a tick.")
+        text: ledgerList.besideName ? qsTr("The longer a bar, the more speaks against. The better value has a tick.")
+                                    : qsTr("The longer a bar, the more speaks against.")
         font.pixelSize: Look.small
         color: Look.soft
         Layout.fillWidth: true
@@ -67,8 +68,7 @@ ColumnLayout {
         Chip {
             objectName: "allLines"
             visible: ledgerList.ledger.quietCount > 0 && !ledgerList.weighing
-            text: qsTr("%n more", "lines of for and against that speak against neither", ledgerList.ledger.quietCount)
-            hint: qsTr("What speaks against neither")
+            text: qsTr("%n that weigh on neither", "lines of for and against", ledgerList.ledger.quietCount)
             checked: ledgerList.all
             onToggled: ledgerList.all = checked
         }

@@ -10,15 +10,15 @@ ColumnLayout {
     required property MeaningStrip strip
     property string name
     readonly property bool paired: table.secondTitle
-    readonly property bool roomy: width > 400 * Look.textScale
-    readonly property real labelWidth: roomy ? Math.round(width * 0.36) : width
+    readonly property bool roomy: !paired || width > 400 * Look.textScale
+    readonly property real labelWidth: roomy ? Math.round(width * (paired ? 0.36 : 0.5)) : width
     readonly property real valueWidth: roomy ? (width - labelWidth) / 2 : width / 2
     spacing: 0
 
     SideTitles {
         shownName: grid.table.firstTitle
         besideName: grid.table.secondTitle
-        visible: grid.table.count > 0
+        visible: grid.paired
         Layout.fillWidth: true
         Layout.leftMargin: grid.roomy ? grid.labelWidth : 0
         Layout.bottomMargin: Look.hairGap

@@ -1,40 +1,44 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
-// Over two columns: which size is which. Mirrored, the second stands at the far end.
-RowLayout {
+// Over two columns: which is which. Mirrored, the second stands at the far end.
+Item {
     id: titles
     property string shownName
     property string besideName
     property bool mirrored: false
-    spacing: Look.smallGap
+    readonly property real half: width / 2
+
+    implicitHeight: Math.max(shown.implicitHeight, beside.implicitHeight)
 
     component Name: InkText {
         font.bold: true
         font.pixelSize: Look.small
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
-        Layout.maximumWidth: titles.width / 2 - 2 * Look.wideGap
+        width: titles.half - swatch.width - Look.smallGap
     }
 
-    RowLayout {
-        spacing: Look.hairGap
-        Layout.preferredWidth: 1
-        Layout.fillWidth: true
-        SizeSwatch {}
-        Name { text: titles.shownName }
-        Item { Layout.fillWidth: true }
+    SizeSwatch {
+        id: swatch
+        anchors.verticalCenter: parent.verticalCenter
     }
-    RowLayout {
+    Name {
+        id: shown
+        x: swatch.width + Look.hairGap
+        text: titles.shownName
+    }
+    SizeSwatch {
         visible: titles.besideName
-        spacing: Look.hairGap
-        Layout.preferredWidth: 1
-        Layout.fillWidth: true
-        Item { visible: titles.mirrored; Layout.fillWidth: true }
-        SizeSwatch { beside: true }
-        Name { text: titles.besideName; color: Look.otherText }
-        Item { visible: !titles.mirrored; Layout.fillWidth: true }
+        beside: true
+        anchors.verticalCenter: parent.verticalCenter
+        x: titles.mirrored ? titles.width - width - Look.hairGap - beside.contentWidth : titles.half
+    }
+    Name {
+        id: beside
+        visible: titles.besideName
+        x: titles.mirrored ? titles.width - width : titles.half + swatch.width + Look.hairGap
+        horizontalAlignment: titles.mirrored ? Text.AlignRight : Text.AlignLeft
+        text: titles.besideName
+        color: Look.otherText
     }
 }

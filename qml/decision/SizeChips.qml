@@ -45,7 +45,7 @@ RowLayout {
                 required property bool beside
                 readonly property bool current: chips.beside ? beside : shown
                 objectName: (chips.beside ? "beside_" : "shown_") + name
-                text: mark ? name + "  " + mark : name
+                text: mark && !chips.beside ? name + " " + mark : name
                 hint: spoken
                 iconName: broken ? "hazard" : ""
                 checkable: false

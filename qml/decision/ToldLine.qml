@@ -15,7 +15,7 @@ Item {
     }
     InkText {
         id: words
-        x: Look.gap
+        x: Look.body
         width: parent.width - x
         lineHeight: 1.12
     }

@@ -61,7 +61,7 @@ void ChecksModel::renew()
             return a.severity > b.severity;
         });
         checks = int(found.size());
-        add(checksSection(advice, *size).heading, found);
+        add(m_limitCount > 0 ? checksSection(advice, *size).heading : QString(), found);
     }
     replace(m_rows, std::move(rows));
     m_summary = checksSummary(m_limitCount, checks);

@@ -19,7 +19,7 @@ public:
         Told = Qt::UserRole + 1,
         Level, ///< "note", "caution" or "limit"
         LevelWord,
-        Heading, ///< over the first of those that belong together; else empty
+        Heading, ///< over the first of those that belong together; empty where there is one sort
     };
 
     using RowsModel::RowsModel;

@@ -25,6 +25,18 @@ QVariantList stepsInWords()
     return steps;
 }
 
+/// What no size avoids: the hands cannot be in the best place of every use of a mix at once. It tells
+/// nothing for or against, and would dwarf all that does.
+double unavoidablePosture(const std::vector<Candidate>& candidates)
+{
+    std::optional<double> least;
+    for (const Candidate& candidate : candidates)
+        if (candidate.best)
+            least = std::min(least.value_or(candidate.best->leastPosturePoints),
+                             candidate.best->leastPosturePoints);
+    return least.value_or(0.0);
+}
+
 QString betterOf(double shownPoints, double besidePoints)
 {
     if (std::abs(shownPoints - besidePoints) < leastTold)
@@ -53,7 +65,8 @@ QVariant LedgerModel::data(const QModelIndex& index, int role) const
     case BesideBar: return row.besideBar;
     case Better: return row.better;
     case Quiet: return row.quiet;
-    case Meaning: return row.meaning;
+    case About: return row.about;
+    case AboutWeighing: return row.aboutWeighing;
     case Factor: return row.factor;
     case Weight: return row.weight;
     case Spoken: return row.spoken;
@@ -65,8 +78,8 @@ QHash<int, QByteArray> LedgerModel::roleNames() const
 {
     return {{Name, "name"},         {ShownValue, "shownValue"}, {BesideValue, "besideValue"},
             {ShownBar, "shownBar"}, {BesideBar, "besideBar"},   {Better, "better"},
-            {Quiet, "quiet"},       {Meaning, "meaning"},       {Factor, "factor"},
-            {Weight, "weight"},     {Spoken, "spoken"}};
+            {Quiet, "quiet"},       {About, "about"},           {AboutWeighing, "aboutWeighing"},
+            {Factor, "factor"},     {Weight, "weight"},         {Spoken, "spoken"}};
 }
 
 std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
@@ -75,12 +88,18 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
     const Prepared& prepared = *solution()->prepared;
     const auto& ledger = one.best->ledger;
     const bool paired = other && other->best;
+    const double unavoidable = unavoidablePosture(solution()->advice.candidates);
+    const auto against = [unavoidable](const LedgerEntry& entry) {
+        return entry.consideration == Consideration::Posture
+                   ? std::max(0.0, entry.points - unavoidable)
+                   : entry.points;
+    };
     double scale = solution()->tables->weights.eitherBelow;
     for (const LedgerEntry& entry : ledger)
-        scale = std::max(scale, entry.points);
+        scale = std::max(scale, against(entry));
     if (paired)
         for (const LedgerEntry& entry : other->best->ledger)
-            scale = std::max(scale, entry.points);
+            scale = std::max(scale, against(entry));
 
     std::vector<Row> rows;
     for (std::size_t i = 0; i < ledger.size(); ++i) {
@@ -88,21 +107,21 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
         Row row;
         row.consideration = mine.consideration;
         row.name = ledgerName(mine.consideration);
-        row.meaning = ledgerMeaning(mine.consideration) + QLatin1Char(' ')
-                      + ledgerHeavier(mine.consideration);
+        row.about = ledgerMeaning(mine.consideration);
+        row.aboutWeighing = row.about + QLatin1Char(' ') + ledgerHeavier(mine.consideration);
         row.factor = solution()->fitting.choices.weightFactor[indexOf(mine.consideration)];
         if (row.factor != 1.0)
             row.weight = weightWord(row.factor);
         row.shownValue = unbroken(ledgerValue(mine, prepared.sizes[one.size]));
-        row.shownBar = mine.points / scale;
+        row.shownBar = against(mine) / scale;
         row.better = QStringLiteral("even");
-        double most = mine.points;
+        double most = against(mine);
         if (paired) {
             const LedgerEntry& theirs = other->best->ledger[i];
             row.besideValue = unbroken(ledgerValue(theirs, prepared.sizes[other->size]));
-            row.besideBar = theirs.points / scale;
+            row.besideBar = against(theirs) / scale;
             row.better = betterOf(mine.points, theirs.points);
-            most = std::max(most, theirs.points);
+            most = std::max(most, against(theirs));
         }
         row.quiet = most < leastTold && row.factor == 1.0;
         row.spoken =

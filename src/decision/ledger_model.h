@@ -26,7 +26,8 @@ public:
         BesideBar,
         Better, ///< "shown", "beside" or "even"
         Quiet,  ///< speaks against neither and counts as usual
-        Meaning,
+        About,
+        AboutWeighing, ///< the same, and what happens where it weighs more
         Factor,
         Weight, ///< in words; empty where it counts as usual
         Spoken,
@@ -67,7 +68,8 @@ private:
         double besideBar = 0.0;
         QString better;
         bool quiet = false;
-        QString meaning;
+        QString about;
+        QString aboutWeighing;
         double factor = 1.0;
         QString weight;
         QString spoken;

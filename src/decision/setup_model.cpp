@@ -26,7 +26,7 @@ void SetupModel::renew()
         rows = setupRows(columns, solution()->advice, prepared);
         if (!second.isEmpty())
             differences = differencesSentence(rows);
-        for (SetupRow& row : backRows(columns))
+        for (SetupRow& row : backRows(columns, Telling::Briefly))
             rows.push_back(std::move(row));
     }
     tell(rows, first, second);

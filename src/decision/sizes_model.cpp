@@ -4,6 +4,17 @@
 #include "wording/words.h"
 
 namespace tripoise {
+namespace {
+
+/// A figure in a ring, as far as there are such.
+QString rankSign(int rank)
+{
+    constexpr char16_t first = u'①';
+    constexpr int last = 20;
+    return rank <= last ? QString(QChar(first + rank - 1)) : plain(rank);
+}
+
+} // namespace
 
 int SizesModel::rowCount(const QModelIndex& parent) const
 {
@@ -47,9 +58,11 @@ void SizesModel::renew()
             row.broken = !candidate.limits.empty();
             row.shown = &candidate == shown();
             row.beside = &candidate == beside();
-            row.mark = row.broken ? QString() : plain(candidate.rank);
-            row.spoken = row.broken ? Words::tr("%1, breaks a limit", "a size").arg(row.name)
-                                    : Words::tr("%1, rank %2", "a size").arg(row.name, row.mark);
+            row.mark = row.broken ? QString() : rankSign(candidate.rank);
+            row.spoken =
+                row.broken
+                    ? Words::tr("%1, breaks a limit", "a size").arg(row.name)
+                    : Words::tr("%1, rank %2", "a size").arg(row.name, plain(candidate.rank));
             if (row.shown)
                 shownName = row.name;
             if (row.beside)

@@ -40,7 +40,7 @@ private:
         int frame = 0; ///< index into the fitting's frames
         QString name;
         int rank = 0;
-        QString mark;   ///< rank in a word or a figure
+        QString mark;   ///< rank as a sign; empty where a limit is broken
         QString spoken; ///< name, rank and limits, for those who do not see it
         bool broken = false;
         bool shown = false;

@@ -40,7 +40,7 @@ void UsesModel::renew()
             rows = setupRows(columns, solution()->advice, prepared);
             told.hand = unbroken(handSentence(one, other));
             told.differences = differencesSentence(rows);
-            rows.push_back(ownBackRow(columns));
+            rows.push_back(ownBackRow(columns, Telling::Briefly));
             firstTitle = onlyUse(one.use);
             secondTitle = onlyUse(other.use);
         }

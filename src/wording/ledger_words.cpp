@@ -47,8 +47,9 @@ QString ledgerName(Consideration consideration)
     case Consideration::StemAngle: return Words::tr("stem angle", "for and against");
     case Consideration::ExposedPost: return Words::tr("seat post showing", "for and against");
     case Consideration::Standover: return Words::tr("standing room", "for and against");
-    case Consideration::Agility: return Words::tr("agile or steady", "for and against");
-    case Consideration::Compactness: return Words::tr("small to carry", "for and against");
+    case Consideration::Agility: return Words::tr("agile or steady: wheelbase", "for and against");
+    case Consideration::Compactness:
+        return Words::tr("small to carry: stack + reach", "for and against");
     case Consideration::Adjustment: return Words::tr("room to adjust", "for and against");
     case Consideration::Crank: return Words::tr("crank length", "for and against");
     case Consideration::BarWidth: return Words::tr("bar width", "for and against");
@@ -72,9 +73,8 @@ QString ledgerValue(const LedgerEntry& entry, const PreparedSize& size)
     case Consideration::Standover:
         return size.skeleton.standoverMm ? mm(entry.value)
                                          : Words::tr("not known", "standing room");
-    case Consideration::Agility: return Words::tr("wheelbase %1").arg(partMm(entry.value));
-    case Consideration::Compactness:
-        return Words::tr("stack and reach %1", "their sum").arg(partMm(entry.value));
+    case Consideration::Agility:
+    case Consideration::Compactness: return partMm(entry.value);
     case Consideration::Adjustment: return waysValue(entry.value);
     }
     return {};

@@ -31,11 +31,14 @@ QString backMeaning()
                      "bar's main place. In brackets what is comfortable for this riding.");
 }
 
-QString backOf(const UsePosture& use)
+QString backOf(const UsePosture& use, Telling telling)
 {
-    return Words::tr("%1 (%2 is comfortable)")
-        .arg(degrees(use.posture.trunk.deg()),
-             range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg()));
+    const QString back = degrees(use.posture.trunk.deg());
+    const QString comfortable =
+        range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg());
+    return telling == Telling::InFull
+               ? Words::tr("%1 (%2 is comfortable)").arg(back, comfortable)
+               : Words::tr("%1 (%2)", "the back, what is comfortable").arg(back, comfortable);
 }
 
 } // namespace
@@ -113,7 +116,7 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
     };
 }
 
-std::vector<SetupRow> backRows(const Columns& columns)
+std::vector<SetupRow> backRows(const Columns& columns, Telling telling)
 {
     std::vector<SetupRow> rows;
     const auto first = std::find_if(columns.begin(), columns.end(),
@@ -121,16 +124,16 @@ std::vector<SetupRow> backRows(const Columns& columns)
     if (first == columns.end())
         return rows;
     for (std::size_t i = 0; i < (*first)->uses.size(); ++i)
-        rows.push_back(rowOf(Words::tr("back, %1").arg(nameOf((*first)->uses[i].use)),
-                             backMeaning(), columns,
-                             [i](const AdvisedSetup& a) { return backOf(a.uses[i]); }));
+        rows.push_back(
+            rowOf(Words::tr("back, %1").arg(nameOf((*first)->uses[i].use)), backMeaning(), columns,
+                  [i, telling](const AdvisedSetup& a) { return backOf(a.uses[i], telling); }));
     return rows;
 }
 
-SetupRow ownBackRow(const Columns& columns)
+SetupRow ownBackRow(const Columns& columns, Telling telling)
 {
     return rowOf(Words::tr("back"), backMeaning(), columns,
-                 [](const AdvisedSetup& a) { return backOf(a.uses.front()); });
+                 [telling](const AdvisedSetup& a) { return backOf(a.uses.front(), telling); });
 }
 
 QString differencesSentence(const std::vector<SetupRow>& rows)

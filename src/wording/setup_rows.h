@@ -27,10 +27,14 @@ using Columns = std::vector<const AdvisedSetup*>;
 
 [[nodiscard]] std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
                                               const Prepared& prepared);
+/// Whether the comfortable range is called that, or stands in brackets alone.
+enum class Telling { InFull, Briefly };
+
 /// One line a use; for columns that were advised for the same mix.
-[[nodiscard]] std::vector<SetupRow> backRows(const Columns& columns);
+[[nodiscard]] std::vector<SetupRow> backRows(const Columns& columns,
+                                             Telling telling = Telling::InFull);
 /// One line; for columns that were advised for one use each.
-[[nodiscard]] SetupRow ownBackRow(const Columns& columns);
+[[nodiscard]] SetupRow ownBackRow(const Columns& columns, Telling telling = Telling::InFull);
 
 /// "Parts that differ: stem, spacers under it and bar."
 [[nodiscard]] QString differencesSentence(const std::vector<SetupRow>& rows);
