@@ -22,8 +22,8 @@ struct LedgerEntry {
     double points = 0.0;
 };
 
-enum class Unit { Millimetre, Degree, Direction };
-[[nodiscard]] Unit unitOf(Consideration consideration);
+enum class LedgerUnit { Millimetre, Degree, Direction };
+[[nodiscard]] LedgerUnit unitOf(Consideration consideration);
 
 struct UsePosture {
     Use use;
@@ -47,7 +47,7 @@ struct AdvisedSetup {
     double points = 0.0;
     std::vector<LedgerEntry> ledger;
     double leastPosturePoints = 0.0; ///< of the posture's entry, that no grip on this bar avoids
-    std::vector<UsePosture> uses; ///< with a share in the mix it was advised for
+    std::vector<UsePosture> uses;    ///< with a share in the mix it was advised for
     LegPosture leg;
 };
 

@@ -43,12 +43,12 @@ double valueOf(Consideration consideration, double measure, const Setup& setup,
 
 } // namespace
 
-Unit unitOf(Consideration consideration)
+LedgerUnit unitOf(Consideration consideration)
 {
     switch (consideration) {
-    case Consideration::StemAngle: return Unit::Degree;
-    case Consideration::Adjustment: return Unit::Direction;
-    default: return Unit::Millimetre;
+    case Consideration::StemAngle: return LedgerUnit::Degree;
+    case Consideration::Adjustment: return LedgerUnit::Direction;
+    default: return LedgerUnit::Millimetre;
     }
 }
 
@@ -125,8 +125,8 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
 
     const Point bestClamp = comfortableClamp(holds, hip);
     const Point comfortable = bestClamp + (advised.setup.grip - advised.setup.clamp);
-    advised.leastPosturePoints = tables.weights.points[indexOf(Consideration::Posture)]
-                                 * postureCost(holds, hip, bestClamp);
+    advised.leastPosturePoints =
+        tables.weights.points[indexOf(Consideration::Posture)] * postureCost(holds, hip, bestClamp);
     const PerConsideration<double> measures = search.measures(choice);
     for (std::size_t i = 0; i < considerationCount; ++i) {
         const auto consideration = static_cast<Consideration>(i);

@@ -98,12 +98,12 @@ Json handlingJson(const Steering& steering)
     return json;
 }
 
-const char* keyOf(Unit unit)
+const char* keyOf(LedgerUnit unit)
 {
     switch (unit) {
-    case Unit::Millimetre: return "mm";
-    case Unit::Degree: return "deg";
-    case Unit::Direction: return "directions";
+    case LedgerUnit::Millimetre: return "mm";
+    case LedgerUnit::Degree: return "deg";
+    case LedgerUnit::Direction: return "directions";
     }
     return "";
 }

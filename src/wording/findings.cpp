@@ -207,7 +207,7 @@ QString sentence(const Finding& finding)
             .arg(mm(number(0)));
     case FindingCode::StemNotMade:
         return Words::tr("Stems are ordinarily made from %1 to %2 mm; this would want %3.")
-            .arg(plain(number(1)), plain(number(2)), mm(number(0)));
+            .arg(plain(number(1)), plain(number(2)), partMm(number(0)));
     }
     return {};
 }
