@@ -139,6 +139,7 @@ FocusScope {
                     Layout.fillWidth: true
                     LedgerList {
                         id: ledgerList
+                        objectName: "ledgerList"
                         ledger: ledger
                         strip: strip
                         shownName: sizes.shownName

@@ -1,0 +1,49 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en">
+<context>
+    <name>LedgerList</name>
+    <message numerus="yes">
+        <source>%n that weigh on neither</source>
+        <comment>lines of for and against</comment>
+        <translation>
+            <numerusform>%n that weighs on neither</numerusform>
+            <numerusform>%n that weigh on neither</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message numerus="yes">
+        <source>%n limit(s) broken</source>
+        <translation>
+            <numerusform>%n limit broken</numerusform>
+            <numerusform>%n limits broken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to look at</source>
+        <translation>
+            <numerusform>%n to look at</numerusform>
+            <numerusform>%n to look at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::Documents</name>
+    <message numerus="yes">
+        <source>%1 (and %n more)</source>
+        <translation>
+            <numerusform>%1 (and %n more)</numerusform>
+            <numerusform>%1 (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s) from %1 added.</source>
+        <translation>
+            <numerusform>%n size from %1 added.</numerusform>
+            <numerusform>%n sizes from %1 added.</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,604 @@
+// SPDX-License-Identifier: MIT
+//
+// The view models of the decision: they hold what decide() returned, follow what is looked at, and
+// pass Qt's model tester through every change.
+#include "decision/checks_model.h"
+#include "decision/decision_model.h"
+#include "decision/ledger_model.h"
+#include "decision/setup_model.h"
+#include "decision/sizes_model.h"
+#include "decision/uses_model.h"
+#include "support.h"
+#include "wording/advice_text.h"
+#include "wording/findings.h"
+#include "wording/lack_words.h"
+#include "wording/ledger_words.h"
+#include "wording/words.h"
+
+#include <QAbstractItemModelTester>
+#include <QClipboard>
+#include <QSignalSpy>
+#include <QTest>
+
+#include <cmath>
+#include <random>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+using Tester = QAbstractItemModelTester;
+
+Fitting demo(const char* name = "between-two-sizes")
+{
+    return std::get<Fitting>(readFitting(
+        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
+        tables()));
+}
+
+/// The demo with a third size, between its two.
+Fitting threeSizes()
+{
+    Fitting fitting = demo();
+    FrameSize between = fitting.frames[0];
+    between.size = "ML";
+    between.geometry.stackMm =
+        0.5 * (fitting.frames[0].geometry.stackMm + fitting.frames[1].geometry.stackMm);
+    between.geometry.reachMm =
+        0.5 * (fitting.frames[0].geometry.reachMm + fitting.frames[1].geometry.reachMm);
+    between.geometry.wheelbaseMm.reset();
+    between.geometry.frontCentreMm.reset();
+    between.geometry.topTubeEffectiveMm.reset();
+    fitting.frames.insert(fitting.frames.begin() + 1, between);
+    return fitting;
+}
+
+/// A fitting whose sizes all break a limit.
+Fitting nothingSound()
+{
+    Fitting fitting = demo();
+    for (FrameSize& frame : fitting.frames)
+        frame.geometry.standoverMm = 1000.0;
+    return fitting;
+}
+
+/// A size that no stem fits.
+Fitting oneBare()
+{
+    Fitting fitting = demo();
+    fitting.frames[1].headset.steererMm = 25.4;
+    return fitting;
+}
+
+struct Worked {
+    Session session;
+    [[nodiscard]] bool start(const Fitting& fitting)
+    {
+        session.start(fitting);
+        return settle();
+    }
+    [[nodiscard]] bool settle()
+    {
+        return QTest::qWaitFor([this] { return session.settled(); }, 10000);
+    }
+    [[nodiscard]] const Advice& advice() const { return session.solution().advice; }
+    [[nodiscard]] const Prepared& prepared() const { return *session.solution().prepared; }
+    [[nodiscard]] const Candidate& shown() const
+    {
+        return advice().candidates[*session.shownCandidate()];
+    }
+    [[nodiscard]] const Candidate& beside() const
+    {
+        return advice().candidates[*session.besideCandidate()];
+    }
+};
+
+QVariant at(const QAbstractItemModel& model, int row, int role)
+{
+    return model.data(model.index(row, 0), role);
+}
+
+int rowOf(const QAbstractItemModel& model, int role, const QString& value)
+{
+    for (int row = 0; row < model.rowCount(); ++row)
+        if (at(model, row, role).toString() == value)
+            return row;
+    return -1;
+}
+
+} // namespace
+
+class TestDecisionModels : public QObject {
+    Q_OBJECT
+
+    static void demos()
+    {
+        QTest::addColumn<Fitting>("fitting");
+        QTest::newRow("between two sizes") << demo();
+        QTest::newRow("one frame") << demo("one-frame-two-bikes");
+        QTest::newRow("short rider") << demo("short-rider-large-wheels");
+        QTest::newRow("three sizes") << threeSizes();
+        QTest::newRow("nothing sound") << nothingSound();
+        QTest::newRow("one bare") << oneBare();
+    }
+
+private slots:
+    void init() { speak({}); }
+    void cleanup() { speak({}); }
+
+    void shouldSayTheVerdict_data() { demos(); }
+    void shouldSayTheVerdict()
+    {
+        QFETCH(Fitting, fitting);
+        Worked worked;
+        DecisionModel model;
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.state(), DecisionModel::Decided);
+        QCOMPARE(model.sentence(),
+                 verdictSentence(worked.advice(), worked.prepared(), fitting.riding));
+        QVERIFY(!model.title().isEmpty());
+        QCOMPARE(model.reasons().items().size(),
+                 reasonSentences(worked.advice(), worked.prepared()).size());
+        QCOMPARE(model.givenUp().items().size(),
+                 givenUpSentences(worked.advice(), worked.prepared()).size());
+        QCOMPARE(model.contrast().items().isEmpty(), !worked.advice().verdict.other);
+        QCOMPARE(model.change().items().size(), qsizetype(worked.advice().verdict.tilts.size()));
+        QCOMPARE(model.cranks().items().size(), qsizetype(worked.advice().otherCranks.size()));
+        QCOMPARE(model.asked().items().size(), worked.advice().part ? 2 : 1);
+        QCOMPARE(model.rules().items().size(), 1);
+        QVERIFY(model.lacks().isEmpty());
+        QVERIFY(!model.cautions().isEmpty());
+        QVERIFY(model.canCopy());
+        QCOMPARE(model.text(), decisionText(fitting, worked.advice(), worked.prepared()));
+        model.copy();
+        QCOMPARE(QGuiApplication::clipboard()->text(), model.text());
+    }
+
+    void shouldTitleEveryKindOfVerdict()
+    {
+        Worked worked;
+        QVERIFY(worked.start(demo()));
+        Advice advice = worked.advice();
+        const Prepared& prepared = worked.prepared();
+        const Riding& riding = worked.session.fitting().riding;
+        const auto words = [&] { return verdictWords(advice, prepared, riding); };
+        advice.verdict.kind = VerdictKind::Clear;
+        QCOMPARE(words().title, QStringLiteral("The M"));
+        advice.verdict.kind = VerdictKind::Slight;
+        advice.verdict.tilts = {{Consideration::Spacers, 2.0, 1}};
+        QCOMPARE(words().title, QStringLiteral("Slightly the M"));
+        QVERIFY(words().kind.contains(QStringLiteral("the L")));
+        advice.verdict.kind = VerdictKind::Either;
+        QCOMPARE(words().title, QStringLiteral("Either will do"));
+        QVERIFY(words().detail.contains(QStringLiteral("the L")));
+        advice.candidates.resize(1);
+        advice.verdict.other.reset();
+        QCOMPARE(words().title, QStringLiteral("The M"));
+        QCOMPARE(words().kind, QString());
+        advice.candidates.front().limits = {
+            {FindingCode::NoStandover, Severity::Limit, {-5.0}, {}, {}}};
+        QCOMPARE(words().title, QStringLiteral("Not the M"));
+        advice.solved = false;
+        QCOMPARE(words().title, QStringLiteral("Nothing fits"));
+    }
+
+    void shouldAskForWhatIsLacking()
+    {
+        Worked worked;
+        DecisionModel model;
+        model.setSession(&worked.session);
+        Fitting fitting = demo();
+        auto& measured = fitting.rider.measurements;
+        measured.erase(std::remove_if(measured.begin(), measured.end(),
+                                      [](const Measurement& each) {
+                                          return each.quantity == Quantity::Stature
+                                                 || each.quantity == Quantity::Inseam;
+                                      }),
+                       measured.end());
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.state(), DecisionModel::Lacking);
+        QCOMPARE(model.title(), QStringLiteral("Type height and inseam."));
+        QVERIFY(!model.canCopy());
+        QCOMPARE(model.text(), QString());
+        QVERIFY(worked.start(Fitting()));
+        QCOMPARE(model.lacks(), lackSentences(worked.session.solution().lacks));
+        QVERIFY(model.lacks().size() > 2);
+        QVERIFY(worked.start(demo()));
+        QCOMPARE(model.state(), DecisionModel::Decided);
+    }
+
+    void shouldWordEveryLack()
+    {
+        for (int lack = 0; lack <= int(Lack::Agreement); ++lack) {
+            const QStringList said = lackSentences({Lack(lack)});
+            QCOMPARE(said.size(), 1);
+            QVERIFY(!said[0].contains(QLatin1Char('%')));
+        }
+        QCOMPARE(lackSentences({Lack::Stem, Lack::Bar, Lack::Crank}).size(), 1);
+    }
+
+    void shouldNotCopyWhatIsStale()
+    {
+        Worked worked;
+        DecisionModel model;
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(demo()));
+        QSignalSpy changed(&model, &DecisionModel::canCopyChanged);
+        Fitting next = worked.session.fitting();
+        next.riding.mix = Mix::only(Use::Touring);
+        worked.session.edit(next, QStringLiteral("mix"));
+        QVERIFY(!model.canCopy());
+        QCOMPARE(model.text(), QString());
+        QVERIFY(worked.settle());
+        QVERIFY(model.canCopy());
+        QVERIFY(!changed.isEmpty());
+    }
+
+    void shouldShowEverySizeInTheOrderOfItsTable()
+    {
+        Worked worked;
+        SizesModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(threeSizes()));
+        QCOMPARE(model.rowCount({}), 3);
+        QCOMPARE(at(model, 0, SizesModel::Name).toString(), QStringLiteral("M"));
+        QCOMPARE(at(model, 1, SizesModel::Name).toString(), QStringLiteral("ML"));
+        QCOMPARE(at(model, 2, SizesModel::Name).toString(), QStringLiteral("L"));
+        for (const Candidate& candidate : worked.advice().candidates) {
+            const int row = int(candidate.size);
+            QCOMPARE(at(model, row, SizesModel::Rank).toInt(), candidate.rank);
+            QCOMPARE(at(model, row, SizesModel::Broken).toBool(), !candidate.limits.empty());
+            QCOMPARE(at(model, row, SizesModel::Shown).toBool(), &candidate == &worked.shown());
+            QCOMPARE(at(model, row, SizesModel::Beside).toBool(), &candidate == &worked.beside());
+        }
+        QVERIFY(worked.start(nothingSound()));
+        for (int row = 0; row < model.rowCount({}); ++row) {
+            QVERIFY(at(model, row, SizesModel::Broken).toBool());
+            QVERIFY(
+                at(model, row, SizesModel::Spoken).toString().contains(QStringLiteral("limit")));
+        }
+    }
+
+    void shouldLookAtAnyTwoSizes()
+    {
+        Worked worked;
+        SizesModel model;
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(threeSizes()));
+        const Session& session = worked.session;
+        for (int shown = 0; shown < 3; ++shown) {
+            for (int beside = 0; beside < 3; ++beside) {
+                if (beside == shown)
+                    continue;
+                model.show(shown);
+                model.putBeside(beside);
+                QCOMPARE(session.shownFrame(), shown);
+                QCOMPARE(session.besideFrame(), beside);
+                QVERIFY(at(model, shown, SizesModel::Shown).toBool());
+                QVERIFY(at(model, beside, SizesModel::Beside).toBool());
+                QCOMPARE(model.shownName(), at(model, shown, SizesModel::Name).toString());
+                QCOMPARE(model.besideName(), at(model, beside, SizesModel::Name).toString());
+            }
+        }
+        // Choosing one for the other's place makes them change places.
+        model.show(0);
+        model.putBeside(2);
+        model.show(2);
+        QCOMPARE(session.shownFrame(), 2);
+        QCOMPARE(session.besideFrame(), 0);
+        model.putBeside(2);
+        QCOMPARE(session.shownFrame(), 0);
+        QCOMPARE(session.besideFrame(), 2);
+        model.show(7);
+        model.show(-1);
+        QCOMPARE(session.shownFrame(), 0);
+    }
+
+    void shouldTellTheLedgerAsDecided_data() { demos(); }
+    void shouldTellTheLedgerAsDecided()
+    {
+        QFETCH(Fitting, fitting);
+        Worked worked;
+        LedgerModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.rowCount({}), int(considerationCount));
+        const Candidate& shown = worked.shown();
+        const bool paired = worked.advice().candidates.size() > 1 && worked.beside().best;
+
+        // Derived: points less what no grip avoids, over the largest of them all, 0.05 at least.
+        double unavoidable = 1e9;
+        for (const Candidate& candidate : worked.advice().candidates)
+            if (candidate.best)
+                unavoidable = std::min(unavoidable, candidate.best->leastPosturePoints);
+        const auto against = [&](const Candidate& candidate, std::size_t i) {
+            const double points = candidate.best->ledger[i].points;
+            return i == 0 ? std::max(0.0, points - unavoidable) : points;
+        };
+        double largest = tables().weights.eitherBelow;
+        for (std::size_t i = 0; i < considerationCount; ++i) {
+            largest = std::max(largest, against(shown, i));
+            if (paired)
+                largest = std::max(largest, against(worked.beside(), i));
+        }
+        int quiet = 0;
+        for (int row = 0; row < model.rowCount({}); ++row) {
+            const std::size_t i = std::size_t(row);
+            const LedgerEntry& entry = shown.best->ledger[i];
+            const PreparedSize& size = worked.prepared().sizes[shown.size];
+            QCOMPARE(at(model, row, LedgerModel::Name).toString(), ledgerName(entry.consideration));
+            QCOMPARE(at(model, row, LedgerModel::ShownValue).toString(),
+                     unbroken(ledgerValue(entry, size)));
+            const double bar = at(model, row, LedgerModel::ShownBar).toDouble();
+            QVERIFY(bar >= 0.0 && bar <= 1.0);
+            QVERIFY(std::abs(bar * largest - against(shown, i)) < 1e-9);
+            const QString better = at(model, row, LedgerModel::Better).toString();
+            if (paired) {
+                const LedgerEntry& theirs = worked.beside().best->ledger[i];
+                QVERIFY(std::abs(at(model, row, LedgerModel::BesideBar).toDouble() * largest
+                                 - against(worked.beside(), i))
+                        < 1e-9);
+                QCOMPARE(better, std::abs(theirs.points - entry.points) < 0.01
+                                     ? QStringLiteral("even")
+                                 : theirs.points > entry.points ? QStringLiteral("shown")
+                                                                : QStringLiteral("beside"));
+            } else {
+                QCOMPARE(better, QStringLiteral("even"));
+                QCOMPARE(at(model, row, LedgerModel::BesideValue).toString(), QString());
+            }
+            QCOMPARE(at(model, row, LedgerModel::Factor).toDouble(), 1.0);
+            QVERIFY(!at(model, row, LedgerModel::About).toString().isEmpty());
+            QVERIFY(at(model, row, LedgerModel::AboutWeighing)
+                        .toString()
+                        .startsWith(at(model, row, LedgerModel::About).toString()));
+            QVERIFY(
+                !at(model, row, LedgerModel::Spoken).toString().contains(QStringLiteral("point")));
+            quiet += at(model, row, LedgerModel::Quiet).toBool() ? 1 : 0;
+        }
+        QCOMPARE(model.quietCount(), quiet);
+        QVERIFY(!model.weightsChanged());
+        QCOMPARE(model.weightsNote(), QString());
+    }
+
+    void shouldLetWeightsBeMovedAndReset()
+    {
+        Worked worked;
+        LedgerModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(demo()));
+        const int row = int(indexOf(Consideration::Agility));
+        const double before = worked.shown().best->ledger[std::size_t(row)].points;
+        const auto factor = [&] {
+            return worked.session.fitting().choices.weightFactor[indexOf(Consideration::Agility)];
+        };
+        QCOMPARE(model.weightSteps().size(), 5);
+        model.setWeight(row, 2.0);
+        QCOMPARE(factor(), 2.0);
+        QVERIFY(worked.settle());
+        QCOMPARE(worked.shown().size, std::size_t(0)); // so that the next line compares the same
+        QVERIFY(std::abs(worked.shown().best->ledger[std::size_t(row)].points - 2.0 * before)
+                < 1e-9);
+        QVERIFY(model.weightsChanged());
+        QCOMPARE(at(model, row, LedgerModel::Factor).toDouble(), 2.0);
+        QVERIFY(model.weightsNote().contains(QStringLiteral("counts twice")));
+        QVERIFY(!at(model, row, LedgerModel::Quiet).toBool());
+
+        model.heavier(row);
+        QCOMPARE(factor(), 4.0);
+        model.heavier(row); // the last
+        QCOMPARE(factor(), 4.0);
+        for (const double next : {2.0, 1.0, 0.5, 0.0, 0.0}) {
+            model.lighter(row);
+            QCOMPARE(factor(), next);
+        }
+        QVERIFY(worked.settle());
+        QCOMPARE(at(model, row, LedgerModel::ShownBar).toDouble(), 0.0);
+        QVERIFY(!at(model, row, LedgerModel::Quiet).toBool()); // still there to be moved back
+
+        model.setWeight(row, 100.0);
+        QCOMPARE(factor(), weightFactorRange.high);
+        model.setWeight(99, 2.0);
+        model.setWeight(-1, 2.0);
+        model.resetWeights();
+        QCOMPARE(worked.session.fitting().choices.weightFactor, Choices::ordinary());
+        QVERIFY(worked.settle());
+        QVERIFY(!model.weightsChanged());
+        worked.session.undo(); // the reset
+        QCOMPARE(factor(), weightFactorRange.high);
+        worked.session.undo(); // all moves of one weight are a step
+        QCOMPARE(factor(), 1.0);
+        QVERIFY(!worked.session.canUndo());
+    }
+
+    void shouldSetTwoSizesSideBySide_data() { demos(); }
+    void shouldSetTwoSizesSideBySide()
+    {
+        QFETCH(Fitting, fitting);
+        Worked worked;
+        SetupModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(fitting));
+        const bool paired = worked.advice().candidates.size() > 1;
+        QCOMPARE(model.secondTitle().isEmpty(), !paired);
+        QCOMPARE(model.rowCount({}), int(11 + worked.shown().best->uses.size()));
+        const int height =
+            rowOf(model, SetupModel::Label, QStringLiteral("saddle height, BB to top"));
+        QVERIFY(height >= 0);
+        QCOMPARE(at(model, height, SetupModel::First).toString(),
+                 unbroken(mm(worked.shown().best->setup.saddle.heightMm)));
+        for (int row = 0; row < model.rowCount({}); ++row) {
+            const QString first = at(model, row, SetupModel::First).toString();
+            const QString second = at(model, row, SetupModel::Second).toString();
+            QCOMPARE(at(model, row, SetupModel::Differs).toBool(), paired && first != second);
+            QVERIFY(!at(model, row, SetupModel::Meaning).toString().isEmpty());
+            QVERIFY(at(model, row, SetupModel::Spoken)
+                        .toString()
+                        .contains(at(model, row, SetupModel::Label).toString()));
+        }
+        if (paired && worked.beside().best)
+            QCOMPARE(at(model, height, SetupModel::Second).toString(),
+                     unbroken(mm(worked.beside().best->setup.saddle.heightMm)));
+        if (paired && !worked.beside().best)
+            QCOMPARE(at(model, height, SetupModel::Second).toString(), QStringLiteral("–"));
+    }
+
+    void shouldFollowWhatIsLookedAt()
+    {
+        Worked worked;
+        SetupModel setup;
+        LedgerModel ledger;
+        DecisionModel decision;
+        for (RowsModel* model : std::initializer_list<RowsModel*>{&setup, &ledger})
+            model->setSession(&worked.session);
+        decision.setSession(&worked.session);
+        QVERIFY(worked.start(demo()));
+        const QString verdict = decision.sentence();
+        const QStringList today = decision.today().items();
+        worked.session.look(1, 0);
+        QCOMPARE(setup.firstTitle(), QStringLiteral("L"));
+        QCOMPARE(setup.secondTitle(), QStringLiteral("M"));
+        const LedgerEntry& wheelbase = worked.shown().best->ledger[indexOf(Consideration::Agility)];
+        QCOMPARE(
+            at(ledger, int(indexOf(Consideration::Agility)), LedgerModel::ShownValue).toString(),
+            unbroken(ledgerValue(wheelbase, worked.prepared().sizes[worked.shown().size])));
+        QCOMPARE(decision.sentence(), verdict); // what is looked at does not change what is advised
+        QVERIFY(decision.today().items() != today);
+    }
+
+    void shouldSayAllAnewInOtherUnits()
+    {
+        Worked worked;
+        SetupModel model;
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(demo()));
+        QVERIFY(at(model, 0, SetupModel::First).toString().endsWith(QStringLiteral("mm")));
+        speak({QLocale::c(), Units::Imperial});
+        emit worked.session.speechChanged();
+        QVERIFY(at(model, 0, SetupModel::First).toString().endsWith(QStringLiteral("in")));
+    }
+
+    void shouldSetOneSizeUpForTwoUses()
+    {
+        Worked worked;
+        UsesModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        Fitting fitting = demo();
+        fitting.riding.mix = {};
+        fitting.riding.mix.share[indexOf(Use::Commuting)] = 0.2;
+        fitting.riding.mix.share[indexOf(Use::Touring)] = 0.5;
+        fitting.riding.mix.share[indexOf(Use::Road)] = 0.3;
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.uses(),
+                 QStringList({nameOf(Use::Touring), nameOf(Use::Road), nameOf(Use::Commuting)}));
+        QCOMPARE(model.firstUse(), 0);
+        QCOMPARE(model.secondUse(), 1);
+        const auto setupFor = [&](Use use) -> const Setup& {
+            for (const UseSetup& each : worked.shown().byUse)
+                if (each.use == use)
+                    return each.advised.setup;
+            throw std::runtime_error("no such use");
+        };
+        const auto check = [&](Use first, Use second) {
+            const int row =
+                rowOf(model, UsesModel::Label, QStringLiteral("grip from BB, ahead and up"));
+            const auto said = [](const Setup& setup) {
+                return unbroken(
+                    QStringLiteral("%1, %2").arg(mm(setup.grip.x()), mm(setup.grip.y())));
+            };
+            QCOMPARE(at(model, row, UsesModel::First).toString(), said(setupFor(first)));
+            QCOMPARE(at(model, row, UsesModel::Second).toString(), said(setupFor(second)));
+            const double up = setupFor(second).grip.y() - setupFor(first).grip.y();
+            QVERIFY2(model.hand().contains(unbroken(mm(std::abs(up)))), qPrintable(model.hand()));
+        };
+        check(Use::Touring, Use::Road);
+        model.chooseSecond(2);
+        check(Use::Touring, Use::Commuting);
+        model.chooseFirst(2); // they change places
+        QCOMPARE(model.firstUse(), 2);
+        QCOMPARE(model.secondUse(), 0);
+        check(Use::Commuting, Use::Touring);
+        model.chooseFirst(9);
+        model.chooseSecond(-1);
+        QCOMPARE(model.firstUse(), 2);
+
+        fitting.riding.mix = Mix::only(Use::City);
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.rowCount({}), 0);
+        QCOMPARE(model.secondUse(), -1);
+        QVERIFY(!model.hand().isEmpty());
+    }
+
+    void shouldTellFindingsByTheirLevel_data() { demos(); }
+    void shouldTellFindingsByTheirLevel()
+    {
+        QFETCH(Fitting, fitting);
+        Worked worked;
+        ChecksModel model;
+        const Tester tester(&model, Tester::FailureReportingMode::QtTest);
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(fitting));
+        int limits = 0;
+        for (const Candidate& candidate : worked.advice().candidates)
+            for (const Finding& finding : candidate.limits) {
+                ++limits;
+                const int row = rowOf(model, ChecksModel::Told, unbroken(sentence(finding)));
+                QVERIFY(row >= 0);
+                QCOMPARE(at(model, row, ChecksModel::Level).toString(), QStringLiteral("limit"));
+            }
+        QCOMPARE(model.limitCount(), limits);
+        for (const Finding& finding : worked.shown().findings)
+            QVERIFY(rowOf(model, ChecksModel::Told, unbroken(sentence(finding))) >= 0);
+        QVERIFY(limits == 0 || !at(model, 0, ChecksModel::Heading).toString().isEmpty());
+    }
+
+    // Whatever is edited, in whatever order: never a warning of the tester, never a stale row.
+    void shouldLiveThroughAnyEdits()
+    {
+        Worked worked;
+        SizesModel sizes;
+        LedgerModel ledger;
+        SetupModel setup;
+        UsesModel uses;
+        ChecksModel checks;
+        DecisionModel decision;
+        std::vector<std::unique_ptr<Tester>> testers;
+        for (RowsModel* model :
+             std::initializer_list<RowsModel*>{&sizes, &ledger, &setup, &uses, &checks}) {
+            testers.push_back(
+                std::make_unique<Tester>(model, Tester::FailureReportingMode::QtTest));
+            model->setSession(&worked.session);
+        }
+        decision.setSession(&worked.session);
+        std::mt19937 random(20240607);
+        const std::vector<Fitting> fittings{demo(),       demo("one-frame-two-bikes"),
+                                            threeSizes(), nothingSound(),
+                                            oneBare(),    Fitting()};
+        for (int step = 0; step < 60; ++step) {
+            Fitting next = fittings[random() % fittings.size()];
+            if (random() % 3 == 0 && !next.rider.measurements.empty())
+                next.rider.measurements.pop_back();
+            if (random() % 3 == 0)
+                next.riding.mix = Mix::only(allUses[random() % allUses.size()]);
+            worked.session.edit(next, QStringLiteral("step"));
+            if (random() % 4)
+                QVERIFY(worked.settle());
+            sizes.show(int(random() % 4));
+            sizes.putBeside(int(random() % 4));
+            uses.chooseSecond(int(random() % 3));
+        }
+        QVERIFY(worked.settle());
+        QCOMPARE(sizes.rowCount({}), int(worked.advice().candidates.size()));
+    }
+};
+
+Q_DECLARE_METATYPE(tripoise::Fitting)
+
+QTEST_MAIN(TestDecisionModels)
+#include "tst_decision_models.moc"
