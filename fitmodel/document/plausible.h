@@ -5,7 +5,7 @@
 // They refuse typing errors; they recommend nothing. Common practice, no source.
 #pragma once
 
-#include "document/fields.h"
+#include "document/limits.h"
 
 namespace tripoise::plausible {
 
