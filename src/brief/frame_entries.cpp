@@ -236,7 +236,8 @@ std::span<const Entry> frameEntries(FrameGroup group)
         partEntry<&F::wheel, &Wheel::beadSeatMm>("bead_seat", p::beadSeat, 1, 0,
                                                  usual<&FrameDefaults::beadSeatMm>),
         partEntry<&F::wheel, &Wheel::tyreMm>("tyre", p::tyre, 1, 1, usual<&FrameDefaults::tyreMm>),
-        partEntry<&F::wheel, &Wheel::maxTyreMm>("max_tyre", p::tyre, 1, 1, nullptr),
+        partEntry<&F::wheel, &Wheel::maxTyreMm>("max_tyre", p::tyre, 1, 1, nullptr)};
+    static const std::array guard{
         Entry{"mudguard_gap", p::mudguardGap, 1, 0, false, readGuard<&Mudguard::gapMm>,
               writeGuard<&Mudguard::gapMm>, guardGap},
         Entry{"mudguard_width", p::mudguardWidth, 1, 0, false, readGuard<&Mudguard::widthMm>,
@@ -271,6 +272,7 @@ std::span<const Entry> frameEntries(FrameGroup group)
     case FrameGroup::First: return first;
     case FrameGroup::Rest: return rest;
     case FrameGroup::Wheel: return wheel;
+    case FrameGroup::Guard: return guard;
     case FrameGroup::Headset: return headset;
     case FrameGroup::Post: return post;
     case FrameGroup::Weights: return weights;

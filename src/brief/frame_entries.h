@@ -1,18 +1,23 @@
 // SPDX-License-Identifier: MIT
 //
 // The numbers of one frame size, as a form: what a maker's table gives first, then the rest of it,
-// wheels, headset, post and weights.
+// wheels and mudguard, headset, post and weights.
 #pragma once
 
 #include "brief/entry_of.h"
 #include "frame/geometry.h"
 
+#include <array>
 #include <span>
 #include <vector>
 
 namespace tripoise {
 
-enum class FrameGroup { First, Rest, Wheel, Headset, Post, Weights };
+enum class FrameGroup { First, Rest, Wheel, Guard, Headset, Post, Weights };
+
+inline constexpr std::array allFrameGroups{
+    FrameGroup::First,   FrameGroup::Rest, FrameGroup::Wheel,  FrameGroup::Guard,
+    FrameGroup::Headset, FrameGroup::Post, FrameGroup::Weights};
 
 [[nodiscard]] std::span<const EntryOf<FrameSize>> frameEntries(FrameGroup group);
 

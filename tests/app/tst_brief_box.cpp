@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
+#include "support.h"
+
 #include "brief/box_lines.h"
 #include "brief/part_entries.h"
-#include "support.h"
 
 #include <QTest>
 

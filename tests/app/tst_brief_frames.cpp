@@ -10,12 +10,9 @@ using namespace tripoise;
 
 namespace {
 
-constexpr std::array allGroups{FrameGroup::First,   FrameGroup::Rest, FrameGroup::Wheel,
-                               FrameGroup::Headset, FrameGroup::Post, FrameGroup::Weights};
-
 const EntryOf<FrameSize>& entry(std::string_view key)
 {
-    for (const FrameGroup group : allGroups)
+    for (const FrameGroup group : allFrameGroups)
         for (const auto& one : frameEntries(group))
             if (one.key == key)
                 return one;
@@ -53,7 +50,7 @@ private slots:
         frame.wheel.mudguard = Mudguard{};
         double nudge = 0.0; // each its own value, so that none can stand where another does
         std::vector<std::pair<const EntryOf<FrameSize>*, double>> written;
-        for (const FrameGroup group : allGroups) {
+        for (const FrameGroup group : allFrameGroups) {
             for (const auto& one : frameEntries(group)) {
                 nudge += 0.25;
                 const double value = 0.5 * (one.limits.low + one.limits.high) + nudge;
