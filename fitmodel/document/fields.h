@@ -6,6 +6,7 @@
 
 #include "document/fitting.h"
 #include "document/json_text.h"
+#include "document/limits.h"
 #include "document/words.h"
 
 #include <optional>
@@ -14,18 +15,6 @@
 #include <vector>
 
 namespace tripoise {
-
-/// What a number may be. The unit is "mm", "kg", "deg" or empty.
-struct Limits {
-    double low = 0.0;
-    double high = 0.0;
-    std::string_view unit;
-};
-
-struct Count {
-    std::size_t least = 0;
-    std::size_t most = 0;
-};
 
 /// How much a document must hold.
 enum class Demand {

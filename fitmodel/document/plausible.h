@@ -5,7 +5,7 @@
 // They refuse typing errors; they recommend nothing. Common practice, no source.
 #pragma once
 
-#include "document/fields.h"
+#include "document/limits.h"
 
 namespace tripoise::plausible {
 
@@ -72,5 +72,9 @@ inline constexpr Limits saddleHeight{400, 1000, "mm"};
 inline constexpr Limits saddleSetback{-200, 500, "mm"};
 inline constexpr Limits gripReach{50, 1000, "mm"};
 inline constexpr Limits gripHeight{200, 1400, "mm"};
+// and as a shop may take it, from its saddle
+inline constexpr Limits noseBehind{-300, 400, "mm"};
+inline constexpr Limits barBelow{-500, 400, "mm"};
+inline constexpr Limits noseToBar{100, 900, "mm"};
 
 } // namespace tripoise::plausible

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: MIT
+#include "brief/box.h"
+
+#include "brief/part_entries.h"
+#include "command/tables.h"
+#include "wording/entry_words.h"
+
+namespace tripoise {
+
+Box::Box(QObject* parent) : QObject(parent)
+{
+    const auto seal = [this] {
+        if (m_session)
+            m_session->sealStep();
+    };
+    const PartsModel::Bench bench{
+        [this]() -> const Stock& { return fitting(); }, [this]() -> const Stock& { return m_shop; },
+        [this]() -> const std::vector<double>& { return m_steerersMm; },
+        [this](Stock inFitting, Stock inShop, const QString& what, const QString& key) {
+            put(std::move(inFitting), std::move(inShop), what, key);
+        },
+        seal};
+    m_lists = {makeParts<Stems>(bench), makeParts<Bars>(bench), makeParts<Spacers>(bench),
+               makeParts<Cranks>(bench)};
+    m_rest.emplace(
+        restEntries(), this,
+        [this](const EntryOf<Stock>& entry, std::optional<double> value) {
+            Stock next = fitting();
+            entry.write(next, value);
+            Stock shop = m_shop; // the shop's ordinary saddle and pedals are the last ones typed
+            entry.write(shop, value);
+            put(std::move(next), std::move(shop), entryName(entry.key),
+                QStringLiteral("box ") + QString::fromLatin1(entry.key));
+        },
+        seal);
+    m_rest->show(Stock{}, shippedTables());
+}
+
+void Box::setSession(Session* session)
+{
+    if (session == m_session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (m_session) {
+        connect(m_session, &Session::fittingChanged, this, &Box::follow);
+        connect(m_session, &Session::started, this, [this] {
+            for (const auto& list : m_lists)
+                list->clearBench();
+        });
+        connect(m_session, &Session::speechChanged, this, [this] {
+            m_rest->nameAgain();
+            for (const auto& list : m_lists)
+                list->speakAgain();
+            follow();
+        });
+        follow();
+    }
+    emit sessionChanged();
+}
+
+void Box::setDocuments(Documents* documents)
+{
+    if (documents == m_documents)
+        return;
+    if (m_documents)
+        m_documents->disconnect(this);
+    m_documents = documents;
+    if (m_documents) {
+        connect(m_documents, &Documents::boxChanged, this,
+                [this] { setShop(m_documents->shopBox()); });
+        setShop(m_documents->shopBox());
+    }
+    emit documentsChanged();
+}
+
+void Box::setShop(const Stock& shop)
+{
+    if (shop == m_shop)
+        return;
+    m_shop = shop;
+    follow();
+}
+
+const Stock& Box::fitting() const
+{
+    static const Stock none;
+    return m_session ? m_session->fitting().stock : none;
+}
+
+QString Box::summary() const
+{
+    return boxSummary(fitting());
+}
+
+void Box::put(Stock inFitting, Stock inShop, const QString& what, const QString& key)
+{
+    if (!m_session)
+        return;
+    const bool remembers = inShop != m_shop;
+    m_shop = std::move(inShop);
+    Fitting next = m_session->fitting();
+    next.stock = std::move(inFitting);
+    if (next == m_session->fitting())
+        follow(); // the shop's box alone
+    else
+        m_session->edit(std::move(next), what, key);
+    if (remembers && m_documents)
+        m_documents->rememberBox(m_shop);
+}
+
+void Box::follow()
+{
+    m_steerersMm.clear();
+    if (m_session)
+        for (const FrameSize& frame : m_session->fitting().frames)
+            m_steerersMm.push_back(
+                frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
+    for (const auto& list : m_lists)
+        list->follow();
+    m_rest->show(fitting(), shippedTables());
+    emit changed();
+}
+
+} // namespace tripoise

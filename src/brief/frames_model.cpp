@@ -1,0 +1,277 @@
+// SPDX-License-Identifier: MIT
+#include "brief/frames_model.h"
+
+#include "document/frame_list.h"
+#include "wording/entry_words.h"
+#include "wording/words.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+QString nameOf(FrameNeed need)
+{
+    switch (need) {
+    case FrameNeed::Name: return Words::tr("the size's name");
+    case FrameNeed::Stack: return Words::tr("stack");
+    case FrameNeed::Reach: return Words::tr("frame reach");
+    case FrameNeed::HeadAngle: return Words::tr("head angle");
+    case FrameNeed::SeatAngle: return Words::tr("seat angle or effective top tube");
+    }
+    return {};
+}
+
+QString needsText(const FrameSize& frame)
+{
+    QStringList names;
+    for (const FrameNeed need : needsOf(frame))
+        names << nameOf(need);
+    return names.isEmpty() ? QString() : stillNeeded(names);
+}
+
+Fitting withFrame(Fitting fitting, std::size_t index, const FrameSize& frame)
+{
+    fitting = withFrameNamed(std::move(fitting), index, frame.model, frame.size);
+    fitting.frames[index] = frame;
+    return fitting;
+}
+
+} // namespace
+
+void FramesModel::setSession(Session* session)
+{
+    if (session == m_session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (m_session) {
+        connect(m_session, &Session::fittingChanged, this, &FramesModel::follow);
+        connect(m_session, &Session::started, this, [this] { // what was being typed belonged there
+            for (std::size_t row = m_rows.size(); row-- > enteredCount();)
+                drop(row);
+        });
+        connect(m_session, &Session::speechChanged, this, [this] {
+            for (FrameFields* fields : m_rows)
+                fields->speakAgain();
+            comment();
+            emit summaryChanged();
+        });
+        follow();
+    }
+    emit sessionChanged();
+}
+
+int FramesModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant FramesModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
+        return {};
+    FrameFields* fields = m_rows[std::size_t(index.row())];
+    switch (role) {
+    case FieldsRole: return QVariant::fromValue(fields);
+    case Qt::DisplayRole:
+    case TitleRole: return fields->title();
+    case FiguresRole: return fields->figures();
+    default: return {};
+    }
+}
+
+QHash<int, QByteArray> FramesModel::roleNames() const
+{
+    return {{FieldsRole, "fields"}, {TitleRole, "title"}, {FiguresRole, "figures"}};
+}
+
+QString FramesModel::summary() const
+{
+    return framesSummary(m_session ? std::span(m_session->fitting().frames)
+                                   : std::span<const FrameSize>());
+}
+
+FrameFields* FramesModel::fieldsAt(int row) const
+{
+    return row >= 0 && row < count() ? m_rows[std::size_t(row)] : nullptr;
+}
+
+int FramesModel::add()
+{
+    FrameSize frame;
+    if (!m_rows.empty())
+        frame.model = m_rows.back()->frame().model;
+    insert(m_rows.size(), frame, false);
+    comment();
+    return count() - 1;
+}
+
+int FramesModel::duplicate(int row)
+{
+    if (row < 0 || row >= count())
+        return -1;
+    FrameSize frame = m_rows[std::size_t(row)]->frame();
+    frame.size.clear();
+    insert(m_rows.size(), frame, false);
+    comment();
+    return count() - 1;
+}
+
+void FramesModel::remove(int row)
+{
+    if (row < 0 || row >= count())
+        return;
+    const FrameFields* fields = m_rows[std::size_t(row)];
+    if (!fields->entered())
+        drop(std::size_t(row));
+    else if (m_session)
+        m_session->edit(withoutFrame(m_session->fitting(), std::size_t(row)),
+                        Words::tr("%1 removed").arg(fields->title()));
+}
+
+void FramesModel::insert(std::size_t row, const FrameSize& frame, bool entered)
+{
+    auto* fields = new FrameFields(
+        frame, entered,
+        [this](FrameFields& of, const FrameSize& next, const QString& what, const QString& key) {
+            edited(of, next, what, key);
+        },
+        [this] {
+            if (m_session)
+                m_session->sealStep();
+        },
+        this);
+    beginInsertRows({}, int(row), int(row));
+    m_rows.insert(m_rows.begin() + std::ptrdiff_t(row), fields);
+    endInsertRows();
+    connect(fields, &FrameFields::changed, this, [this, fields] {
+        const QModelIndex at = index(int(rowOf(*fields)));
+        emit dataChanged(at, at, {TitleRole, FiguresRole, Qt::DisplayRole});
+    });
+    emit countChanged();
+}
+
+void FramesModel::drop(std::size_t row)
+{
+    beginRemoveRows({}, int(row), int(row));
+    FrameFields* fields = m_rows[row];
+    m_rows.erase(m_rows.begin() + std::ptrdiff_t(row));
+    endRemoveRows();
+    fields->disconnect(this);
+    fields->deleteLater(); // it may be its own field that is speaking
+    emit countChanged();
+}
+
+std::size_t FramesModel::rowOf(const FrameFields& fields) const
+{
+    return std::size_t(std::find(m_rows.begin(), m_rows.end(), &fields) - m_rows.begin());
+}
+
+std::size_t FramesModel::enteredCount() const
+{
+    return std::size_t(std::count_if(m_rows.begin(), m_rows.end(),
+                                     [](const FrameFields* fields) { return fields->entered(); }));
+}
+
+QString FramesModel::keyOf(std::size_t row, const QString& key) const
+{
+    return key.isEmpty() ? QString() : QStringLiteral("frame %1 %2").arg(row).arg(key);
+}
+
+/// The rows at both ends that are as they were stay; between them rows are shown anew, and what is
+/// too many or too few goes or comes.
+void FramesModel::follow()
+{
+    const auto& frames = m_session->fitting().frames;
+    const std::size_t before = enteredCount();
+    const std::size_t least = std::min(before, frames.size());
+    std::size_t head = 0;
+    while (head < least && m_rows[head]->frame() == frames[head])
+        ++head;
+    std::size_t tail = 0;
+    while (tail < least - head
+           && m_rows[before - 1 - tail]->frame() == frames[frames.size() - 1 - tail])
+        ++tail;
+    const std::size_t shared = least - head - tail;
+    for (std::size_t row = head; row < head + shared; ++row)
+        m_rows[row]->show(frames[row]);
+    for (std::size_t row = before - tail; row-- > head + shared;)
+        drop(row);
+    for (std::size_t row = head + shared; row < frames.size() - tail; ++row)
+        insert(row, frames[row], true);
+    comment();
+    emit summaryChanged();
+}
+
+void FramesModel::comment() const
+{
+    const auto& frames = m_session ? m_session->fitting().frames : std::vector<FrameSize>();
+    for (std::size_t row = 0; row < m_rows.size(); ++row) {
+        const FrameSize& frame = m_rows[row]->frame();
+        const bool taken = !frame.size.empty() && nameTaken(frames, row, frame.model, frame.size);
+        QString note = needsText(frame);
+        if (note.isEmpty() && wheelbaseContradicts(frame.geometry))
+            note = frontCentreTooLong();
+        m_rows[row]->say(taken ? nameTakenText(frame) : QString(), note);
+    }
+}
+
+void FramesModel::edited(FrameFields& fields, const FrameSize& next, const QString& what,
+                         const QString& key)
+{
+    if (!m_session)
+        return;
+    if (fields.entered())
+        editedEntered(fields, next, what, key);
+    else
+        editedDraft(fields, next, key);
+}
+
+void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const QString& key)
+{
+    fields.show(next);
+    const Fitting& fitting = m_session->fitting();
+    const std::size_t to = fitting.frames.size();
+    if (!needsOf(next).empty() || nameTaken(fitting.frames, to, next.model, next.size)) {
+        comment();
+        return;
+    }
+    // Behind those of the fitting, before the others that are still being typed.
+    const std::size_t from = rowOf(fields);
+    if (from != to) {
+        beginMoveRows({}, int(from), int(from), {}, int(to));
+        std::rotate(m_rows.begin() + std::ptrdiff_t(to), m_rows.begin() + std::ptrdiff_t(from),
+                    m_rows.begin() + std::ptrdiff_t(from) + 1);
+        endMoveRows();
+    }
+    fields.setEntered(true);
+    Fitting whole = fitting;
+    whole.frames.push_back(next);
+    m_session->edit(std::move(whole), Words::tr("%1 added").arg(fields.title()), keyOf(to, key));
+}
+
+void FramesModel::editedEntered(FrameFields& fields, const FrameSize& next, const QString& what,
+                                const QString& key)
+{
+    const std::size_t row = rowOf(fields);
+    const auto& frames = m_session->fitting().frames;
+    const bool renamed = next.model != fields.frame().model || next.size != fields.frame().size;
+    // What would leave the size without what it needs, or twice, is said and not done. A file may
+    // have left it short already.
+    if (needsOf(next).size() > needsOf(fields.frame()).size()) {
+        fields.show(fields.frame());
+        fields.say({}, needsText(next));
+    } else if (renamed && nameTaken(frames, row, next.model, next.size)) {
+        fields.say(nameTakenText(next), {});
+    } else if (next == fields.frame()) {
+        comment();
+    } else {
+        m_session->edit(withFrame(m_session->fitting(), row, next),
+                        Words::tr("%1: %2", "size: what of it").arg(fields.title(), what),
+                        keyOf(row, key));
+    }
+}
+
+} // namespace tripoise

@@ -1,0 +1,505 @@
+// SPDX-License-Identifier: MIT
+#include "brief/parts_model.h"
+
+#include "brief/keys.h"
+#include "brief/part_entries.h"
+#include "command/tables.h"
+#include "document/fitting.h"
+#include "wording/entry_words.h"
+#include "wording/words.h"
+
+namespace tripoise {
+
+QHash<int, QByteArray> PartsModel::roleNames() const
+{
+    return {{TextRole, "text"}, {ClampsRole, "clamps"}, {NoteRole, "note"}, {TickedRole, "ticked"}};
+}
+
+namespace {
+
+// What the four lists have each of their own.
+
+const PartDefaults& usual()
+{
+    return shippedTables().parts;
+}
+
+std::span<const EntryOf<Stem>> entriesOf(Stems, const Stem&)
+{
+    return stemEntries();
+}
+std::span<const EntryOf<Bar>> entriesOf(Bars, const Bar& bar)
+{
+    return barEntries(bar.kind);
+}
+std::span<const EntryOf<double>> entriesOf(Spacers, double)
+{
+    return spacerEntries();
+}
+std::span<const EntryOf<double>> entriesOf(Cranks, double)
+{
+    return crankEntries();
+}
+
+QString textOf(const Stem& stem)
+{
+    return stemText(stem);
+}
+QString textOf(const Bar& bar)
+{
+    return barText(bar);
+}
+QString textOf(double piece)
+{
+    return pieceText(piece);
+}
+
+QString clampsOf(const Stem& stem)
+{
+    return stemClamps(stem, usual());
+}
+QString clampsOf(const Bar& bar)
+{
+    return barClamps(bar, usual());
+}
+QString clampsOf(double)
+{
+    return {};
+}
+
+QString noteOf(const Stem& stem, const Stock& fitting, const std::vector<double>& steerersMm)
+{
+    if (fitsNoSteerer(stem, steerersMm, usual()))
+        return noSteererText(steerersMm);
+    return clampsNoBar(stem, fitting, usual()) ? noBarText(stem, usual()) : QString();
+}
+QString noteOf(const Bar& bar, const Stock& fitting, const std::vector<double>&)
+{
+    return clampedByNone(bar, fitting, usual()) ? noStemText(bar, usual()) : QString();
+}
+QString noteOf(double, const Stock&, const std::vector<double>&)
+{
+    return {};
+}
+
+QString stepName(Stems)
+{
+    return Words::tr("Stems in the box");
+}
+QString stepName(Bars)
+{
+    return Words::tr("Bars in the box");
+}
+QString stepName(Spacers)
+{
+    return Words::tr("Spacers in the box");
+}
+QString stepName(Cranks)
+{
+    return Words::tr("Cranks in the box");
+}
+
+// The next new part is like the last, but for what tells it apart.
+Stem nextAfter(Stem stem)
+{
+    stem.lengthMm = 0.0;
+    return stem;
+}
+Bar nextAfter(const Bar& bar)
+{
+    Bar next;
+    next.kind = bar.kind;
+    next.barClampMm = bar.barClampMm;
+    return next;
+}
+double nextAfter(double)
+{
+    return 0.0;
+}
+
+template <typename List> class PartsModelOf : public PartsModel {
+    using Part = typename List::Part;
+    using Line = BoxLine<Part>;
+
+public:
+    explicit PartsModelOf(Bench bench) : m_bench(std::move(bench)) {}
+
+    int rowCount(const QModelIndex& parent = {}) const override
+    {
+        return parent.isValid() ? 0 : int(m_lines.size());
+    }
+    QVariant data(const QModelIndex& index, int role) const override
+    {
+        if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
+            return {};
+        const Line& line = m_lines[std::size_t(index.row())];
+        switch (role) {
+        case Qt::DisplayRole:
+        case TextRole: return textOf(line.part);
+        case ClampsRole: return clampsOf(line.part);
+        case NoteRole: return noteOf(line.part, m_bench.fitting(), m_bench.steerersMm());
+        case TickedRole: return line.ticked;
+        default: return {};
+        }
+    }
+    int tickedCount() const override
+    {
+        return int(std::count_if(m_lines.begin(), m_lines.end(),
+                                 [](const Line& line) { return line.ticked; }));
+    }
+
+    void setTicked(int row, bool ticked) override
+    {
+        const Line* line = lineAt(row);
+        if (!line || line->ticked == ticked)
+            return;
+        const Line before = *line; // the list is about to change
+        Stock shop = m_bench.shop();
+        if (shopCount(before.part) < lineCount(before.part))
+            shop = withPart<List>(std::move(shop), asInStock(before.part)); // it stays in sight
+        m_bench.put(withTick<List>(m_bench.fitting(), before, ticked), std::move(shop),
+                    ticked ? Words::tr("%1 ticked in").arg(textOf(before.part))
+                           : Words::tr("%1 ticked out").arg(textOf(before.part)),
+                    {});
+    }
+
+    void remove(int row) override
+    {
+        const Line* line = lineAt(row);
+        if (!line)
+            return;
+        const Line gone = *line;
+        if (benchRow() == row)
+            clearBench();
+        Stock shop = m_bench.shop();
+        if (shopCount(gone.part) >= lineCount(gone.part))
+            shop = withoutPart<List>(std::move(shop), gone.part);
+        Stock fitting = m_bench.fitting();
+        if (inFitting(gone))
+            fitting = withoutPart<List>(std::move(fitting), gone.part);
+        m_removed = gone;
+        m_left = countIn(fitting, gone.part);
+        m_bench.put(std::move(fitting), std::move(shop),
+                    Words::tr("%1 removed").arg(textOf(gone.part)), {});
+        emit removedChanged();
+    }
+
+    void putBack() override
+    {
+        if (!m_removed)
+            return;
+        const Line line = *std::exchange(m_removed, std::nullopt);
+        Stock fitting = m_bench.fitting();
+        if (line.ticked)
+            fitting = withPart<List>(std::move(fitting), line.part);
+        m_bench.put(std::move(fitting), withPart<List>(m_bench.shop(), asInStock(line.part)),
+                    Words::tr("%1 put back").arg(textOf(line.part)), {});
+        emit removedChanged();
+    }
+
+    void edit(int row) override
+    {
+        const Line* line = lineAt(row);
+        if (!line)
+            return;
+        m_adding = false;
+        layOut(line->part);
+    }
+    void add() override
+    {
+        m_adding = true;
+        layOut(nextAfter(m_lines.empty() ? Part{} : m_lines.back().part));
+    }
+    void putIn() override
+    {
+        if (!m_adding || !complete())
+            return;
+        const Part part = *m_onBench;
+        m_bench.put(withPart<List>(m_bench.fitting(), part), withPart<List>(m_bench.shop(), part),
+                    Words::tr("%1 added").arg(textOf(part)), {});
+        layOut(nextAfter(part));
+    }
+    void clearBench() override
+    {
+        m_adding = false;
+        m_onBench.reset();
+        rebuildForm();
+        emit benchChanged();
+    }
+
+    void setPartName(const QString& name) override
+    {
+        if constexpr (std::is_same_v<Part, Bar>) {
+            if (!m_onBench)
+                return;
+            Bar next = *m_onBench;
+            QString text = name.simplified();
+            while (text.toUtf8().size() > qsizetype(longestName))
+                text.chop(1);
+            next.name = text.toStdString();
+            change(next, {});
+        }
+    }
+    void setBarKind(const QString& kind) override
+    {
+        if constexpr (std::is_same_v<Part, Bar>) {
+            const auto value = barKindFrom(kind);
+            if (!m_onBench || !value || *value == m_onBench->kind)
+                return;
+            Bar next; // what another kind measures is not this one's
+            next.name = m_onBench->name;
+            next.kind = *value;
+            next.widthMm = m_onBench->widthMm;
+            next.barClampMm = m_onBench->barClampMm;
+            change(next, {});
+            rebuildForm();
+        }
+    }
+    void setReversible(bool reversible) override
+    {
+        if constexpr (std::is_same_v<Part, Stem>) {
+            if (!m_onBench)
+                return;
+            Stem next = *m_onBench;
+            next.reversible = reversible;
+            change(next, {});
+        }
+    }
+
+    int benchRow() const override
+    {
+        if (!m_onBench || m_adding)
+            return -1;
+        for (std::size_t row = 0; row < m_lines.size(); ++row)
+            if (samePart(m_lines[row].part, *m_onBench))
+                return int(row);
+        return -1;
+    }
+    bool adding() const override { return m_adding; }
+    bool complete() const override
+    {
+        if (!m_onBench)
+            return false;
+        for (const auto& entry : entriesOf(List(), *m_onBench))
+            if (entry.needed && !entry.read(*m_onBench))
+                return false;
+        return true;
+    }
+    QString partName() const override
+    {
+        if constexpr (std::is_same_v<Part, Bar>)
+            return m_onBench ? QString::fromStdString(m_onBench->name) : QString();
+        else
+            return {};
+    }
+    QString barKind() const override
+    {
+        if constexpr (std::is_same_v<Part, Bar>)
+            return m_onBench ? keyOf(m_onBench->kind) : QString();
+        else
+            return {};
+    }
+    bool reversible() const override
+    {
+        if constexpr (std::is_same_v<Part, Stem>)
+            return m_onBench && m_onBench->reversible;
+        else
+            return false;
+    }
+    QList<NumberField*> fields() const override
+    {
+        return m_form ? m_form->fields() : QList<NumberField*>();
+    }
+    QString removedText() const override { return m_removed ? textOf(m_removed->part) : QString(); }
+
+    void follow() override
+    {
+        // Undone: what was removed is in the fitting again, and so in the shop's box.
+        if (m_removed && countIn(m_bench.fitting(), m_removed->part) > m_left) {
+            const Line line = *std::exchange(m_removed, std::nullopt);
+            emit removedChanged();
+            m_bench.put(m_bench.fitting(), withPart<List>(m_bench.shop(), asInStock(line.part)), {},
+                        {});
+            return; // which follows again
+        }
+        moveLines(linesOf<List>(m_bench.fitting(), m_bench.shop()));
+        if (m_onBench && !m_adding && benchRow() < 0)
+            clearBench(); // undone, or another fitting
+    }
+    void speakAgain() override
+    {
+        if (m_form) {
+            m_form->nameAgain();
+            m_form->show(*m_onBench, shippedTables());
+        }
+        if (!m_lines.empty())
+            emit dataChanged(index(0), index(int(m_lines.size()) - 1));
+        emit removedChanged();
+    }
+
+private:
+    const Line* lineAt(int row) const
+    {
+        return row >= 0 && row < int(m_lines.size()) ? &m_lines[std::size_t(row)] : nullptr;
+    }
+    static Part asInStock(Part part)
+    {
+        if constexpr (std::is_same_v<Part, Stem>)
+            part.inStock = true;
+        return part;
+    }
+    static std::size_t countIn(const Stock& stock, const Part& part)
+    {
+        const auto& parts = List::in(stock);
+        return std::size_t(std::count_if(parts.begin(), parts.end(),
+                                         [&](const Part& p) { return samePart(p, part); }));
+    }
+    std::size_t shopCount(const Part& part) const { return countIn(m_bench.shop(), part); }
+    std::size_t lineCount(const Part& part) const
+    {
+        return std::size_t(std::count_if(m_lines.begin(), m_lines.end(), [&](const Line& line) {
+            return samePart(line.part, part);
+        }));
+    }
+    /// A stem that is ticked out stays in the fitting; other parts leave it.
+    bool inFitting(const Line& line) const
+    {
+        if constexpr (std::is_same_v<Part, Stem>)
+            return holds<List>(m_bench.fitting(), line.part);
+        else
+            return line.ticked && holds<List>(m_bench.fitting(), line.part);
+    }
+
+    void layOut(const Part& part)
+    {
+        m_onBench = part;
+        rebuildForm();
+        emit benchChanged();
+    }
+    void rebuildForm()
+    {
+        if (m_formOwner)
+            m_formOwner.release()->deleteLater(); // its field may be the one that speaks
+        m_form.reset();
+        if (m_onBench) {
+            m_formOwner = std::make_unique<QObject>();
+            m_form.emplace(
+                entriesOf(List(), *m_onBench), m_formOwner.get(),
+                [this](const EntryOf<Part>& entry, std::optional<double> value) {
+                    Part next = *m_onBench;
+                    entry.write(next, value);
+                    change(next, QString::fromLatin1(entry.key));
+                },
+                m_bench.seal);
+            m_form->show(*m_onBench, shippedTables());
+        }
+        emit fieldsChanged();
+    }
+
+    /// The part on the bench becomes another; in the box too, when it came from there.
+    void change(const Part& next, const QString& key)
+    {
+        const Part before = *m_onBench;
+        const int row = benchRow();
+        if (samePart(before, next))
+            return;
+        if (row >= 0) {
+            const Line line = m_lines[std::size_t(row)];
+            m_onBench = next;
+            placeChanged(std::size_t(row), next);
+            Stock fitting = m_bench.fitting();
+            if (inFitting(line)) {
+                Part inPlace = next;
+                if constexpr (std::is_same_v<Part, Stem>)
+                    inPlace.inStock = line.ticked;
+                fitting = withPartChanged<List>(std::move(fitting), before, inPlace);
+            }
+            Stock shop = m_bench.shop();
+            shop = shopCount(before) > 0
+                       ? withPartChanged<List>(std::move(shop), before, asInStock(next))
+                       : withPart<List>(std::move(shop), asInStock(next));
+            m_bench.put(std::move(fitting), std::move(shop), stepName(List()),
+                        key.isEmpty() ? QString() : QStringLiteral("box ") + key);
+        } else {
+            m_onBench = next;
+        }
+        if (m_form)
+            m_form->show(next, shippedTables());
+        emit benchChanged();
+    }
+
+    /// The row of a changed part goes where the shelf's order wants it, and stays the same row.
+    void placeChanged(std::size_t row, const Part& part)
+    {
+        m_lines[row].part = part;
+        emit dataChanged(index(int(row)), index(int(row)));
+        std::size_t to = row;
+        while (to > 0 && List::before(part, m_lines[to - 1].part))
+            --to;
+        while (to + 1 < m_lines.size() && List::before(m_lines[to + 1].part, part))
+            ++to;
+        move(row, to);
+    }
+    void move(std::size_t from, std::size_t to)
+    {
+        if (from == to)
+            return;
+        beginMoveRows({}, int(from), int(from), {}, int(to > from ? to + 1 : to));
+        const Line line = m_lines[from];
+        m_lines.erase(m_lines.begin() + std::ptrdiff_t(from));
+        m_lines.insert(m_lines.begin() + std::ptrdiff_t(to), line);
+        endMoveRows();
+    }
+
+    /// Rows that stay are moved, not made anew.
+    void moveLines(const std::vector<Line>& next)
+    {
+        for (std::size_t row = 0; row < next.size(); ++row) {
+            std::size_t from = row;
+            while (from < m_lines.size() && !samePart(m_lines[from].part, next[row].part))
+                ++from;
+            if (from == m_lines.size()) {
+                beginInsertRows({}, int(row), int(row));
+                m_lines.insert(m_lines.begin() + std::ptrdiff_t(row), next[row]);
+                endInsertRows();
+            } else {
+                move(from, row);
+            }
+            if (m_lines[row] != next[row]) {
+                m_lines[row] = next[row];
+                emit dataChanged(index(int(row)), index(int(row)));
+            }
+        }
+        if (m_lines.size() > next.size()) {
+            beginRemoveRows({}, int(next.size()), int(m_lines.size()) - 1);
+            m_lines.resize(next.size());
+            endRemoveRows();
+        }
+        if (!m_lines.empty()) // what fits what may have changed anywhere
+            emit dataChanged(index(0), index(int(m_lines.size()) - 1), {NoteRole});
+        emit countChanged();
+        emit benchChanged();
+    }
+
+    Bench m_bench;
+    std::vector<Line> m_lines;
+    std::optional<Line> m_removed;
+    std::size_t m_left = 0; ///< of such parts in the fitting, after it was removed
+    bool m_adding = false;
+    std::optional<Part> m_onBench;
+    std::unique_ptr<QObject> m_formOwner;
+    std::optional<FormOf<Part>> m_form;
+};
+
+} // namespace
+
+template <typename List> std::unique_ptr<PartsModel> makeParts(PartsModel::Bench bench)
+{
+    return std::make_unique<PartsModelOf<List>>(std::move(bench));
+}
+template std::unique_ptr<PartsModel> makeParts<Stems>(PartsModel::Bench);
+template std::unique_ptr<PartsModel> makeParts<Bars>(PartsModel::Bench);
+template std::unique_ptr<PartsModel> makeParts<Spacers>(PartsModel::Bench);
+template std::unique_ptr<PartsModel> makeParts<Cranks>(PartsModel::Bench);
+
+} // namespace tripoise

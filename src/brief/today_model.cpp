@@ -1,0 +1,274 @@
+// SPDX-License-Identifier: MIT
+#include "brief/today_model.h"
+
+#include "brief/keys.h"
+#include "cockpit/grips.h"
+#include "command/tables.h"
+#include "document/plausible.h"
+#include "setup/setup.h"
+#include "wording/entry_words.h"
+#include "wording/today_words.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+template <typename Whole, auto member> std::optional<double> readOwn(const Whole& whole)
+{
+    return whole.*member;
+}
+template <typename Whole, auto member> void writeOwn(Whole& whole, std::optional<double> value)
+{
+    whole.*member = value;
+}
+
+template <typename Whole, auto member>
+EntryOf<Whole> entry(const char* key, const Limits& limits, double step = 1.0)
+{
+    return {key, limits, step, 1, false, readOwn<Whole, member>, writeOwn<Whole, member>, nullptr};
+}
+
+std::span<const EntryOf<CurrentBike>> contactEntries()
+{
+    using B = CurrentBike;
+    static const std::array entries{
+        entry<B, &B::saddleHeightMm>("today_height", plausible::saddleHeight),
+        entry<B, &B::saddleSetbackMm>("today_setback", plausible::saddleSetback),
+        entry<B, &B::gripReachMm>("today_reach", plausible::gripReach),
+        entry<B, &B::gripHeightMm>("today_grip_height", plausible::gripHeight)};
+    return entries;
+}
+
+std::span<const EntryOf<FromSaddle>> saddleEntries()
+{
+    using F = FromSaddle;
+    static const std::array entries{entry<F, &F::heightMm>("today_height", plausible::saddleHeight),
+                                    entry<F, &F::noseBehindMm>("today_nose", plausible::noseBehind),
+                                    entry<F, &F::barBelowMm>("today_below", plausible::barBelow),
+                                    entry<F, &F::noseToBarMm>("today_tape", plausible::noseToBar)};
+    return entries;
+}
+
+std::span<const EntryOf<CurrentBike>> crankEntry()
+{
+    static const std::array entries{
+        entry<CurrentBike, &CurrentBike::crankMm>("today_crank", plausible::crank, 2.5)};
+    return entries;
+}
+
+bool within(const std::optional<double>& value, const Limits& limits)
+{
+    return !value || (*value >= limits.low && *value <= limits.high);
+}
+
+/// What follows must be believable too, or it could not be saved.
+bool believable(const CurrentBike& bike)
+{
+    const auto entries = contactEntries();
+    return std::all_of(entries.begin(), entries.end(), [&](const EntryOf<CurrentBike>& one) {
+        return within(one.read(bike), one.limits);
+    });
+}
+
+/// Complaints are kept for the bicycle of today and want it to be there.
+bool keepsSomething(const Fitting& fitting)
+{
+    return std::any_of(fitting.kept.begin(), fitting.kept.end(),
+                       [](const KeptJson& piece) { return piece.path.starts_with("/current/"); });
+}
+
+} // namespace
+
+TodayModel::TodayModel(QObject* parent) : QObject(parent)
+{
+    const auto seal = [this] {
+        if (m_session)
+            m_session->sealStep();
+    };
+    const auto typedContact = [this](const EntryOf<CurrentBike>& one, std::optional<double> value) {
+        CurrentBike next = bike();
+        one.write(next, value);
+        put(next, entryName(one.key), QString::fromLatin1(one.key));
+    };
+    m_contacts.emplace(contactEntries(), this, typedContact, seal, Marked::AsTheBody);
+    m_crank.emplace(crankEntry(), this, typedContact, seal);
+    m_fromSaddle.emplace(
+        saddleEntries(), this,
+        [this](const EntryOf<FromSaddle>& one, std::optional<double> value) {
+            one.write(m_taken, value);
+            m_typed = true;
+            const CurrentBike next = withContacts(bike(), m_taken, parts());
+            if (believable(next))
+                put(next, entryName(one.key), QString::fromLatin1(one.key));
+            show();
+        },
+        seal, Marked::AsTheBody);
+    show();
+}
+
+void TodayModel::setSession(Session* session)
+{
+    if (session == m_session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (m_session) {
+        connect(m_session, &Session::fittingChanged, this, &TodayModel::follow);
+        connect(m_session, &Session::started, this, [this] {
+            m_taken = {};
+            m_typed = false;
+            m_kind.reset();
+            follow();
+        });
+        connect(m_session, &Session::speechChanged, this, [this] {
+            m_contacts->nameAgain();
+            m_crank->nameAgain();
+            m_fromSaddle->nameAgain();
+            show();
+        });
+        m_taken = fromSaddle(bike(), parts());
+        follow();
+    }
+    emit sessionChanged();
+}
+
+CurrentBike TodayModel::bike() const
+{
+    return m_session ? m_session->fitting().current.value_or(CurrentBike{}) : CurrentBike{};
+}
+
+/// While what was taken still makes the same contacts, it stands as it was taken; otherwise the
+/// contacts came from elsewhere and say what would have been taken.
+void TodayModel::follow()
+{
+    if (withContacts(bike(), m_taken, parts()) != bike()) {
+        m_taken = fromSaddle(bike(), parts());
+        m_typed = false;
+    }
+    show();
+}
+
+void TodayModel::show()
+{
+    m_contacts->show(bike(), shippedTables());
+    m_crank->show(bike(), shippedTables());
+    m_fromSaddle->show(m_taken, shippedTables());
+    emit changed();
+}
+
+void TodayModel::put(const CurrentBike& bike, const QString& what, const QString& key)
+{
+    if (!m_session)
+        return;
+    Fitting next = m_session->fitting();
+    next.current = bike;
+    if (bike == CurrentBike{} && !keepsSomething(next))
+        next.current.reset();
+    m_session->edit(std::move(next), todayStep(what),
+                    key.isEmpty() ? QString() : QStringLiteral("today ") + key);
+}
+
+void TodayModel::setBySaddle(bool bySaddle)
+{
+    if (bySaddle == m_bySaddle)
+        return;
+    m_bySaddle = bySaddle;
+    emit changed();
+}
+
+QString TodayModel::barKind() const
+{
+    return keyOf(bar().kind);
+}
+
+void TodayModel::setBarKind(const QString& word)
+{
+    const auto kind = barKindFrom(word);
+    if (!kind || *kind == bar().kind)
+        return;
+    m_kind = kind;
+    if (m_typed) { // the bar stays where it was taken, the hand moves
+        const CurrentBike next = withContacts(bike(), m_taken, parts());
+        if (believable(next))
+            put(next, barKindStep(), {});
+    }
+    follow();
+}
+
+Bar TodayModel::bar() const
+{
+    const Stock none;
+    const Stock& stock = m_session ? m_session->fitting().stock : none;
+    const BarKind kind =
+        m_kind.value_or(stock.bars.empty() ? BarKind::Flat : stock.bars.front().kind);
+    for (const Bar& one : stock.bars)
+        if (one.kind == kind)
+            return one;
+    Bar usual;
+    usual.kind = kind;
+    const Range width = shippedTables().weights.flatBarMm;
+    usual.widthMm = 0.5 * (width.low + width.high); // only a flat bar's grip depends on it
+    return usual;
+}
+
+TodayParts TodayModel::parts() const
+{
+    const Tables& tables = shippedTables();
+    const Bar ridden = bar();
+    const Saddle saddle = m_session ? m_session->fitting().stock.saddle : Saddle{};
+    return {noseAhead(saddle, tables.parts),
+            gripOn(ridden, mainPlace(ridden.kind), tables.parts).fromClamp};
+}
+
+void TodayModel::setComfortable(bool comfortable)
+{
+    CurrentBike next = bike();
+    next.comfortable = comfortable;
+    put(next, comfortableStep(), {});
+}
+
+bool TodayModel::known() const
+{
+    return m_session && m_session->fitting().current.has_value();
+}
+
+void TodayModel::clear()
+{
+    m_taken = {};
+    m_typed = false;
+    put(CurrentBike{}, clearStep(), {});
+    show();
+}
+
+QString TodayModel::conversion() const
+{
+    const Saddle saddle = m_session ? m_session->fitting().stock.saddle : Saddle{};
+    const Tables& tables = shippedTables();
+    return conversionText(saddle.lengthMm.value_or(tables.parts.saddleLengthMm),
+                          saddle.lengthMm.has_value(), parts().noseAheadMm, bar(),
+                          parts().gripFromBar);
+}
+
+QString TodayModel::note() const
+{
+    if (tapeTooShort(m_taken))
+        return tapeTooShortText();
+    if (!m_taken.barBelowMm && !m_taken.noseToBarMm)
+        return {};
+    QStringList needs;
+    for (const auto& one : saddleEntries())
+        if (!one.read(m_taken))
+            needs << entryName(one.key).toLower();
+    if (!needs.isEmpty())
+        return neededForGripText(needs);
+    return withContacts(bike(), m_taken, parts()) == bike() ? QString() : notBelievableText();
+}
+
+QString TodayModel::summary() const
+{
+    return todaySummary(known() ? std::optional(bike()) : std::nullopt);
+}
+
+} // namespace tripoise

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+//
+// The bicycle ridden today: its contacts, taken from the bottom bracket or from the saddle.
+#pragma once
+
+#include "brief/form.h"
+#include "brief/today.h"
+#include "session/session.h"
+
+#include <QPointer>
+
+namespace tripoise {
+
+class TodayModel : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(bool bySaddle READ bySaddle WRITE setBySaddle NOTIFY changed)
+    Q_PROPERTY(QString barKind READ barKind WRITE setBarKind NOTIFY changed)
+    Q_PROPERTY(bool comfortable READ comfortable WRITE setComfortable NOTIFY changed)
+    Q_PROPERTY(bool known READ known NOTIFY changed)
+    Q_PROPERTY(QString conversion READ conversion NOTIFY changed)
+    Q_PROPERTY(QString note READ note NOTIFY changed)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed)
+    Q_PROPERTY(QList<tripoise::NumberField*> contacts READ contacts CONSTANT)
+    Q_PROPERTY(QList<tripoise::NumberField*> fromTheSaddle READ fromTheSaddle CONSTANT)
+    Q_PROPERTY(QList<tripoise::NumberField*> crank READ crank CONSTANT)
+
+public:
+    explicit TodayModel(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+
+    [[nodiscard]] bool bySaddle() const { return m_bySaddle; } ///< how it is being taken
+    void setBySaddle(bool bySaddle);
+    /// Of the bicycle of today, as documents call it; where on it the hand is follows from a bar
+    /// of this kind in the box, or else from one as they usually are.
+    [[nodiscard]] QString barKind() const;
+    void setBarKind(const QString& word);
+    [[nodiscard]] bool comfortable() const { return bike().comfortable; }
+    void setComfortable(bool comfortable);
+    [[nodiscard]] bool known() const; ///< anything at all
+    Q_INVOKABLE void clear();
+
+    [[nodiscard]] QString conversion() const; ///< how the saddle's measures become contacts
+    [[nodiscard]] QString note() const;       ///< what is still needed for that, or cannot be
+    [[nodiscard]] QString summary() const;
+
+    [[nodiscard]] QList<NumberField*> contacts() const { return m_contacts->fields(); }
+    [[nodiscard]] QList<NumberField*> fromTheSaddle() const { return m_fromSaddle->fields(); }
+    [[nodiscard]] QList<NumberField*> crank() const { return m_crank->fields(); }
+
+signals:
+    void sessionChanged();
+    void changed();
+
+private:
+    [[nodiscard]] CurrentBike bike() const;
+    [[nodiscard]] Bar bar() const;
+    [[nodiscard]] TodayParts parts() const;
+    void put(const CurrentBike& bike, const QString& what, const QString& key);
+    void follow();
+    void show();
+
+    QPointer<Session> m_session;
+    bool m_bySaddle = false;
+    std::optional<BarKind> m_kind; ///< chosen; else that of the first bar in the box
+    FromSaddle m_taken;            ///< also what does not make a contact yet
+    bool m_typed = false;          ///< here, rather than read off the contacts
+    std::optional<FormOf<CurrentBike>> m_contacts;
+    std::optional<FormOf<CurrentBike>> m_crank;
+    std::optional<FormOf<FromSaddle>> m_fromSaddle;
+};
+
+} // namespace tripoise

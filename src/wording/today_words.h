@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+//
+// What is said about the bicycle ridden today.
+#pragma once
+
+#include "advice/riding.h"
+#include "base/axes.h"
+#include "cockpit/parts.h"
+
+#include <QString>
+#include <QStringList>
+
+#include <optional>
+
+namespace tripoise {
+
+[[nodiscard]] QString todaySummary(const std::optional<CurrentBike>& bike);
+/// What stands between what was taken from the saddle and the contacts.
+[[nodiscard]] QString conversionText(double saddleLengthMm, bool saddleMeasured, double noseAheadMm,
+                                     const Bar& bar, const Point& gripFromBar);
+[[nodiscard]] QString neededForGripText(const QStringList& names);
+[[nodiscard]] QString tapeTooShortText();
+[[nodiscard]] QString notBelievableText();
+
+// Names of steps that can be undone.
+[[nodiscard]] QString todayStep(const QString& what);
+[[nodiscard]] QString barKindStep();
+[[nodiscard]] QString comfortableStep();
+[[nodiscard]] QString clearStep();
+
+} // namespace tripoise

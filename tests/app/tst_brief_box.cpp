@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: MIT
+#include "support.h"
+
+#include "brief/box_lines.h"
+#include "brief/part_entries.h"
+
+#include <QTest>
+
+using namespace tripoise;
+
+namespace {
+
+Stem stem(double length, double degrees, double clamp = 31.8)
+{
+    Stem made;
+    made.lengthMm = length;
+    made.angle = Angle::degrees(degrees);
+    made.barClampMm = clamp;
+    return made;
+}
+
+Bar bar(const char* name, double width, double clamp = 31.8)
+{
+    Bar made;
+    made.name = name;
+    made.widthMm = width;
+    made.barClampMm = clamp;
+    return made;
+}
+
+} // namespace
+
+class TestBriefBox : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldShowTheFittingsPartsAndTheShops()
+    {
+        Stock fitting;
+        fitting.stems = {stem(90, 6), stem(70, 6)};
+        fitting.stems[1].inStock = false;
+        Stock shop;
+        shop.stems = {stem(80, 6), stem(90, 6)};
+        const auto lines = linesOf<Stems>(fitting, shop);
+        QCOMPARE(lines.size(), 3u); // in the order of the shelf
+        QCOMPARE(lines[0].part.lengthMm, 70.0);
+        QVERIFY(!lines[0].ticked);
+        QCOMPARE(lines[1].part.lengthMm, 80.0);
+        QVERIFY(!lines[1].ticked);
+        QCOMPARE(lines[2].part.lengthMm, 90.0);
+        QVERIFY(lines[2].ticked);
+    }
+
+    void shouldCountAlikePieces()
+    {
+        Stock fitting;
+        fitting.spacersMm = {10, 5};
+        Stock shop;
+        shop.spacersMm = {5, 10, 10, 20};
+        const auto lines = linesOf<Spacers>(fitting, shop);
+        // 5 of both; one 10 of both and one of the shop's alone; 20 of the shop's alone.
+        const std::vector<BoxLine<double>> expected{
+            {5, true}, {10, true}, {10, false}, {20, false}};
+        QVERIFY(lines == expected);
+    }
+
+    void shouldKeepAStemThatIsTickedOutInTheList()
+    {
+        Stock fitting;
+        fitting.stems = {stem(90, 6)};
+        const auto lines = linesOf<Stems>(fitting, {});
+        const Stock without = withTick<Stems>(fitting, lines[0], false);
+        QCOMPARE(without.stems.size(), 1u);
+        QVERIFY(!without.stems[0].inStock);
+        const auto out = linesOf<Stems>(without, {});
+        QVERIFY(!out[0].ticked);
+        QVERIFY(withTick<Stems>(without, out[0], true) == fitting);
+    }
+
+    void shouldTakeABarOutOfTheFitting()
+    {
+        Stock fitting;
+        fitting.bars = {bar("one", 600), bar("two", 620)};
+        const auto lines = linesOf<Bars>(fitting, {});
+        const Stock without = withTick<Bars>(fitting, lines[0], false);
+        QCOMPARE(without.bars.size(), 1u);
+        QCOMPARE(without.bars[0].name, std::string("two"));
+        Stock shop;
+        shop.bars = {bar("one", 600)};
+        const auto again = linesOf<Bars>(without, shop);
+        QCOMPARE(again.size(), 2u);
+        QVERIFY(!again[0].ticked);
+        QCOMPARE(withTick<Bars>(without, again[0], true).bars.size(), 2u);
+    }
+
+    void shouldTickOnePieceOfTwoAlike()
+    {
+        Stock fitting;
+        fitting.spacersMm = {10, 10, 5};
+        const auto lines = linesOf<Spacers>(fitting, fitting);
+        const Stock without = withTick<Spacers>(fitting, lines[2], false);
+        QCOMPARE(without.spacersMm, (std::vector<double>{10, 5}));
+    }
+
+    void shouldChangeOnePart()
+    {
+        Stock fitting;
+        fitting.stems = {stem(90, 6), stem(100, 6)};
+        const Stock changed = withPartChanged<Stems>(fitting, stem(100, 6), stem(100, 17));
+        QCOMPARE(changed.stems[1].angle.deg(), 17.0);
+        QVERIFY(withPartChanged<Stems>(fitting, stem(40, 6), stem(50, 6)) == fitting);
+        QCOMPARE(withoutPart<Stems>(fitting, stem(90, 6)).stems.size(), 1u);
+    }
+
+    void shouldSayWhatFitsNothing()
+    {
+        const PartDefaults& defaults = test::tables().parts; // 31.8 and 28.6 where not stated
+        Stock fitting;
+        fitting.stems = {stem(90, 6, 31.8)};
+        fitting.bars = {bar("narrow clamp", 600, 25.4)};
+        QVERIFY(clampsNoBar(fitting.stems[0], fitting, defaults));
+        QVERIFY(clampedByNone(fitting.bars[0], fitting, defaults));
+        QVERIFY(!fitsNoSteerer(fitting.stems[0], {28.6, 31.8}, defaults));
+        QVERIFY(fitsNoSteerer(fitting.stems[0], {25.4}, defaults));
+        QVERIFY(!fitsNoSteerer(fitting.stems[0], {}, defaults)); // no candidates, no complaint
+        fitting.bars.push_back(bar("usual", 600));
+        QVERIFY(!clampsNoBar(fitting.stems[0], fitting, defaults));
+        fitting.stems[0].inStock = false;
+        QVERIFY(!clampedByNone(fitting.bars[1], fitting, defaults));
+    }
+
+    void shouldReadBackEveryNumberOfAPart()
+    {
+        const auto check = [](auto whole, auto entries) {
+            for (const auto& entry : entries) {
+                const double middle =
+                    std::round(0.5 * (entry.limits.low + entry.limits.high)) + 0.5;
+                entry.write(whole, middle);
+                QCOMPARE(entry.read(whole), std::optional(middle));
+            }
+            for (const auto& entry : entries) // none wrote where another did
+                QCOMPARE(
+                    entry.read(whole),
+                    std::optional(std::round(0.5 * (entry.limits.low + entry.limits.high)) + 0.5));
+        };
+        check(Stem{}, stemEntries());
+        for (const BarKind kind : {BarKind::Flat, BarKind::Swept, BarKind::Drop})
+            check(Bar{}, barEntries(kind));
+        check(0.0, spacerEntries());
+        check(0.0, crankEntries());
+        check(Stock{}, restEntries());
+    }
+
+    void shouldReadAnAngleAsItWasTyped()
+    {
+        for (int tenths = -600; tenths <= 600; ++tenths) {
+            Stem made;
+            const double typed = tenths / 10.0;
+            stemEntries()[1].write(made, typed);
+            QCOMPARE(*stemEntries()[1].read(made), typed);
+        }
+    }
+};
+
+QTEST_APPLESS_MAIN(TestBriefBox)
+#include "tst_brief_box.moc"
