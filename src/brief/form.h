@@ -15,9 +15,6 @@
 
 namespace tripoise {
 
-/// Whether numbers follow the user's units, or are in millimetres as parts are marked.
-enum class Marked { AsParts, AsTheBody };
-
 /// A field without a value, named for its entry. `typed` gets a number, or nothing when the field
 /// was emptied; `left` is called when the keys leave it.
 [[nodiscard]] NumberField* makeField(const char* key, const Limits& limits, double step,
