@@ -2,28 +2,58 @@
 #include "brief/form.h"
 
 #include "wording/entry_words.h"
-#include "wording/words.h"
+
 namespace tripoise {
-NumberField* makeField(const char* key, const Limits& limits, double, int, bool needed, Marked,
-                       QObject* parent)
+namespace {
+
+Dimension dimensionOf(std::string_view unit)
 {
-    auto* f = new NumberField(parent);
-    f->m_label = entryName(key);
-    f->low = limits.low;
-    f->high = limits.high;
-    f->optional = !needed;
-    return f;
+    if (unit == "mm")
+        return Dimension::Length;
+    if (unit == "kg")
+        return Dimension::Mass;
+    return unit == "deg" ? Dimension::Angle : Dimension::Plain;
 }
-void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn)
+
+} // namespace
+
+NumberField* makeField(const char* key, const Limits& limits, double step, int decimals,
+                       bool needed, Marked marked, QObject* parent)
 {
-    if (field.m_value != value)
-        field.setValue(value);
-    field.m_placeholder = standIn ? QString::number(standIn->value) : QString();
-    emit field.changed();
+    auto* field = new NumberField({entryName(key),
+                                   dimensionOf(limits.unit),
+                                   {limits.low, limits.high},
+                                   step,
+                                   decimals,
+                                   needed,
+                                   marked,
+                                   false},
+                                  parent);
+    field->setObjectName(QString::fromLatin1(key));
+    return field;
 }
-void nameAgain(NumberField& field, const char* key)
+
+void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn,
+            int decimals)
 {
-    field.m_label = entryName(key);
-    emit field.changed();
+    field.setValue(value);
+    if (standIn)
+        field.setStandIn(standIn->value, standInText(*standIn, decimals));
+    else
+        field.setStandIn(std::nullopt);
 }
+
+void nameAgain(NumberField& field)
+{
+    field.setLabel(entryName(field.objectName().toStdString()));
+    field.speakAnew();
+}
+
+QString datumOf(const NumberField* field)
+{
+    if (!field)
+        return {};
+    return datumText(entryDatum(field->objectName().toStdString()), field->rangeText());
+}
+
 } // namespace tripoise
