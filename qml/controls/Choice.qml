@@ -2,8 +2,8 @@
 import QtQuick
 import Tripoise
 
-// One of a few, side by side; left and right move along.
-Row {
+// One of a few, side by side, on more lines where they must; left and right move along.
+Flow {
     id: choice
     property var options: [] // of { text, value, hint }
     property var value

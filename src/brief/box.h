@@ -21,7 +21,7 @@ class Box : public QObject {
     Q_PROPERTY(tripoise::PartsModel* bars READ bars CONSTANT)
     Q_PROPERTY(tripoise::PartsModel* spacers READ spacers CONSTANT)
     Q_PROPERTY(tripoise::PartsModel* cranks READ cranks CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> rest READ rest CONSTANT)
+    Q_PROPERTY(QList<QObject*> rest READ rest CONSTANT)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
 
 public:
@@ -40,7 +40,11 @@ public:
     [[nodiscard]] PartsModel* bars() const { return m_lists[1].get(); }
     [[nodiscard]] PartsModel* spacers() const { return m_lists[2].get(); }
     [[nodiscard]] PartsModel* cranks() const { return m_lists[3].get(); }
-    [[nodiscard]] QList<NumberField*> rest() const { return m_rest->fields(); }
+    [[nodiscard]] QList<QObject*> rest() const { return m_rest->fields(); }
+    Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
+    {
+        return tripoise::datumOf(field);
+    }
     [[nodiscard]] QString summary() const;
 
 signals:

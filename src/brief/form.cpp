@@ -8,10 +8,11 @@ namespace {
 
 Dimension dimensionOf(std::string_view unit)
 {
-    return unit == "mm"    ? Dimension::Length
-           : unit == "kg"  ? Dimension::Mass
-           : unit == "deg" ? Dimension::Angle
-                           : Dimension::Plain;
+    if (unit == "mm")
+        return Dimension::Length;
+    if (unit == "kg")
+        return Dimension::Mass;
+    return unit == "deg" ? Dimension::Angle : Dimension::Plain;
 }
 
 } // namespace
@@ -19,30 +20,40 @@ Dimension dimensionOf(std::string_view unit)
 NumberField* makeField(const char* key, const Limits& limits, double step, int decimals,
                        bool needed, Marked marked, QObject* parent)
 {
-    FieldSpec spec;
-    spec.label = entryName(key);
-    spec.dimension = dimensionOf(limits.unit);
-    spec.plausible = {limits.low, limits.high};
-    spec.step = step;
-    spec.decimals = decimals;
-    spec.needed = needed;
-    spec.marked = marked;
-    return new NumberField(spec, parent);
+    auto* field = new NumberField({entryName(key),
+                                   dimensionOf(limits.unit),
+                                   {limits.low, limits.high},
+                                   step,
+                                   decimals,
+                                   needed,
+                                   marked,
+                                   false},
+                                  parent);
+    field->setObjectName(QString::fromLatin1(key));
+    return field;
 }
 
-void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn)
+void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn,
+            int decimals)
 {
     field.setValue(value);
-    field.setStandIn(standIn ? std::optional(standIn->value) : std::nullopt);
-    field.setRemark(standIn && standIn->origin == Origin::Assumed ? originText(Origin::Assumed)
-                                                                  : QString(),
-                    false);
+    if (standIn)
+        field.setStandIn(standIn->value, standInText(*standIn, decimals));
+    else
+        field.setStandIn(std::nullopt);
 }
 
-void nameAgain(NumberField& field, const char* key)
+void nameAgain(NumberField& field)
 {
-    field.setLabel(entryName(key));
+    field.setLabel(entryName(field.objectName().toStdString()));
     field.speakAnew();
+}
+
+QString datumOf(const NumberField* field)
+{
+    if (!field)
+        return {};
+    return datumText(entryDatum(field->objectName().toStdString()), field->rangeText());
 }
 
 } // namespace tripoise

@@ -15,18 +15,22 @@
 
 namespace tripoise {
 
-/// A field without a value, named for its entry. `typed` gets a number, or nothing when the field
-/// was emptied; `left` is called when the keys leave it.
+/// A field without a value, named for its entry, which is also its object name.
 [[nodiscard]] NumberField* makeField(const char* key, const Limits& limits, double step,
                                      int decimals, bool needed, Marked marked, QObject* parent);
-void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn);
-void nameAgain(NumberField& field, const char* key); ///< the language changed
+void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn,
+            int decimals);
+void nameAgain(NumberField& field); ///< the language changed
+/// From where to where a field's number is taken, and what it takes.
+[[nodiscard]] QString datumOf(const NumberField* field);
 
 template <typename Whole> class FormOf {
 public:
     using Entry = EntryOf<Whole>;
     using Typed = std::function<void(const Entry& entry, std::optional<double> value)>;
 
+    /// `typed` gets a number, or nothing when the field was emptied; `left` is called when the keys
+    /// leave it.
     FormOf(std::span<const Entry> entries, QObject* parent, const Typed& typed,
            const std::function<void()>& left, Marked marked = Marked::AsParts)
     {
@@ -48,17 +52,17 @@ public:
             const auto value = row.entry->read(whole);
             const auto standIn =
                 row.entry->standIn && !value ? row.entry->standIn(whole, tables) : std::nullopt;
-            showIn(*row.field, value, standIn);
+            showIn(*row.field, value, standIn, row.entry->decimals);
         }
     }
     void nameAgain() const
     {
         for (const Row& row : m_rows)
-            tripoise::nameAgain(*row.field, row.entry->key);
+            tripoise::nameAgain(*row.field);
     }
-    [[nodiscard]] QList<NumberField*> fields() const
+    [[nodiscard]] QList<QObject*> fields() const
     {
-        QList<NumberField*> list;
+        QList<QObject*> list;
         for (const Row& row : m_rows)
             list << row.field;
         return list;

@@ -27,13 +27,13 @@ class FrameFields : public QObject {
     Q_PROPERTY(bool entered READ entered NOTIFY changed)
     Q_PROPERTY(bool mudguard READ mudguard NOTIFY changed)
     Q_PROPERTY(QString material READ material NOTIFY changed)
-    Q_PROPERTY(QList<tripoise::NumberField*> first READ first CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> rest READ rest CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> wheel READ wheel CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> guard READ guard CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> headset READ headset CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> post READ post CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> weights READ weights CONSTANT)
+    Q_PROPERTY(QList<QObject*> first READ first CONSTANT)
+    Q_PROPERTY(QList<QObject*> rest READ rest CONSTANT)
+    Q_PROPERTY(QList<QObject*> wheel READ wheel CONSTANT)
+    Q_PROPERTY(QList<QObject*> guard READ guard CONSTANT)
+    Q_PROPERTY(QList<QObject*> headset READ headset CONSTANT)
+    Q_PROPERTY(QList<QObject*> post READ post CONSTANT)
+    Q_PROPERTY(QList<QObject*> weights READ weights CONSTANT)
 
 public:
     /// Asked with the size as it would be, what changed, and which of its entries.
@@ -59,18 +59,22 @@ public:
     [[nodiscard]] bool mudguard() const { return m_frame.wheel.mudguard.has_value(); }
     [[nodiscard]] QString material() const; ///< as documents call it; empty where not stated
 
+    Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
+    {
+        return tripoise::datumOf(field);
+    }
     Q_INVOKABLE void setModel(const QString& text);
     Q_INVOKABLE void setSize(const QString& text);
     Q_INVOKABLE void setMudguard(bool fitted);
     Q_INVOKABLE void setMaterial(const QString& word); ///< the same again takes it away
 
-    [[nodiscard]] QList<NumberField*> first() const { return form(FrameGroup::First).fields(); }
-    [[nodiscard]] QList<NumberField*> rest() const { return form(FrameGroup::Rest).fields(); }
-    [[nodiscard]] QList<NumberField*> wheel() const { return form(FrameGroup::Wheel).fields(); }
-    [[nodiscard]] QList<NumberField*> guard() const { return form(FrameGroup::Guard).fields(); }
-    [[nodiscard]] QList<NumberField*> headset() const { return form(FrameGroup::Headset).fields(); }
-    [[nodiscard]] QList<NumberField*> post() const { return form(FrameGroup::Post).fields(); }
-    [[nodiscard]] QList<NumberField*> weights() const { return form(FrameGroup::Weights).fields(); }
+    [[nodiscard]] QList<QObject*> first() const { return form(FrameGroup::First).fields(); }
+    [[nodiscard]] QList<QObject*> rest() const { return form(FrameGroup::Rest).fields(); }
+    [[nodiscard]] QList<QObject*> wheel() const { return form(FrameGroup::Wheel).fields(); }
+    [[nodiscard]] QList<QObject*> guard() const { return form(FrameGroup::Guard).fields(); }
+    [[nodiscard]] QList<QObject*> headset() const { return form(FrameGroup::Headset).fields(); }
+    [[nodiscard]] QList<QObject*> post() const { return form(FrameGroup::Post).fields(); }
+    [[nodiscard]] QList<QObject*> weights() const { return form(FrameGroup::Weights).fields(); }
 
 signals:
     void changed();

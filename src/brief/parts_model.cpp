@@ -306,9 +306,9 @@ public:
         else
             return false;
     }
-    QList<NumberField*> fields() const override
+    QList<QObject*> fields() const override
     {
-        return m_form ? m_form->fields() : QList<NumberField*>();
+        return m_form ? m_form->fields() : QList<QObject*>();
     }
     QString removedText() const override { return m_removed ? textOf(m_removed->part) : QString(); }
 
@@ -372,8 +372,14 @@ private:
 
     void layOut(const Part& part)
     {
+        const bool sameForm =
+            m_form && m_onBench
+            && entriesOf(List(), part).data() == entriesOf(List(), *m_onBench).data();
         m_onBench = part;
-        rebuildForm();
+        if (sameForm) // the keys stay where they are
+            m_form->show(part, shippedTables());
+        else
+            rebuildForm();
         emit benchChanged();
     }
     void rebuildForm()

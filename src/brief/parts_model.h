@@ -29,7 +29,7 @@ class PartsModel : public QAbstractListModel {
     Q_PROPERTY(QString partName READ partName NOTIFY benchChanged)
     Q_PROPERTY(QString barKind READ barKind NOTIFY benchChanged)
     Q_PROPERTY(bool reversible READ reversible NOTIFY benchChanged)
-    Q_PROPERTY(QList<tripoise::NumberField*> fields READ fields NOTIFY fieldsChanged)
+    Q_PROPERTY(QList<QObject*> fields READ fields NOTIFY fieldsChanged)
     Q_PROPERTY(QString removedText READ removedText NOTIFY removedChanged)
 
 public:
@@ -52,6 +52,10 @@ public:
     [[nodiscard]] int count() const { return rowCount(); }
     [[nodiscard]] virtual int tickedCount() const = 0;
 
+    Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
+    {
+        return tripoise::datumOf(field);
+    }
     Q_INVOKABLE virtual void setTicked(int row, bool ticked) = 0;
     Q_INVOKABLE virtual void remove(int row) = 0; ///< out of the shop's box too
     Q_INVOKABLE virtual void putBack() = 0;       ///< what was removed last
@@ -69,7 +73,7 @@ public:
     [[nodiscard]] virtual QString partName() const = 0;
     [[nodiscard]] virtual QString barKind() const = 0;
     [[nodiscard]] virtual bool reversible() const = 0;
-    [[nodiscard]] virtual QList<NumberField*> fields() const = 0;
+    [[nodiscard]] virtual QList<QObject*> fields() const = 0;
     [[nodiscard]] virtual QString removedText() const = 0;
 
     virtual void follow() = 0;     ///< fitting, shop or candidates changed

@@ -22,9 +22,9 @@ class TodayModel : public QObject {
     Q_PROPERTY(QString conversion READ conversion NOTIFY changed)
     Q_PROPERTY(QString note READ note NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
-    Q_PROPERTY(QList<tripoise::NumberField*> contacts READ contacts CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> fromTheSaddle READ fromTheSaddle CONSTANT)
-    Q_PROPERTY(QList<tripoise::NumberField*> crank READ crank CONSTANT)
+    Q_PROPERTY(QList<QObject*> contacts READ contacts CONSTANT)
+    Q_PROPERTY(QList<QObject*> fromTheSaddle READ fromTheSaddle CONSTANT)
+    Q_PROPERTY(QList<QObject*> crank READ crank CONSTANT)
 
 public:
     explicit TodayModel(QObject* parent = nullptr);
@@ -41,15 +41,19 @@ public:
     [[nodiscard]] bool comfortable() const { return bike().comfortable; }
     void setComfortable(bool comfortable);
     [[nodiscard]] bool known() const; ///< anything at all
+    Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
+    {
+        return tripoise::datumOf(field);
+    }
     Q_INVOKABLE void clear();
 
     [[nodiscard]] QString conversion() const; ///< how the saddle's measures become contacts
     [[nodiscard]] QString note() const;       ///< what is still needed for that, or cannot be
     [[nodiscard]] QString summary() const;
 
-    [[nodiscard]] QList<NumberField*> contacts() const { return m_contacts->fields(); }
-    [[nodiscard]] QList<NumberField*> fromTheSaddle() const { return m_fromSaddle->fields(); }
-    [[nodiscard]] QList<NumberField*> crank() const { return m_crank->fields(); }
+    [[nodiscard]] QList<QObject*> contacts() const { return m_contacts->fields(); }
+    [[nodiscard]] QList<QObject*> fromTheSaddle() const { return m_fromSaddle->fields(); }
+    [[nodiscard]] QList<QObject*> crank() const { return m_crank->fields(); }
 
 signals:
     void sessionChanged();

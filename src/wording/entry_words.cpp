@@ -194,14 +194,20 @@ QString entryDatum(std::string_view key)
     return words && *words->datum ? Words::tr(words->datum) : QString();
 }
 
-QString originText(Origin origin)
+QString datumText(const QString& datum, const QString& range)
 {
-    switch (origin) {
-    case Origin::Given: return {};
-    case Origin::Derived: return Words::tr("Follows from the other figures.");
-    case Origin::Assumed: return Words::tr("Not given; this is assumed.");
-    }
-    return {};
+    if (range.isEmpty())
+        return datum;
+    return datum.isEmpty() ? range
+                           : Words::tr("%1 (%2)", "datum, plausible range").arg(datum, range);
+}
+
+QString standInText(const Estimate& standIn, int decimals)
+{
+    const double fine = std::pow(10.0, std::min(decimals, 1));
+    const QString number = figure(std::round(standIn.value * fine) / fine);
+    return standIn.origin == Origin::Assumed ? Words::tr("%1 ?", "assumed").arg(number)
+                                             : Words::tr("≈ %1", "follows").arg(number);
 }
 
 QString frameName(const FrameSize& frame)

@@ -19,8 +19,11 @@ namespace tripoise {
 
 [[nodiscard]] QString entryName(std::string_view key);  ///< "Head angle"
 [[nodiscard]] QString entryDatum(std::string_view key); ///< from where to where; may be empty
-/// Where a stand-in comes from.
-[[nodiscard]] QString originText(Origin origin);
+/// The datum and what is plausible, in a line.
+[[nodiscard]] QString datumText(const QString& datum, const QString& range);
+/// What is used while nothing is given: "≈ 569" where it follows from the rest, "47 ?" where it is
+/// assumed.
+[[nodiscard]] QString standInText(const Estimate& standIn, int decimals);
 
 [[nodiscard]] QString frameName(const FrameSize& frame); ///< "Millrace M"
 /// "585 / 396 mm, 71.5°", with a dash for what is not typed yet.

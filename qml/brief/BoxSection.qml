@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// The shop's box of parts.
+Fold {
+    id: section
+    required property Session session
+    required property Documents documents
+    readonly property alias box: box
+
+    title: qsTr("Box of parts")
+    summary: box.summary
+
+    Box {
+        id: box
+        session: section.session
+        documents: section.documents
+    }
+    InkText {
+        text: qsTr("What is ticked may be used. The box is remembered from one rider to the next.")
+        font.pixelSize: Look.small
+        color: Look.soft
+        Layout.fillWidth: true
+    }
+    PartsList {
+        objectName: "stems"
+        title: qsTr("Stems")
+        addText: qsTr("Add a stem")
+        parts: box.stems
+        session: section.session
+        stems: true
+        open: true
+        Layout.fillWidth: true
+    }
+    PartsList {
+        objectName: "bars"
+        title: qsTr("Bars")
+        addText: qsTr("Add a bar")
+        parts: box.bars
+        session: section.session
+        bars: true
+        Layout.fillWidth: true
+    }
+    PartsList {
+        objectName: "spacers"
+        title: qsTr("Spacers")
+        addText: qsTr("Add a spacer")
+        parts: box.spacers
+        session: section.session
+        Layout.fillWidth: true
+    }
+    PartsList {
+        objectName: "cranks"
+        title: qsTr("Cranks")
+        addText: qsTr("Add a crank")
+        parts: box.cranks
+        session: section.session
+        Layout.fillWidth: true
+    }
+    Leaf {
+        objectName: "others"
+        title: qsTr("Fitted crank, saddle, pedals")
+        Layout.fillWidth: true
+        FieldList {
+            session: section.session
+            fields: box.rest
+            datumOf: (field, label) => box.datumOf(field)
+            Layout.fillWidth: true
+        }
+    }
+}

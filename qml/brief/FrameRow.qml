@@ -1,0 +1,239 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Tripoise
+
+// One size: a line of a table, and under it what can be typed about it.
+ColumnLayout {
+    id: row
+    required property FrameFields fields
+    required property Session session
+    property bool open: false
+    signal copyAsked()
+    signal removeAsked()
+    readonly property var datum: (field, label) => row.fields.datumOf(field)
+    spacing: Look.hairGap
+
+    function takeFocus() { heading.forceActiveFocus(Qt.TabFocusReason) }
+    function nameIt() {
+        open = true
+        sizeEntry.input.forceActiveFocus(Qt.TabFocusReason)
+    }
+
+    T.AbstractButton {
+        id: heading
+        objectName: "heading"
+        Layout.fillWidth: true
+        implicitHeight: Math.max(Look.control, words.implicitHeight + Look.hairGap)
+        focusPolicy: Qt.StrongFocus
+        Accessible.role: Accessible.Button
+        Accessible.name: row.fields.title + ", " + row.fields.figures
+        Accessible.description: row.fields.note
+        Accessible.expandable: true
+        Accessible.expanded: row.open
+        Accessible.onPressAction: heading.click()
+        onClicked: row.open = !row.open
+        Keys.onReturnPressed: heading.click()
+        Keys.onEnterPressed: heading.click()
+        Keys.onLeftPressed: row.open = false
+        Keys.onRightPressed: row.open = true
+        Keys.onDeletePressed: row.removeAsked()
+
+        contentItem: RowLayout {
+            spacing: Look.hairGap
+            Icon {
+                name: "fold"
+                color: Look.soft
+                rotation: row.open ? 90 : 0
+                Layout.preferredWidth: Look.small
+                Layout.preferredHeight: Look.small
+            }
+            GridLayout {
+                id: words
+                columns: name.implicitWidth + figures.implicitWidth + Look.gap < row.width - Look.gap - Look.small ? 2 : 1
+                columnSpacing: Look.smallGap
+                rowSpacing: 0
+                InkText {
+                    id: name
+                    text: row.fields.title
+                    font.italic: !row.fields.entered
+                    Layout.fillWidth: true
+                    Accessible.ignored: true
+                }
+                InkText {
+                    id: figures
+                    text: row.fields.figures
+                    font.pixelSize: Look.small
+                    color: Look.soft
+                    wrapMode: Text.NoWrap
+                    Accessible.ignored: true
+                }
+            }
+        }
+        background: Rectangle {
+            color: heading.hovered ? Look.tint : "transparent"
+            FocusRing { target: heading; anchors.margins: 0 }
+        }
+    }
+    InkText {
+        objectName: "note"
+        visible: row.fields.note
+        text: row.fields.note
+        font.pixelSize: Look.small
+        color: row.fields.entered ? Look.hazardText : Look.soft
+        Layout.fillWidth: true
+        Layout.leftMargin: Look.gap
+    }
+
+    ColumnLayout {
+        visible: row.open
+        spacing: Look.hairGap
+        Layout.fillWidth: true
+        Layout.leftMargin: Look.gap
+        Layout.bottomMargin: Look.smallGap
+
+        GridLayout {
+            columns: row.width > 200 * Look.textScale ? 2 : 1
+            columnSpacing: Look.smallGap
+            Layout.fillWidth: true
+            NameEntry {
+                objectName: "model"
+                session: row.session
+                label: qsTr("Model")
+                value: row.fields.model
+                onNamed: name => row.fields.setModel(name)
+                Layout.alignment: Qt.AlignTop
+                Layout.fillWidth: true
+                Layout.preferredWidth: 2
+            }
+            NameEntry {
+                id: sizeEntry
+                objectName: "size"
+                session: row.session
+                label: qsTr("Size")
+                value: row.fields.size
+                message: row.fields.sizeMessage
+                onNamed: name => row.fields.setSize(name)
+                Layout.alignment: Qt.AlignTop
+                Layout.fillWidth: true
+                Layout.preferredWidth: 1
+            }
+        }
+        FieldList {
+            session: row.session
+            fields: row.fields.first
+            datumOf: row.datum
+            Layout.fillWidth: true
+        }
+        Leaf {
+            objectName: "rest"
+            title: qsTr("The rest of the table")
+            Layout.fillWidth: true
+            FieldList {
+                session: row.session
+                fields: row.fields.rest
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+        }
+        Leaf {
+            objectName: "wheel"
+            title: qsTr("Wheels")
+            Layout.fillWidth: true
+            FieldList {
+                session: row.session
+                fields: row.fields.wheel
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+            Tick {
+                objectName: "mudguard"
+                text: qsTr("Mudguards")
+                checked: row.fields.mudguard
+                onClicked: {
+                    row.fields.setMudguard(checked)
+                    checked = Qt.binding(() => row.fields.mudguard)
+                }
+                Layout.fillWidth: true
+            }
+            FieldList {
+                visible: row.fields.mudguard
+                session: row.session
+                fields: row.fields.guard
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+        }
+        Leaf {
+            objectName: "headset"
+            title: qsTr("Headset and steerer")
+            Layout.fillWidth: true
+            FieldList {
+                session: row.session
+                fields: row.fields.headset
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+            Choice {
+                objectName: "material"
+                name: qsTr("Steerer made of")
+                options: [
+                    { text: qsTr("Steel"), value: "steel" },
+                    { text: qsTr("Aluminium"), value: "aluminium" },
+                    { text: qsTr("Carbon"), value: "carbon" }
+                ]
+                value: row.fields.material
+                onChosen: value => row.fields.setMaterial(value)
+                Layout.fillWidth: true
+            }
+        }
+        Leaf {
+            objectName: "post"
+            title: qsTr("Seat post")
+            Layout.fillWidth: true
+            FieldList {
+                session: row.session
+                fields: row.fields.post
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+        }
+        Leaf {
+            objectName: "weights"
+            title: qsTr("Weights")
+            Layout.fillWidth: true
+            FieldList {
+                session: row.session
+                fields: row.fields.weights
+                datumOf: row.datum
+                Layout.fillWidth: true
+            }
+        }
+        InkText {
+            text: qsTr("≈ follows from the other figures. ? is what is usual, until it is given.")
+            font.pixelSize: Look.small
+            color: Look.soft
+            Layout.fillWidth: true
+        }
+        Flow {
+            spacing: Look.hairGap
+            Layout.fillWidth: true
+            InkButton {
+                objectName: "copy"
+                iconName: "copy"
+                text: qsTr("Same again")
+                hint: qsTr("Another size with these figures")
+                onClicked: row.copyAsked()
+            }
+            InkButton {
+                objectName: "remove"
+                iconName: "remove"
+                text: qsTr("Remove")
+                hint: qsTr("Delete, on the size's line")
+                onClicked: row.removeAsked()
+            }
+        }
+    }
+    Hairline { Layout.fillWidth: true }
+}

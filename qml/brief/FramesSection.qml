@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// The sizes to choose between.
+Fold {
+    id: section
+    required property Session session
+    required property Documents documents
+    readonly property alias frames: frames
+
+    title: qsTr("Candidate sizes")
+    summary: frames.summary
+
+    function openNew(at: int) {
+        const row = rows.itemAt(at)
+        if (row)
+            row.nameIt()
+    }
+    function removeAt(at: int) {
+        frames.remove(at)
+        const row = rows.itemAt(Math.min(at, frames.count - 1))
+        if (row)
+            row.takeFocus()
+        else
+            addButton.forceActiveFocus(Qt.TabFocusReason)
+    }
+
+    FramesModel {
+        id: frames
+        session: section.session
+    }
+    ColumnLayout {
+        spacing: 0
+        Layout.fillWidth: true
+        Repeater {
+            id: rows
+            model: frames
+            FrameRow {
+                required property int index
+                objectName: "frame_" + index
+                session: section.session
+                Layout.fillWidth: true
+                onCopyAsked: section.openNew(frames.duplicate(index))
+                onRemoveAsked: section.removeAt(index)
+            }
+        }
+    }
+    Flow {
+        spacing: Look.hairGap
+        Layout.fillWidth: true
+        InkButton {
+            id: addButton
+            objectName: "addFrame"
+            iconName: "add"
+            text: qsTr("Add a size")
+            onClicked: section.openNew(frames.add())
+        }
+        InkButton {
+            objectName: "frameFile"
+            iconName: "file"
+            text: qsTr("From a file…")
+            hint: qsTr("A frame file; it can be dropped on the window too")
+            onClicked: {
+                picker.active = true
+                picker.item.pick("open", section.documents.folderUrl, "")
+            }
+        }
+    }
+    Loader { // a file dialog is loaded when it is first wanted
+        id: picker
+        active: false
+        visible: false
+        source: "FilePicker.qml"
+        Connections {
+            target: picker.item
+            function onPicked(url) { section.documents.drop(url) }
+        }
+    }
+}

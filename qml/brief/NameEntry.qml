@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// A name on a line of its own, taken when the keys leave it.
+ColumnLayout {
+    id: entry
+    required property Session session
+    property string label
+    property string value
+    property string message
+    readonly property alias input: line
+    signal named(string name)
+    spacing: 1
+
+    InkText {
+        text: entry.label
+        font.pixelSize: Look.small
+        color: Look.soft
+        Layout.fillWidth: true
+        Accessible.ignored: true
+    }
+    TextEntry {
+        id: line
+        objectName: "input"
+        property bool edited: false
+        name: entry.label
+        level: entry.message ? "wrong" : "fine"
+        Accessible.description: entry.message
+        Layout.fillWidth: true
+        onTextEdited: edited = true
+        onEditingFinished: {
+            if (!edited)
+                return
+            edited = false
+            entry.named(text)
+        }
+        onUndoAsked: entry.session.undo()
+        onRedoAsked: entry.session.redo()
+        Keys.onEscapePressed: {
+            edited = false
+            text = entry.value
+            entry.named(text)
+        }
+        Component.onCompleted: text = entry.value
+    }
+    onValueChanged: line.text = value
+    RowLayout {
+        visible: entry.message
+        spacing: Look.hairGap
+        Layout.fillWidth: true
+        Icon {
+            name: "hazard"
+            color: Look.hazardText
+            Layout.preferredWidth: Look.body
+            Layout.preferredHeight: Look.body
+            Layout.alignment: Qt.AlignTop
+        }
+        InkText {
+            objectName: "message"
+            text: entry.message
+            font.pixelSize: Look.small
+            color: Look.hazardText
+            Layout.fillWidth: true
+            Accessible.role: Accessible.AlertMessage
+        }
+    }
+}
