@@ -19,6 +19,12 @@ inline constexpr int fittingVersion = 1;
 // A document's text fields are bounded, in bytes, so that what is written can always be read again.
 inline constexpr std::size_t longestName = 1'000;
 inline constexpr std::size_t longestNotes = 100'000;
+// So are its lists.
+inline constexpr std::size_t mostFrames = 60;
+inline constexpr std::size_t mostStems = 500;
+inline constexpr std::size_t mostBars = 100;
+inline constexpr std::size_t mostSpacerPieces = 40;
+inline constexpr std::size_t mostCranks = 60;
 
 /// A piece of the document that this program does not use and keeps as it was.
 struct KeptJson {

@@ -10,7 +10,7 @@
 namespace tripoise {
 namespace {
 
-constexpr Count frameCount{1, 60};
+constexpr Count frameCount{1, mostFrames};
 
 /// One length, or the two ends of an adjustable one.
 std::optional<Range> lengthOrRange(Fields& fields, std::string_view key, const Limits& limits)

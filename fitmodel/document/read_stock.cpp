@@ -7,10 +7,10 @@
 namespace tripoise {
 namespace {
 
-constexpr Count stemCount{1, 500};
-constexpr Count barCount{1, 100};
-constexpr Count spacerCount{0, 40};
-constexpr Count crankCount{0, 60};
+constexpr Count stemCount{1, mostStems};
+constexpr Count barCount{1, mostBars};
+constexpr Count spacerCount{0, mostSpacerPieces};
+constexpr Count crankCount{0, mostCranks};
 
 Stem readStem(Fields fields)
 {

@@ -101,7 +101,7 @@ void readTape(Fields file, TapeTable& tape)
         return;
     for (std::size_t i = 0; i < quantityKeys.size(); ++i)
         if (auto one = rows->needObject(quantityKeys[i]))
-            tape.rows[i] = {figure(*one, "sd"), figure(*one, "low"), figure(*one, "high")};
+            tape.rows[i] = {figure(*one, "sd"), figure(*one, "guess_sd"), figure(*one, "low"), figure(*one, "high")};
 }
 
 void readBody(Fields file, BodyModel& body)

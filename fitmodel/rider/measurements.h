@@ -71,7 +71,8 @@ inline constexpr std::array<std::string_view, quantityCount> quantityKeys{"statu
 
 /// How well a quantity can be taken, and what can be believed of a grown rider.
 struct TapeRow {
-    double sd = 0.0; ///< of one careful reading
+    double sd = 0.0;      ///< of one careful reading
+    double guessSd = 0.0; ///< of a value that was not measured
     double low = 0.0;
     double high = 0.0;
 };

@@ -2,64 +2,56 @@
 #include "session/documents.h"
 
 #include "command/tables.h"
-#include "document/json_text.h"
 #include "document/read.h"
+#include "session/opening.h"
+#include "session/shop.h"
 #include "session/store.h"
 #include "wording/problems.h"
 
-#include <QDir>
 #include <QFileInfo>
 #include <QSettings>
 #include <QStandardPaths>
-
-#include <algorithm>
 
 namespace tripoise {
 namespace {
 
 constexpr int draftDelayMs = 500;
+constexpr int lookDelayMs = 200; // other programs put a file in place in several steps
 constexpr qsizetype mostRecents = 10;
 const QString recentsKey = QStringLiteral("recents");
 const QString wrong = QStringLiteral("wrong");
 const QString note = QStringLiteral("note");
 
-std::string_view viewOf(const QByteArray& bytes)
+QByteArray textOf(const Fitting& fitting)
 {
-    return {bytes.constData(), std::size_t(bytes.size())};
+    return QByteArray::fromStdString(writeFitting(fitting));
 }
 
-/// A fitting of the program's own, such as the shop's box; empty where it cannot be read.
-Fitting ownFitting(const QString& path)
+/// Why a fitting would be refused when it is opened again; empty when it would not.
+QString refusal(const QByteArray& text)
 {
-    auto read = readDraft(viewOf(store::read(path).bytes), shippedTables());
-    if (auto* fitting = std::get_if<Fitting>(&read))
-        return std::move(*fitting);
-    return {};
-}
-
-void writeOwn(const QString& name, const Fitting& fitting)
-{
-    if (store::write(QDir(store::folder()).filePath(name),
-                     QByteArray::fromStdString(writeFitting(fitting))))
-        qWarning("%s could not be kept", qPrintable(name));
-}
-
-QString said(const Problems& problems)
-{
-    const QString first = sentence(problems.front());
-    return problems.size() == 1
-               ? first
-               : Documents::tr("%1 (and %n more)", nullptr, int(problems.size()) - 1).arg(first);
+    const auto read = readDraft({text.constData(), std::size_t(text.size())}, shippedTables());
+    const auto* problems = std::get_if<Problems>(&read);
+    return problems ? sentence(problems->front()) : QString();
 }
 
 } // namespace
 
-Documents::Documents(QObject* parent) : QObject(parent)
+Documents::Documents(QObject* parent)
+    : QObject(parent), m_drafts([this](const std::optional<QString>& failure) {
+          QMetaObject::invokeMethod(
+              this, [this, failure] { draftWritten(failure); }, Qt::QueuedConnection);
+      })
 {
     m_draftSoon.setSingleShot(true);
     m_draftSoon.setInterval(draftDelayMs);
     connect(&m_draftSoon, &QTimer::timeout, this, &Documents::keepDraft);
-    connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, &Documents::lookAtFile);
+    m_lookSoon.setSingleShot(true);
+    m_lookSoon.setInterval(lookDelayMs);
+    connect(&m_lookSoon, &QTimer::timeout, this, &Documents::lookAtFile);
+    const auto lookSoon = [this] { m_lookSoon.start(); };
+    connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, lookSoon);
+    connect(&m_watcher, &QFileSystemWatcher::directoryChanged, this, lookSoon);
 }
 
 void Documents::setSession(Session* session)
@@ -68,7 +60,8 @@ void Documents::setSession(Session* session)
         return;
     m_session = session;
     connect(session, &Session::fittingChanged, this, [this] {
-        m_draftSoon.start();
+        if (!m_draftSoon.isActive()) // an edit after the other must not put it off for ever
+            m_draftSoon.start();
         emit changed();
     });
     connect(session, &Session::speechChanged, this, &Documents::changed);
@@ -99,23 +92,24 @@ bool Documents::recover(const QString& origin)
     const auto left = m_drafts.takeOver(origin);
     if (!left)
         return false;
-    auto read = readDraft(viewOf(left->bytes), shippedTables());
+    auto read =
+        readDraft({left->bytes.constData(), std::size_t(left->bytes.size())}, shippedTables());
     auto* fitting = std::get_if<Fitting>(&read);
     if (!fitting) {
-        m_drafts.drop();
+        tell(tr("What was not saved last time cannot be read (%1). It is kept in %2.")
+                 .arg(sentence(std::get<Problems>(read).front()), m_drafts.setAside()),
+             wrong);
         return false;
     }
-    const Fitting recovered = std::move(*fitting);
-    Fitting saved;
-    if (!left->origin.isEmpty()) {
-        auto file = readDraft(viewOf(store::read(left->origin).bytes), shippedTables());
-        if (auto* onDisk = std::get_if<Fitting>(&file))
-            saved = std::move(*onDisk);
-    }
-    adopt(recovered, left->origin, false);
-    m_saved = std::move(saved);
-    m_draftSoon.start();
-    tell(tr("What was not saved last time is back."), note);
+    const Opening file = left->origin.isEmpty() || !QFileInfo::exists(left->origin)
+                             ? Opening()
+                             : openFitting(left->origin);
+    adopt(std::move(*fitting), left->origin, file.readOnly, file.bytes);
+    m_saved = file.fitting.value_or(Fitting());
+    tell(m_drafts.anyLeft() ? tr("What was not saved last time is back. There is more of it: it "
+                                 "comes back when Tripoise is started again.")
+                            : tr("What was not saved last time is back."),
+         note);
     emit changed();
     return true;
 }
@@ -124,108 +118,63 @@ void Documents::end()
 {
     m_draftSoon.stop();
     m_drafts.drop();
-    if (m_session && !m_session->fitting().frames.empty()) {
-        Fitting frames;
-        frames.frames = m_session->fitting().frames;
-        writeOwn(QStringLiteral("frames.json"), frames);
-    }
+    if (m_session)
+        shop::rememberFrames(m_session->fitting());
 }
 
 void Documents::newFitting()
 {
-    Fitting fitting;
+    const Fitting& before = m_session->fitting();
+    Fitting fitting = before.frames.empty() ? shop::frames() : shop::framesOf(before);
     fitting.riding.mix = Mix::only(Use::Commuting);
-    fitting.stock = shopBox();
-    const auto& before = m_session->fitting().frames;
-    fitting.frames =
-        before.empty()
-            ? ownFitting(QDir(store::folder()).filePath(QStringLiteral("frames.json"))).frames
-            : before;
-    adopt(std::move(fitting), {}, false);
+    fitting.stock = shop::box();
+    adopt(std::move(fitting), {}, false, {});
+    m_drafts.drop();
     tell({}, {});
+}
+
+/// A file that is reached by a path; else says so.
+bool Documents::isHere(const QUrl& file)
+{
+    if (file.isLocalFile())
+        return true;
+    tell(tr("%1 is not a file on this computer.").arg(file.toDisplayString()), wrong);
+    return false;
+}
+
+bool Documents::open(const QUrl& file)
+{
+    return isHere(file) && openPath(file.toLocalFile());
 }
 
 bool Documents::openPath(const QString& path)
 {
     const QString absolute = QFileInfo(path).absoluteFilePath();
-    const bool opened = openFile(absolute);
-    if (opened)
-        remember(absolute);
-    return opened;
-}
-
-bool Documents::openFile(const QString& path)
-{
-    const store::Read file = store::read(path);
-    const QString name = QFileInfo(path).fileName();
-    if (!file.failure.isEmpty() || file.tooLarge) {
-        tell(file.tooLarge ? tr("%1 was not opened: it is too large to be a fitting.").arg(name)
-                           : tr("%1 was not opened: %2.").arg(name, file.failure),
-             wrong);
+    Opening opening = openFitting(absolute);
+    tell(opening.told, opening.fitting ? note : wrong);
+    if (!opening.fitting)
         return false;
-    }
-    auto read = readDraft(viewOf(file.bytes), shippedTables());
-    if (auto* fitting = std::get_if<Fitting>(&read)) {
-        adopt(std::move(*fitting), path, false);
-        tell({}, {});
-        return true;
-    }
-    const auto& problems = std::get<Problems>(read);
-    if (auto newer = readNewer(viewOf(file.bytes), shippedTables())) {
-        adopt(std::move(*newer), path, true);
-        tell(tr("%1 was written by a newer Tripoise. It is shown as far as this one understands "
-                "it, and is not written over.")
-                 .arg(name),
-             note);
-        return true;
-    }
-    QString told = tr("%1 was not opened: %2").arg(name, said(problems));
-    if (problems.front().code == ProblemCode::NotJson) {
-        const QString copy = store::setAside(path);
-        if (!copy.isEmpty())
-            told +=
-                QLatin1Char('\n') + tr("The file is left as it is, and a copy is in %1.").arg(copy);
-    }
-    tell(told, wrong);
-    return false;
+    adopt(std::move(*opening.fitting), absolute, opening.readOnly, opening.bytes);
+    m_drafts.drop();
+    remember(absolute);
+    return true;
 }
 
 bool Documents::isFrameFile(const QUrl& file) const
 {
-    const auto read = readFrameModel(viewOf(store::read(file.toLocalFile()).bytes));
-    const auto* problems = std::get_if<Problems>(&read);
-    return !problems
-           || (problems->front().code != ProblemCode::WrongFormat
-               && problems->front().code != ProblemCode::NotJson
-               && problems->front().path != "/format");
+    return file.isLocalFile() && isFrameModel(file.toLocalFile());
 }
 
 bool Documents::drop(const QUrl& file)
 {
     if (!isFrameFile(file))
         return open(file);
-    const QString name = QFileInfo(file.toLocalFile()).fileName();
-    const auto read = readFrameModel(viewOf(store::read(file.toLocalFile()).bytes));
-    if (const auto* problems = std::get_if<Problems>(&read)) {
-        tell(tr("%1 was not opened: %2").arg(name, said(*problems)), wrong);
+    Opening opening = addFrames(m_session->fitting(), file.toLocalFile());
+    tell(opening.told, opening.fitting ? note : wrong);
+    if (!opening.fitting)
         return false;
-    }
-    Fitting next = m_session->fitting();
-    int added = 0;
-    for (const FrameSize& size : std::get<std::vector<FrameSize>>(read)) {
-        const bool known =
-            std::any_of(next.frames.begin(), next.frames.end(), [&](const FrameSize& frame) {
-                return frame.model == size.model && frame.size == size.size;
-            });
-        if (known)
-            continue;
-        next.frames.push_back(size);
-        ++added;
-    }
-    m_session->edit(std::move(next), tr("sizes from %1").arg(name));
-    tell(added > 0 ? tr("%n size(s) from %1 added.", nullptr, added).arg(name)
-                   : tr("The sizes in %1 are here already.").arg(name),
-         note);
+    m_session->edit(std::move(*opening.fitting),
+                    tr("sizes from %1").arg(QFileInfo(file.toLocalFile()).fileName()));
     return true;
 }
 
@@ -236,6 +185,8 @@ bool Documents::save()
 
 bool Documents::saveAs(const QUrl& file)
 {
+    if (!isHere(file))
+        return false;
     const QString path = QFileInfo(file.toLocalFile()).absoluteFilePath();
     if (m_readOnly && path == m_path) {
         tell(tr("%1 was written by a newer Tripoise and is not written over; choose another name.")
@@ -245,20 +196,18 @@ bool Documents::saveAs(const QUrl& file)
     }
     if (!write(path))
         return false;
-    m_readOnly = false;
     remember(path);
-    emit changed();
     return true;
 }
 
 bool Documents::write(const QString& path)
 {
     const QString name = QFileInfo(path).fileName();
-    const bool changedOutside =
-        path == m_path && QFileInfo::exists(path) && QFileInfo(path).lastModified() != m_written;
+    const bool keepsOther = path == m_path && changedOutside();
     store::keepHistory(path);
     const Fitting fitting = m_session->fitting();
-    if (const auto failure = store::write(path, QByteArray::fromStdString(writeFitting(fitting)))) {
+    const QByteArray text = textOf(fitting);
+    if (const auto failure = store::write(path, text)) {
         tell(tr("%1 was not saved: %2. Everything is still here; save it under another name.")
                  .arg(name, *failure),
              wrong);
@@ -266,66 +215,100 @@ bool Documents::write(const QString& path)
     }
     m_saved = fitting;
     m_path = path;
-    m_written = QFileInfo(path).lastModified();
+    m_readOnly = false;
+    m_onDisk = {text, QFileInfo(path).lastModified(), false};
     m_draftSoon.stop();
     m_drafts.drop();
     watch();
     m_session->sealStep();
-    tell(changedOutside ? tr("Saved. Another program had changed %1 meanwhile; what it wrote is "
-                             "kept in %2.")
-                              .arg(name, store::folder(QStringLiteral("history")))
-                        : QString(),
-         note);
+    if (const QString why = refusal(text); !why.isEmpty())
+        tell(tr("%1 was saved, but it cannot be opened again as it is: %2").arg(name, why), wrong);
+    else if (keepsOther)
+        tell(tr("Saved. Another program had changed %1 meanwhile; what it wrote is kept in %2.")
+                 .arg(name, store::historyOf(path)),
+             note);
+    else
+        tell({}, {});
     emit changed();
     return true;
 }
 
-void Documents::adopt(Fitting fitting, const QString& path, bool readOnly)
+void Documents::adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes)
 {
     m_saved = fitting;
     m_path = path;
     m_readOnly = readOnly;
-    m_written = path.isEmpty() ? QDateTime() : QFileInfo(path).lastModified();
+    const QFileInfo file(path);
+    m_onDisk = {bytes, path.isEmpty() ? QDateTime() : file.lastModified(),
+                !path.isEmpty() && !file.exists()};
     watch();
     m_session->start(std::move(fitting));
     m_draftSoon.stop();
-    m_drafts.drop();
     emit changed();
 }
 
 void Documents::keepDraft()
 {
     if (dirty())
-        m_drafts.write(QByteArray::fromStdString(writeFitting(m_session->fitting())), m_path);
+        m_drafts.write(textOf(m_session->fitting()), m_path);
     else
         m_drafts.drop();
 }
 
+void Documents::draftWritten(const std::optional<QString>& failure)
+{
+    const bool first = failure && !m_draftFails;
+    m_draftFails = failure.has_value();
+    if (first)
+        tell(tr("What you enter cannot be kept safe meanwhile: %1. Save the fitting often.")
+                 .arg(*failure),
+             wrong);
+}
+
 void Documents::watch()
 {
-    if (!m_watcher.files().isEmpty())
-        m_watcher.removePaths(m_watcher.files());
-    if (!m_path.isEmpty() && QFileInfo::exists(m_path))
+    const QStringList before = m_watcher.files() + m_watcher.directories();
+    if (!before.isEmpty())
+        m_watcher.removePaths(before);
+    if (m_path.isEmpty())
+        return;
+    const QFileInfo file(m_path);
+    if (file.exists())
         m_watcher.addPath(m_path);
+    else if (QFileInfo::exists(file.absolutePath()))
+        m_watcher.addPath(file.absolutePath()); // it may come back
+}
+
+bool Documents::changedOutside() const
+{
+    const QFileInfo file(m_path);
+    return file.exists() && file.lastModified() != m_onDisk.time
+           && store::read(m_path).bytes != m_onDisk.bytes;
 }
 
 void Documents::lookAtFile()
 {
-    const QFileInfo file(m_path);
-    if (!file.exists()) {
-        m_saved = {}; // nothing of it is on the disk now
+    if (m_path.isEmpty())
+        return;
+    const QString name = QFileInfo(m_path).fileName();
+    const bool gone = !QFileInfo::exists(m_path);
+    const bool was = std::exchange(m_onDisk.gone, gone);
+    watch();
+    if (gone && !was) {
         tell(tr("%1 is gone from its folder. Everything is still here; saving writes it again.")
-                 .arg(file.fileName()),
+                 .arg(name),
              wrong);
         m_draftSoon.start();
-        emit changed();
-    } else if (file.lastModified() != m_written) {
+    } else if (!gone && changedOutside()) {
         tell(tr("Another program has changed %1. Here it is as you had it; saving keeps what the "
                 "other wrote as history.")
-                 .arg(file.fileName()),
+                 .arg(name),
              note);
-        m_watcher.addPath(m_path);
+    } else if (!gone && was) {
+        tell(tr("%1 is back in its folder.").arg(name), note);
     }
+    if (gone != was)
+        emit changed();
 }
 
 QString Documents::name() const
@@ -371,7 +354,7 @@ QString Documents::suggestedName() const
 
 bool Documents::dirty() const
 {
-    return m_session && m_session->fitting() != m_saved;
+    return m_session && (m_onDisk.gone || m_session->fitting() != m_saved);
 }
 
 QStringList Documents::recents() const
@@ -390,16 +373,12 @@ void Documents::remember(const QString& path)
 
 Stock Documents::shopBox() const
 {
-    const QString own = QDir(store::folder()).filePath(QStringLiteral("box.json"));
-    return ownFitting(QFileInfo::exists(own) ? own : QStringLiteral(":/assets/starting_box.json"))
-        .stock;
+    return shop::box();
 }
 
 void Documents::rememberBox(const Stock& box)
 {
-    Fitting fitting;
-    fitting.stock = box;
-    writeOwn(QStringLiteral("box.json"), fitting);
+    shop::rememberBox(box);
     emit boxChanged();
 }
 

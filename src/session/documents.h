@@ -9,6 +9,7 @@
 #include <QDateTime>
 #include <QFileSystemWatcher>
 #include <QPointer>
+#include <QTimer>
 #include <QUrl>
 
 namespace tripoise {
@@ -40,7 +41,7 @@ public:
     Q_INVOKABLE void end();
 
     Q_INVOKABLE void newFitting(); ///< with the shop's box and the last fitting's sizes
-    Q_INVOKABLE bool open(const QUrl& file) { return openPath(file.toLocalFile()); }
+    Q_INVOKABLE bool open(const QUrl& file);
     Q_INVOKABLE bool openPath(const QString& path);
     /// A fitting is opened; a frame file's sizes become candidates.
     Q_INVOKABLE bool drop(const QUrl& file);
@@ -73,11 +74,20 @@ signals:
     void boxChanged();
 
 private:
-    bool openFile(const QString& path);
+    /// The file as it was when it was last read or written here.
+    struct OnDisk {
+        QByteArray bytes;
+        QDateTime time;
+        bool gone = false;
+    };
+
+    bool isHere(const QUrl& file);
     bool write(const QString& path);
+    [[nodiscard]] bool changedOutside() const;
     bool recover(const QString& origin);
-    void adopt(Fitting fitting, const QString& path, bool readOnly);
+    void adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes);
     void keepDraft();
+    void draftWritten(const std::optional<QString>& failure);
     void watch();
     void lookAtFile();
     void remember(const QString& path);
@@ -86,13 +96,15 @@ private:
     QPointer<Session> m_session;
     Fitting m_saved;
     QString m_path;
-    QDateTime m_written; ///< the file's time when it was last read or written here
+    OnDisk m_onDisk;
     bool m_readOnly = false;
+    bool m_draftFails = false;
     QString m_notice;
     QString m_noticeLevel;
-    Drafts m_drafts;
     QTimer m_draftSoon;
+    QTimer m_lookSoon;
     QFileSystemWatcher m_watcher;
+    Drafts m_drafts; // last: its thread ends first
 };
 
 } // namespace tripoise

@@ -35,12 +35,20 @@ QStringList leftBehind(const QString& except)
     return names;
 }
 
+QString freshName()
+{
+    return QUuid::createUuid().toString(QUuid::Id128);
+}
+
 } // namespace
 
-Drafts::Drafts()
+Drafts::Drafts(Written written) : m_written(std::move(written))
 {
-    own(QUuid::createUuid().toString(QUuid::Id128));
+    m_writer.setMaxThreadCount(1); // one after the other
+    own(freshName());
 }
+
+Drafts::~Drafts() = default;
 
 void Drafts::own(const QString& name)
 {
@@ -55,9 +63,8 @@ std::optional<LeftOver> Drafts::takeOver(const QString& origin)
     for (const QString& name : leftBehind(m_name)) {
         if (!origin.isEmpty() && originOf(name) != origin)
             continue;
-        const LeftOver left{store::read(pathOf(name, ".json")).bytes, originOf(name)};
         own(name);
-        return left;
+        return LeftOver{store::read(pathOf(name, ".json")).bytes, originOf(name)};
     }
     return std::nullopt;
 }
@@ -67,15 +74,32 @@ bool Drafts::anyLeft() const
     return !leftBehind(m_name).isEmpty();
 }
 
+QString Drafts::setAside()
+{
+    const QString draft = pathOf(m_name, ".json");
+    const QString kept =
+        QDir(store::folder(QStringLiteral("damaged"))).filePath(QFileInfo(draft).fileName());
+    const bool moved = QFile::rename(draft, kept);
+    QFile::remove(pathOf(m_name, ".origin"));
+    own(freshName());
+    return moved ? kept : draft;
+}
+
 void Drafts::write(const QByteArray& bytes, const QString& origin)
 {
-    if (store::write(pathOf(m_name, ".origin"), origin.toUtf8())
-        || store::write(pathOf(m_name, ".json"), bytes))
-        qWarning("the draft could not be kept");
+    m_writer.clear(); // what has not been begun is old now
+    m_writer.start([bytes, origin, name = m_name, this] {
+        auto failure = store::write(pathOf(name, ".origin"), origin.toUtf8());
+        if (!failure)
+            failure = store::write(pathOf(name, ".json"), bytes);
+        m_written(failure);
+    });
 }
 
 void Drafts::drop()
 {
+    m_writer.clear();
+    m_writer.waitForDone();
     QFile::remove(pathOf(m_name, ".json"));
     QFile::remove(pathOf(m_name, ".origin"));
 }

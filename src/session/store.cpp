@@ -51,8 +51,11 @@ QString folder(const QString& name)
 
 std::optional<QString> write(const QString& path, const QByteArray& bytes)
 {
+    // Unbuffered, since QSaveFile (Qt 6.4) does not notice when the last of a buffer finds no room,
+    // and would put the cut-off file in the place of the whole one.
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered)
+        || file.write(bytes) != bytes.size() || !file.commit())
         return file.errorString();
     syncFolder(path);
     return std::nullopt;
@@ -73,16 +76,21 @@ Read read(const QString& path)
     return result;
 }
 
+QString historyOf(const QString& path)
+{
+    const QByteArray hash = QCryptographicHash::hash(QFileInfo(path).absoluteFilePath().toUtf8(),
+                                                     QCryptographicHash::Sha1)
+                                .toHex()
+                                .left(12);
+    return folder(QStringLiteral("history/%1").arg(QLatin1String(hash)));
+}
+
 void keepHistory(const QString& path)
 {
     const Read old = read(path);
     if (!old.failure.isEmpty() || old.tooLarge || old.bytes.isEmpty())
         return;
-    const QByteArray hash = QCryptographicHash::hash(QFileInfo(path).absoluteFilePath().toUtf8(),
-                                                     QCryptographicHash::Sha1)
-                                .toHex()
-                                .left(12);
-    QDir kept(folder(QStringLiteral("history/%1").arg(QLatin1String(hash))));
+    QDir kept(historyOf(path));
     const QStringList names = kept.entryList(QDir::Files, QDir::Name);
     if (!names.isEmpty() && read(kept.filePath(names.last())).bytes == old.bytes)
         return;
@@ -94,9 +102,16 @@ void keepHistory(const QString& path)
 
 QString setAside(const QString& path)
 {
-    const QString copy = QDir(folder(QStringLiteral("damaged")))
-                             .filePath(stamp() + QLatin1Char('-') + QFileInfo(path).fileName());
-    return QFile::copy(path, copy) ? copy : QString();
+    const Read damaged = read(path);
+    if (!damaged.failure.isEmpty() || damaged.tooLarge)
+        return {};
+    const QDir kept(folder(QStringLiteral("damaged")));
+    for (const QString& name : kept.entryList(QDir::Files, QDir::Name | QDir::Reversed))
+        if (name.endsWith(QFileInfo(path).fileName())
+            && read(kept.filePath(name)).bytes == damaged.bytes)
+            return kept.filePath(name);
+    const QString copy = kept.filePath(stamp() + QLatin1Char('-') + QFileInfo(path).fileName());
+    return write(copy, damaged.bytes) ? QString() : copy;
 }
 
 } // namespace tripoise::store

@@ -28,7 +28,8 @@ struct Read {
 /// Keeps a copy of a file's contents under the moment's date, at most `mostKept` of each file.
 inline constexpr int mostKept = 20;
 void keepHistory(const QString& path);
-/// Copies a damaged file where nobody trips over it; where to, or empty when that failed.
+[[nodiscard]] QString historyOf(const QString& path); ///< the folder of a file's history
+/// Copies a damaged file, once, where nobody trips over it; where to, or empty when that failed.
 [[nodiscard]] QString setAside(const QString& path);
 
 } // namespace tripoise::store

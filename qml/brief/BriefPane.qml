@@ -1,0 +1,75 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// The left column: rider, riding, frames, box of parts, the bike ridden today.
+Item {
+    id: pane
+    required property Session session
+    required property Documents documents
+
+    function takeFocus() {
+        riderSection.open = true
+        if (riderSection.firstField)
+            riderSection.firstField.forceActiveFocus(Qt.TabFocusReason)
+    }
+    function applyPreset(index: int) { ridingSection.applyPreset(index) }
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: qsTr("Brief")
+
+    Scroll {
+        id: scroll
+        anchors.fill: parent
+        anchors.leftMargin: Look.gap
+        contentHeight: column.implicitHeight + Look.wideGap
+
+        ColumnLayout {
+            id: column
+            width: scroll.width - Look.gap - Look.hairGap
+            spacing: Look.hairGap
+
+            RiderSection {
+                id: riderSection
+                objectName: "riderSection"
+                session: pane.session
+                Layout.fillWidth: true
+                Layout.topMargin: Look.hairGap
+                onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
+                onMeasured: card.hide()
+            }
+            RidingSection {
+                id: ridingSection
+                objectName: "ridingSection"
+                session: pane.session
+                Layout.fillWidth: true
+            }
+            FramesSection {
+                objectName: "framesSection"
+                session: pane.session
+                documents: pane.documents
+                Layout.fillWidth: true
+            }
+            BoxSection {
+                objectName: "boxSection"
+                session: pane.session
+                documents: pane.documents
+                open: false
+                Layout.fillWidth: true
+            }
+            TodaySection {
+                objectName: "todaySection"
+                session: pane.session
+                open: false
+                Layout.fillWidth: true
+            }
+        }
+    }
+    MeasuringCard {
+        id: card
+        x: pane.width + Look.hairGap
+        available: pane.height
+        z: 10
+    }
+}

@@ -1,0 +1,67 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import QtQuick.Templates as T
+import Tripoise
+
+// How to take a measurement, beside the field and never over it.
+T.Popup {
+    id: card
+    property string quantity
+    property string name
+    property string datum
+    property string howTo
+    property Item beside
+    property real available
+
+    function show(quantity: string, name: string, datum: string, howTo: string, beside: Item) {
+        card.quantity = quantity
+        card.name = name
+        card.datum = datum
+        card.howTo = howTo
+        card.beside = beside
+        const top = beside.mapToItem(parent, 0, 0).y
+        y = Math.max(Look.gap, Math.min(top, available - implicitHeight - Look.gap))
+        open()
+    }
+    function hide() { close() }
+
+    closePolicy: T.Popup.NoAutoClose
+    focus: false
+    padding: Look.gap
+    implicitWidth: contentItem.implicitWidth + 2 * padding
+    implicitHeight: contentItem.implicitHeight + 2 * padding
+    contentItem: RowLayout {
+        spacing: Look.gap
+        MeasuringFigure {
+            quantity: card.quantity
+            Layout.preferredWidth: Math.round(110 * Look.textScale)
+            Layout.preferredHeight: Math.round(170 * Look.textScale)
+        }
+        ColumnLayout {
+            spacing: Look.hairGap
+            Layout.alignment: Qt.AlignTop
+            InkText {
+                text: card.name
+                font.bold: true
+                Layout.preferredWidth: Math.round(210 * Look.textScale)
+            }
+            InkText {
+                text: card.datum
+                Layout.preferredWidth: Math.round(210 * Look.textScale)
+            }
+            InkText {
+                text: card.howTo
+                font.pixelSize: Look.small
+                color: Look.soft
+                Layout.preferredWidth: Math.round(210 * Look.textScale)
+            }
+        }
+    }
+    background: Rectangle {
+        color: Look.sheet
+        radius: Look.radius
+        border.width: 1
+        border.color: Look.ink
+    }
+}

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// Who rides, and what the tape says.
+Fold {
+    id: section
+    required property Session session
+    signal measuring(string quantity, string name, string datum, string howTo, Item beside)
+    signal measured()
+    readonly property Item firstField: rows.count > 0 && rows.itemAt(0) ? rows.itemAt(0).firstInput : null
+
+    title: qsTr("Rider")
+    summary: rider.label ? rider.label + " · " + rider.summary : rider.summary
+
+    RiderModel { id: rider; session: section.session }
+    MeasurementsModel { id: measurements; session: section.session }
+
+    TextEntry {
+        objectName: "riderLabel"
+        name: qsTr("name of the rider")
+        placeholderText: name
+        text: rider.label
+        maximumLength: 200
+        Layout.fillWidth: true
+        onTextEdited: rider.label = text
+        onUndoAsked: section.session.undo()
+        onRedoAsked: section.session.redo()
+    }
+    Choice {
+        objectName: "sex"
+        name: qsTr("body statistics of")
+        options: [
+            { text: qsTr("women"), value: "female", hint: qsTr("what was not measured is inferred from women's bodies") },
+            { text: qsTr("men"), value: "male", hint: qsTr("what was not measured is inferred from men's bodies") },
+            { text: qsTr("both"), value: "", hint: qsTr("not stated: inferred from both at equal weight, with more uncertainty") }
+        ]
+        value: rider.sex
+        onChosen: value => rider.sex = value
+    }
+    InkText {
+        visible: measurements.missing
+        text: measurements.missing
+        color: Look.soft
+        font.italic: true
+        Layout.fillWidth: true
+    }
+    Repeater {
+        id: rows
+        model: measurements
+        ColumnLayout {
+            id: row
+            required property int index
+            required property NumberField field
+            required property NumberField second
+            required property string certainty
+            required property string datum
+            required property string howTo
+            required property string quantity
+            readonly property Item firstInput: entry.input
+            readonly property bool typing: entry.typing || again.typing
+            objectName: quantity
+            spacing: 2
+            Layout.fillWidth: true
+            onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()
+
+            NumberEntry {
+                id: entry
+                objectName: "first"
+                field: row.field
+                session: section.session
+                fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 110 : 92) * Look.textScale)
+                Layout.fillWidth: true
+            }
+            NumberEntry {
+                id: again
+                objectName: "second"
+                visible: row.certainty === "twice"
+                field: row.second
+                session: section.session
+                fieldWidth: entry.fieldWidth
+                Layout.fillWidth: true
+            }
+            Choice {
+                objectName: "certainty"
+                visible: row.field.hasValue || row.typing
+                name: qsTr("how %1 was taken").arg(row.field.label)
+                options: [
+                    { text: qsTr("once"), value: "once" },
+                    { text: qsTr("twice"), value: "twice" },
+                    { text: qsTr("guess"), value: "guess" }
+                ]
+                value: row.certainty
+                onChosen: value => measurements.setCertainty(row.index, value)
+                Layout.alignment: Qt.AlignRight
+                Layout.bottomMargin: Look.hairGap
+            }
+        }
+    }
+    Chip {
+        objectName: "moreMeasurements"
+        text: measurements.all ? qsTr("fewer measurements") : qsTr("more measurements")
+        checked: measurements.all
+        checkable: false
+        onClicked: measurements.all = !measurements.all
+    }
+    InkText { text: qsTr("suppleness of the back"); Layout.fillWidth: true }
+    Choice {
+        objectName: "flexibility"
+        name: qsTr("suppleness of the back")
+        options: [
+            { text: qsTr("stiff"), value: "stiff", hint: qsTr("a straight leg rises less than 60°, lying on the back") },
+            { text: qsTr("ordinary"), value: "ordinary", hint: qsTr("60° to 80°") },
+            { text: qsTr("supple"), value: "supple", hint: qsTr("more than 80°") }
+        ]
+        value: rider.flexibility
+        onChosen: value => rider.flexibility = value
+    }
+    InkText { text: qsTr("heel at the lowest pedal"); Layout.fillWidth: true }
+    Choice {
+        objectName: "heelHabit"
+        name: qsTr("heel at the lowest pedal")
+        options: [
+            { text: qsTr("low"), value: "low" },
+            { text: qsTr("ordinary"), value: "level" },
+            { text: qsTr("toe down"), value: "toe_down" }
+        ]
+        value: rider.heelHabit
+        onChosen: value => rider.heelHabit = value
+    }
+    NumberEntry { objectName: "sole"; field: rider.sole; session: section.session; Layout.fillWidth: true }
+    NumberEntry { objectName: "shoeLength"; field: rider.shoeLength; session: section.session; Layout.fillWidth: true }
+    TextEntry {
+        objectName: "notes"
+        name: qsTr("notes")
+        placeholderText: name
+        text: rider.notes
+        Layout.fillWidth: true
+        onTextEdited: rider.notes = text
+        onUndoAsked: section.session.undo()
+        onRedoAsked: section.session.redo()
+    }
+}

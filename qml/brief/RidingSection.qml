@@ -1,0 +1,122 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// What the bicycle is for.
+Fold {
+    id: section
+    required property Session session
+
+    title: qsTr("Riding")
+    summary: riding.summary
+
+    function applyPreset(index: int) { riding.applyPreset(index) }
+
+    RidingModel { id: riding; session: section.session }
+
+    Flow {
+        spacing: Look.hairGap
+        Layout.fillWidth: true
+        Repeater {
+            model: riding.presets
+            Chip {
+                required property string modelData
+                required property int index
+                objectName: "preset" + index
+                text: modelData
+                checkable: false
+                checked: riding.preset === index
+                hint: qsTr("Ctrl+%1").arg(index + 1)
+                onClicked: riding.applyPreset(index)
+            }
+        }
+    }
+    GridLayout {
+        columns: 3
+        columnSpacing: Look.smallGap
+        rowSpacing: 0
+        Layout.fillWidth: true
+        Repeater {
+            model: riding
+            RowLayout {
+                id: row
+                required property int index
+                required property string name
+                required property real share
+                required property string shareText
+                Layout.columnSpan: 3
+                Layout.fillWidth: true
+                spacing: Look.smallGap
+                InkText {
+                    text: row.name
+                    color: row.share > 0 ? Look.ink : Look.soft
+                    Layout.preferredWidth: Math.round(98 * Look.textScale)
+                    Accessible.ignored: true
+                }
+                Slide {
+                    objectName: "share" + row.index
+                    name: row.name
+                    valueText: row.shareText
+                    from: 0
+                    to: 1
+                    stepSize: 0.05
+                    value: row.share
+                    Layout.fillWidth: true
+                    onMoved: riding.setShare(row.index, value)
+                    onPressedChanged: if (!pressed) section.session.sealStep()
+                    Keys.onDigit0Pressed: riding.setShare(row.index, 0)
+                    Keys.onDigit1Pressed: riding.setShare(row.index, 0.1)
+                    Keys.onDigit2Pressed: riding.setShare(row.index, 0.2)
+                    Keys.onDigit3Pressed: riding.setShare(row.index, 0.3)
+                    Keys.onDigit4Pressed: riding.setShare(row.index, 0.4)
+                    Keys.onDigit5Pressed: riding.setShare(row.index, 0.5)
+                    Keys.onDigit6Pressed: riding.setShare(row.index, 0.6)
+                    Keys.onDigit7Pressed: riding.setShare(row.index, 0.7)
+                    Keys.onDigit8Pressed: riding.setShare(row.index, 0.8)
+                    Keys.onDigit9Pressed: riding.setShare(row.index, 0.9)
+                }
+                InkText {
+                    objectName: "shareText" + row.index
+                    text: row.shareText
+                    horizontalAlignment: Text.AlignRight
+                    color: row.share > 0 ? Look.ink : Look.soft
+                    wrapMode: Text.NoWrap
+                    Layout.preferredWidth: Math.round(46 * Look.textScale)
+                    Accessible.ignored: true
+                }
+            }
+        }
+    }
+    Tick {
+        objectName: "traffic"
+        text: qsTr("in traffic")
+        hint: qsTr("narrower bars count for more; toe room counts double")
+        checked: riding.traffic
+        onClicked: riding.traffic = checked
+    }
+    Tick {
+        objectName: "footRetention"
+        text: qsTr("shoes fixed to the pedals")
+        checked: riding.footRetention
+        onClicked: riding.footRetention = checked
+    }
+    NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; Layout.fillWidth: true }
+    NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; Layout.fillWidth: true }
+    InkText { text: qsTr("sold under a safety standard"); Layout.fillWidth: true }
+    Flow {
+        spacing: Look.hairGap
+        Layout.fillWidth: true
+        Repeater {
+            model: [""].concat(riding.standards)
+            Chip {
+                required property string modelData
+                objectName: "standard" + modelData
+                text: modelData || qsTr("none")
+                checkable: false
+                checked: riding.soldUnder === modelData
+                onClicked: riding.soldUnder = modelData
+            }
+        }
+    }
+}

@@ -1,0 +1,264 @@
+// SPDX-License-Identifier: MIT
+#include "brief/measurements_model.h"
+
+#include "command/tables.h"
+#include "rider/posterior.h"
+#include "wording/brief_words.h"
+#include "wording/findings.h"
+#include "wording/lack_words.h"
+#include "wording/measuring.h"
+#include "wording/words.h"
+
+#include <algorithm>
+#include <array>
+
+namespace tripoise {
+namespace {
+
+// What is needed, then what narrows a decision most, then the rest as the survey lists it.
+constexpr std::array first{Quantity::Stature,    Quantity::Inseam, Quantity::ArmToGrip,
+                           Quantity::Biacromial, Quantity::Foot,   Quantity::SternalNotchHeight,
+                           Quantity::Mass};
+
+FieldSpec specOf(Quantity quantity, bool needed)
+{
+    const TapeRow& row = shippedTables().tape.of(quantity);
+    FieldSpec spec;
+    spec.label = nameOf(quantity);
+    spec.dimension = quantity == Quantity::Mass ? Dimension::Mass : Dimension::Length;
+    spec.plausible = {row.low, row.high};
+    spec.decimals = 1;
+    spec.needed = needed;
+    spec.marked = Marked::AsTheBody;
+    spec.stature = quantity == Quantity::Stature;
+    return spec;
+}
+
+} // namespace
+
+MeasurementsModel::MeasurementsModel(QObject* parent) : QAbstractListModel(parent)
+{
+    for (const Quantity quantity : first)
+        addRow(quantity);
+    for (int i = 0; i < quantityCount; ++i) {
+        const auto quantity = static_cast<Quantity>(i);
+        if (std::find(first.begin(), first.end(), quantity) == first.end())
+            addRow(quantity);
+    }
+}
+
+void MeasurementsModel::addRow(Quantity quantity)
+{
+    const std::size_t at = m_rows.size();
+    m_rows.push_back({quantity, new NumberField(specOf(quantity, false), this),
+                      new NumberField(specOf(quantity, false), this)});
+    m_rows.back().second->setLabel(secondReading());
+    for (NumberField* field : {m_rows[at].field, m_rows[at].second}) {
+        connect(field, &NumberField::accepted, this, [this, at] { write(m_rows[at]); });
+        connect(field, &NumberField::cleared, this, [this, at] { write(m_rows[at]); });
+        connect(field, &NumberField::finished, this, [this] {
+            if (m_session)
+                m_session->sealStep();
+        });
+    }
+}
+
+void MeasurementsModel::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    m_session = session;
+    connect(session, &Session::fittingChanged, this, &MeasurementsModel::follow);
+    connect(session, &Session::started, this, [this] {
+        for (Row& row : m_rows)
+            row.certainty = Certainty::Once;
+    });
+    connect(session, &Session::solutionChanged, this, &MeasurementsModel::infer);
+    connect(session, &Session::speechChanged, this, &MeasurementsModel::speakAnew);
+    follow();
+    infer();
+    emit sessionChanged();
+}
+
+void MeasurementsModel::setAll(bool all)
+{
+    if (m_all == all)
+        return;
+    const int few = int(first.size());
+    const int many = int(m_rows.size());
+    if (all)
+        beginInsertRows({}, few, many - 1);
+    else
+        beginRemoveRows({}, few, many - 1);
+    m_all = all;
+    if (all)
+        endInsertRows();
+    else
+        endRemoveRows();
+    emit allChanged();
+}
+
+QString MeasurementsModel::missing() const
+{
+    if (!m_session)
+        return {};
+    std::vector<Lack> lacking;
+    if (!measured(Quantity::Stature))
+        lacking.push_back(Lack::Stature);
+    if (!measured(Quantity::Inseam))
+        lacking.push_back(Lack::Inseam);
+    return lackSentences(lacking).join(QLatin1Char(' '));
+}
+
+int MeasurementsModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : m_all ? int(m_rows.size()) : int(first.size());
+}
+
+QHash<int, QByteArray> MeasurementsModel::roleNames() const
+{
+    return {{FieldRole, "field"}, {SecondRole, "second"}, {CertaintyRole, "certainty"},
+            {DatumRole, "datum"}, {HowToRole, "howTo"},   {QuantityRole, "quantity"}};
+}
+
+QVariant MeasurementsModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
+        return {};
+    const Row& row = m_rows[std::size_t(index.row())];
+    switch (role) {
+    case Qt::DisplayRole: return row.field->label();
+    case FieldRole: return QVariant::fromValue(row.field);
+    case SecondRole: return QVariant::fromValue(row.second);
+    case CertaintyRole:
+        return row.certainty == Certainty::Twice   ? QStringLiteral("twice")
+               : row.certainty == Certainty::Guess ? QStringLiteral("guess")
+                                                   : QStringLiteral("once");
+    case DatumRole: return datumOf(row.quantity);
+    case HowToRole: return howToTake(row.quantity);
+    case QuantityRole: {
+        const std::string_view key = keyOf(row.quantity);
+        return QString::fromUtf8(key.data(), qsizetype(key.size()));
+    }
+    default: return {};
+    }
+}
+
+void MeasurementsModel::setCertainty(int row, const QString& certainty)
+{
+    if (row < 0 || row >= int(m_rows.size()) || !m_session)
+        return;
+    Row& changed = m_rows[std::size_t(row)];
+    changed.certainty = certainty == QLatin1String("twice")   ? Certainty::Twice
+                        : certainty == QLatin1String("guess") ? Certainty::Guess
+                                                              : Certainty::Once;
+    m_session->sealStep();
+    write(changed);
+    emit dataChanged(index(row), index(row), {CertaintyRole});
+}
+
+const Measurement* MeasurementsModel::measured(Quantity quantity) const
+{
+    const auto& all = m_session->fitting().rider.measurements;
+    const auto found = std::find_if(all.begin(), all.end(), [&](const Measurement& measurement) {
+        return measurement.quantity == quantity;
+    });
+    return found == all.end() ? nullptr : &*found;
+}
+
+/// A stated sd belongs to the value it was stated for, so it stays only with a guess.
+void MeasurementsModel::write(const Row& row)
+{
+    if (!m_session)
+        return;
+    Measurement measurement{row.quantity, {}, {}};
+    if (const auto value = row.field->value())
+        measurement.readings.push_back(*value);
+    if (row.certainty == Certainty::Twice)
+        if (const auto value = row.second->value())
+            measurement.readings.push_back(*value);
+    if (row.certainty == Certainty::Guess)
+        measurement.sd = shippedTables().tape.of(row.quantity).guessSd;
+    Fitting next = m_session->fitting();
+    auto& all = next.rider.measurements;
+    const auto at = std::find_if(all.begin(), all.end(), [&](const Measurement& other) {
+        return other.quantity == row.quantity;
+    });
+    if (measurement.readings.empty()) {
+        if (at != all.end())
+            all.erase(at);
+    } else if (at != all.end()) {
+        *at = measurement;
+    } else {
+        all.push_back(measurement);
+    }
+    m_writing = true;
+    m_session->edit(std::move(next), row.field->label(), row.field->label());
+    m_writing = false;
+}
+
+void MeasurementsModel::follow()
+{
+    for (std::size_t i = 0; i < m_rows.size(); ++i) {
+        Row& row = m_rows[i];
+        const Measurement* measurement = measured(row.quantity);
+        const auto reading = [&](std::size_t k) {
+            return measurement && k < measurement->readings.size()
+                       ? std::optional(measurement->readings[k])
+                       : std::nullopt;
+        };
+        row.field->setValue(reading(0));
+        row.second->setValue(reading(1));
+        if (m_writing || !measurement)
+            continue;
+        const Certainty certainty =
+            measurement->readings.size() > 1 ? Certainty::Twice
+            : measurement->sd && *measurement->sd >= shippedTables().tape.of(row.quantity).guessSd
+                ? Certainty::Guess
+            : row.certainty == Certainty::Guess ? Certainty::Once
+                                                : row.certainty;
+        if (certainty == row.certainty)
+            continue;
+        row.certainty = certainty;
+        if (int(i) < rowCount())
+            emit dataChanged(index(int(i)), index(int(i)), {CertaintyRole});
+    }
+    emit missingChanged();
+}
+
+void MeasurementsModel::infer()
+{
+    const Solution& solution = m_session->solution();
+    const bool known = !solution.fitting.rider.measurements.empty();
+    for (const Row& row : m_rows) {
+        const BaseVector base = rowOf(row.quantity);
+        const double value = base.dot(solution.posterior.mean);
+        row.field->setStandIn(
+            known ? std::optional(value) : std::nullopt,
+            known ? inferredWords(row.quantity, value, solution.posterior.sdOf(base)) : QString());
+        QString remark;
+        bool odd = false;
+        const std::string_view key = keyOf(row.quantity);
+        for (const Finding& finding : solution.posterior.findings)
+            if (finding.name == key) {
+                remark = sentence(finding);
+                odd = finding.severity != Severity::Note;
+            }
+        row.field->setRemark(remark, odd);
+    }
+}
+
+void MeasurementsModel::speakAnew()
+{
+    for (const Row& row : m_rows) {
+        row.field->setLabel(nameOf(row.quantity));
+        row.second->setLabel(secondReading());
+        row.field->speakAnew();
+        row.second->speakAnew();
+    }
+    infer();
+    emit dataChanged(index(0), index(rowCount() - 1));
+    emit missingChanged();
+}
+
+} // namespace tripoise

@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: MIT
+//
+// What the tape says, one quantity a row: the two that are needed, those that tell most, and on
+// request all others. What was not measured shows as it is inferred.
+#pragma once
+
+#include "entry/number_field.h"
+#include "rider/measurements.h"
+#include "session/session.h"
+
+#include <QAbstractListModel>
+#include <QPointer>
+
+#include <vector>
+
+namespace tripoise {
+
+class MeasurementsModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(bool all READ all WRITE setAll NOTIFY allChanged)
+    Q_PROPERTY(QString missing READ missing NOTIFY missingChanged)
+
+public:
+    enum Role {
+        FieldRole = Qt::UserRole, ///< NumberField: the first reading
+        SecondRole,               ///< NumberField: the second
+        CertaintyRole,            ///< "once", "twice" or "guess"
+        DatumRole,
+        HowToRole,
+        QuantityRole ///< the key, for its figure
+    };
+
+    explicit MeasurementsModel(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+    [[nodiscard]] bool all() const { return m_all; }
+    void setAll(bool all);
+    [[nodiscard]] QString missing() const; ///< what is needed before anything can be said
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    Q_INVOKABLE void setCertainty(int row, const QString& certainty);
+
+signals:
+    void sessionChanged();
+    void allChanged();
+    void missingChanged();
+
+private:
+    enum class Certainty { Once, Twice, Guess };
+    struct Row {
+        Quantity quantity;
+        NumberField* field;
+        NumberField* second;
+        Certainty certainty = Certainty::Once;
+    };
+
+    void addRow(Quantity quantity);
+    void follow();
+    void infer();
+    void write(const Row& row);
+    void speakAnew();
+    [[nodiscard]] const Measurement* measured(Quantity quantity) const;
+
+    QPointer<Session> m_session;
+    std::vector<Row> m_rows;
+    bool m_all = false;
+    bool m_writing = false;
+};
+
+} // namespace tripoise

@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: MIT
+#include "brief/riding_model.h"
+
+#include "document/limits.h"
+#include "document/plausible.h"
+#include "document/words.h"
+#include "wording/brief_words.h"
+#include "wording/speech.h"
+#include "wording/words.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double finest = 0.01; // shares are set in whole per cent
+
+FieldSpec luggageSpec(bool front)
+{
+    FieldSpec spec;
+    spec.label = luggageLabel(front);
+    spec.dimension = Dimension::Mass;
+    spec.plausible = {plausible::luggage.low, plausible::luggage.high};
+    spec.decimals = 1;
+    spec.marked = Marked::AsTheBody;
+    return spec;
+}
+
+} // namespace
+
+Mix withShare(Mix mix, Use use, double share)
+{
+    share = std::clamp(share, 0.0, 1.0);
+    const double others = 1.0 - mix.of(use);
+    double rest = 1.0 - share;
+    std::size_t largest = indexOf(use);
+    for (const Use other : allUses) {
+        if (other == use)
+            continue;
+        double& part = mix.share[indexOf(other)];
+        part = others > 0.0 ? part / others * (1.0 - share) : 0.0;
+        part = std::round(part / finest) * finest;
+        rest -= part;
+        if (largest == indexOf(use) || part > mix.share[largest])
+            largest = indexOf(other);
+    }
+    mix.share[indexOf(use)] = share;
+    if (others <= 0.0 && share < 1.0) // nothing to share out to: everyday riding takes it
+        largest = use == Use::Commuting ? indexOf(Use::City) : indexOf(Use::Commuting);
+    mix.share[largest] = 0.0;
+    double sum = 0.0;
+    for (const double part : mix.share)
+        sum += part;
+    mix.share[largest] = std::max(0.0, 1.0 - sum);
+    return mix;
+}
+
+RidingModel::RidingModel(QObject* parent)
+    : QAbstractListModel(parent), m_front(luggageSpec(true)), m_rear(luggageSpec(false))
+{
+    const auto bind = [this](NumberField& field, double Luggage::*mass) {
+        const auto write = [this, &field, mass](double value) {
+            edit(field.label(), field.label(),
+                 [&](Riding& riding) { riding.luggage.*mass = value; });
+        };
+        connect(&field, &NumberField::accepted, this, write);
+        connect(&field, &NumberField::cleared, this, [write] { write(0.0); });
+        connect(&field, &NumberField::finished, this, [this] { m_session->sealStep(); });
+    };
+    bind(m_front, &Luggage::frontKg);
+    bind(m_rear, &Luggage::rearKg);
+}
+
+void RidingModel::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    m_session = session;
+    connect(session, &Session::fittingChanged, this, &RidingModel::follow);
+    connect(session, &Session::speechChanged, this, [this] {
+        m_front.setLabel(luggageLabel(true));
+        m_rear.setLabel(luggageLabel(false));
+        m_front.speakAnew();
+        m_rear.speakAnew();
+        follow();
+    });
+    follow();
+    emit sessionChanged();
+}
+
+void RidingModel::follow()
+{
+    const Luggage& luggage = m_session->fitting().riding.luggage;
+    m_front.setValue(luggage.frontKg);
+    m_rear.setValue(luggage.rearKg);
+    emit dataChanged(index(0), index(rowCount() - 1));
+    emit changed();
+}
+
+template <typename Change>
+void RidingModel::edit(const QString& what, const QString& key, const Change& change)
+{
+    if (!m_session)
+        return;
+    Fitting next = m_session->fitting();
+    change(next.riding);
+    m_session->edit(std::move(next), what, key);
+}
+
+int RidingModel::rowCount(const QModelIndex& parent) const
+{
+    return parent.isValid() ? 0 : int(allUses.size());
+}
+
+QHash<int, QByteArray> RidingModel::roleNames() const
+{
+    return {{Qt::DisplayRole, "name"}, {ShareRole, "share"}, {ShareTextRole, "shareText"}};
+}
+
+QVariant RidingModel::data(const QModelIndex& index, int role) const
+{
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !m_session)
+        return {};
+    const Use use = allUses[std::size_t(index.row())];
+    const double share = m_session->fitting().riding.mix.of(use);
+    switch (role) {
+    case Qt::DisplayRole: return nameOf(use);
+    case ShareRole: return share;
+    case ShareTextRole: return percent(share);
+    default: return {};
+    }
+}
+
+void RidingModel::setShare(int row, double share)
+{
+    if (row < 0 || row >= rowCount())
+        return;
+    const Use use = allUses[std::size_t(row)];
+    share = std::round(share / finest) * finest;
+    edit(tr("mix of riding"), QStringLiteral("riding/mix/%1").arg(row),
+         [&](Riding& riding) { riding.mix = withShare(riding.mix, use, share); });
+}
+
+void RidingModel::applyPreset(int preset)
+{
+    if (preset >= 0 && preset < presetCount)
+        edit(tr("mix of riding"), {}, [&](Riding& riding) { riding.mix = presetMix(preset); });
+}
+
+QStringList RidingModel::presets() const
+{
+    QStringList names;
+    for (int i = 0; i < presetCount; ++i)
+        names << presetName(i);
+    return names;
+}
+
+int RidingModel::preset() const
+{
+    for (int i = 0; m_session && i < presetCount; ++i)
+        if (m_session->fitting().riding.mix == presetMix(i))
+            return i;
+    return -1;
+}
+
+bool RidingModel::traffic() const
+{
+    return m_session && m_session->fitting().riding.traffic;
+}
+
+void RidingModel::setTraffic(bool traffic)
+{
+    edit(tr("traffic"), {}, [&](Riding& riding) { riding.traffic = traffic; });
+}
+
+bool RidingModel::footRetention() const
+{
+    return m_session && m_session->fitting().riding.footRetention;
+}
+
+void RidingModel::setFootRetention(bool footRetention)
+{
+    edit(tr("pedals"), {}, [&](Riding& riding) { riding.footRetention = footRetention; });
+}
+
+QString RidingModel::soldUnder() const
+{
+    if (!m_session || !m_session->fitting().riding.soldUnder)
+        return {};
+    const std::string_view word = wordOf(standardWords, *m_session->fitting().riding.soldUnder);
+    return QString::fromUtf8(word.data(), qsizetype(word.size()));
+}
+
+void RidingModel::setSoldUnder(const QString& standard)
+{
+    edit(tr("standard"), {}, [&](Riding& riding) {
+        riding.soldUnder = valueOf(standardWords, standard.toStdString());
+    });
+}
+
+QStringList RidingModel::standards() const
+{
+    QStringList words;
+    for (const auto& [word, standard] : standardWords)
+        words << QString::fromUtf8(word.data(), qsizetype(word.size()));
+    return words;
+}
+
+QString RidingModel::summary() const
+{
+    return m_session ? ridingSummary(m_session->fitting().riding) : QString();
+}
+
+} // namespace tripoise

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: MIT
+//
+// What the bicycle is for: a mix of uses whose shares are linked, and what rides along.
+#pragma once
+
+#include "entry/number_field.h"
+#include "session/session.h"
+
+#include <QAbstractListModel>
+#include <QPointer>
+
+namespace tripoise {
+
+/// The mix with one share changed: the others keep their proportions, and all sum to exactly 1.
+[[nodiscard]] Mix withShare(Mix mix, Use use, double share);
+
+class RidingModel : public QAbstractListModel {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(QStringList presets READ presets NOTIFY changed)
+    Q_PROPERTY(int preset READ preset NOTIFY changed)
+    Q_PROPERTY(bool traffic READ traffic WRITE setTraffic NOTIFY changed)
+    Q_PROPERTY(bool footRetention READ footRetention WRITE setFootRetention NOTIFY changed)
+    Q_PROPERTY(QString soldUnder READ soldUnder WRITE setSoldUnder NOTIFY changed)
+    Q_PROPERTY(QStringList standards READ standards CONSTANT)
+    Q_PROPERTY(tripoise::NumberField* luggageFront READ luggageFront CONSTANT)
+    Q_PROPERTY(tripoise::NumberField* luggageRear READ luggageRear CONSTANT)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed)
+
+public:
+    enum Role { ShareRole = Qt::UserRole, ShareTextRole };
+
+    explicit RidingModel(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    Q_INVOKABLE void setShare(int row, double share);
+    Q_INVOKABLE void applyPreset(int preset);
+    [[nodiscard]] QStringList presets() const;
+    [[nodiscard]] int preset() const; ///< the one that is set, else -1
+
+    [[nodiscard]] bool traffic() const;
+    void setTraffic(bool traffic);
+    [[nodiscard]] bool footRetention() const;
+    void setFootRetention(bool footRetention);
+    [[nodiscard]] QString soldUnder() const;
+    void setSoldUnder(const QString& standard);
+    [[nodiscard]] QStringList standards() const; ///< words of the document
+    [[nodiscard]] NumberField* luggageFront() { return &m_front; }
+    [[nodiscard]] NumberField* luggageRear() { return &m_rear; }
+    [[nodiscard]] QString summary() const;
+
+signals:
+    void sessionChanged();
+    void changed();
+
+private:
+    template <typename Change>
+    void edit(const QString& what, const QString& key, const Change& change);
+    void follow();
+
+    QPointer<Session> m_session;
+    NumberField m_front;
+    NumberField m_rear;
+};
+
+} // namespace tripoise

@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: MIT
+//
+// Words of the brief: what the rider and the riding come to in a line.
+#pragma once
+
+#include "advice/riding.h"
+#include "rider/measurements.h"
+
+#include <QString>
+
+namespace tripoise {
+
+[[nodiscard]] QString soleLabel();
+[[nodiscard]] QString shoeLengthLabel();
+[[nodiscard]] QString secondReading();
+[[nodiscard]] QString luggageLabel(bool front);
+/// "≈ 612 ± 16 mm", of what was not measured.
+[[nodiscard]] QString inferredWords(Quantity quantity, double value, double sd);
+[[nodiscard]] QString riderSummary(const Rider& rider);
+[[nodiscard]] QString ridingSummary(const Riding& riding);
+
+/// The usual mixes, by the number key that sets them.
+inline constexpr int presetCount = 6;
+[[nodiscard]] Mix presetMix(int preset);
+[[nodiscard]] QString presetName(int preset);
+
+} // namespace tripoise
