@@ -1,9 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "support.h"
 
-#include "brief/box_lines.h"
+#include "brief/box.h"
 #include "brief/part_entries.h"
 
+#include <QAbstractItemModelTester>
 #include <QTest>
 
 using namespace tripoise;
@@ -27,6 +28,50 @@ Bar bar(const char* name, double width, double clamp = 31.8)
     made.barClampMm = clamp;
     return made;
 }
+
+NumberField* field(PartsModel* parts, const char* key)
+{
+    for (QObject* one : parts->fields())
+        if (one->objectName() == QLatin1String(key))
+            return qobject_cast<NumberField*>(one);
+    return nullptr;
+}
+
+QString textAt(const PartsModel* parts, int row)
+{
+    return parts->index(row).data(PartsModel::TextRole).toString();
+}
+bool tickedAt(const PartsModel* parts, int row)
+{
+    return parts->index(row).data(PartsModel::TickedRole).toBool();
+}
+
+struct Opened {
+    Opened()
+    {
+        Fitting fitting;
+        fitting.stock.stems = {stem(80, 6), stem(100, 6)};
+        fitting.stock.bars = {bar("flat", 620)};
+        fitting.stock.spacersMm = {5, 10};
+        fitting.stock.cranksMm = {170};
+        session.start(fitting);
+        box.setSession(&session);
+        Stock shop = fitting.stock;
+        shop.bars.push_back(bar("wide", 680, 25.4));
+        shop.spacersMm.push_back(10);
+        box.setShop(shop);
+    }
+    [[nodiscard]] const Stock& stock() const { return session.fitting().stock; }
+
+    Session session;
+    Box box;
+    QAbstractItemModelTester stems{box.stems(),
+                                   QAbstractItemModelTester::FailureReportingMode::QtTest};
+    QAbstractItemModelTester bars{box.bars(),
+                                  QAbstractItemModelTester::FailureReportingMode::QtTest};
+    QAbstractItemModelTester spacers{box.spacers(),
+                                     QAbstractItemModelTester::FailureReportingMode::QtTest};
+};
 
 } // namespace
 
@@ -160,7 +205,118 @@ private slots:
             QCOMPARE(*stemEntries()[1].read(made), typed);
         }
     }
+
+    void shouldTickInAndOut()
+    {
+        Opened opened;
+        PartsModel* bars = opened.box.bars();
+        QCOMPARE(bars->count(), 2);
+        QCOMPARE(bars->tickedCount(), 1);
+        QVERIFY(!bars->index(1).data(PartsModel::NoteRole).toString().isEmpty()); // 25.4
+        bars->setTicked(1, true);
+        QCOMPARE(opened.stock().bars.size(), 2u);
+        bars->setTicked(0, false);
+        QCOMPARE(opened.stock().bars.size(), 1u);
+        QCOMPARE(bars->count(), 2); // still in the box
+        opened.session.undo();
+        QVERIFY(tickedAt(bars, 0));
+        PartsModel* stems = opened.box.stems();
+        stems->setTicked(1, false);
+        QCOMPARE(opened.stock().stems.size(), 2u);
+        QVERIFY(!opened.stock().stems[1].inStock);
+        QVERIFY(opened.box.shop().stems[1].inStock); // the shop has it all the same
+    }
+
+    void shouldKeepEveryAlikePieceInSight()
+    {
+        Opened opened;
+        PartsModel* spacers = opened.box.spacers();
+        QCOMPARE(spacers->count(), 3);
+        QCOMPARE(spacers->tickedCount(), 2);
+        spacers->setTicked(2, true);
+        QCOMPARE(spacers->tickedCount(), 3);
+        QCOMPARE(opened.stock().spacersMm.size(), 3u);
+        opened.box.setShop({}); // another shop's: what the fitting has stays
+        QCOMPARE(spacers->count(), 3);
+        spacers->setTicked(1, false);
+        QCOMPARE(spacers->count(), 3);
+        QCOMPARE(opened.stock().spacersMm.size(), 2u);
+    }
+
+    void shouldPutANewPartInTheBox()
+    {
+        Opened opened;
+        PartsModel* stems = opened.box.stems();
+        stems->add();
+        QVERIFY(!stems->complete());
+        field(stems, "stem_length")->commit(QStringLiteral("90"));
+        field(stems, "stem_angle")->commit(QStringLiteral("17"));
+        QVERIFY(stems->complete());
+        QCOMPARE(opened.stock().stems.size(), 2u); // not before it is put in
+        stems->putIn();
+        QCOMPARE(opened.stock().stems.size(), 3u);
+        QCOMPARE(opened.box.shop().stems.size(), 3u);
+        QCOMPARE(textAt(stems, 2), QStringLiteral("90 mm, 17°"));
+        QVERIFY(tickedAt(stems, 2));
+        QVERIFY(stems->adding()); // ready for the next one, of the same angle
+        QCOMPARE(field(stems, "stem_length")->text(), QString());
+        QCOMPARE(field(stems, "stem_angle")->text(), QStringLiteral("17"));
+        opened.session.undo();
+        QVERIFY(!tickedAt(stems, 2)); // the shop keeps it
+    }
+
+    void shouldChangeAPartAndKeepItsRow()
+    {
+        Opened opened;
+        PartsModel* stems = opened.box.stems();
+        stems->edit(0);
+        QCOMPARE(stems->benchRow(), 0);
+        field(stems, "stem_length")->type(QStringLiteral("110"));
+        QCOMPARE(stems->benchRow(), 1); // behind the one of 100 now
+        QCOMPARE(textAt(stems, 1), QStringLiteral("110 mm, 6°"));
+        QCOMPARE(opened.stock().stems.size(), 2u);
+        QCOMPARE(opened.stock().stems[0].lengthMm, 110.0);
+        QCOMPARE(opened.box.shop().stems[0].lengthMm, 110.0);
+        stems->clearBench();
+        QCOMPARE(stems->benchRow(), -1);
+    }
+
+    void shouldRemoveForGoodAndBringBack()
+    {
+        Opened opened;
+        PartsModel* stems = opened.box.stems();
+        stems->remove(0);
+        QCOMPARE(stems->count(), 1);
+        QCOMPARE(opened.box.shop().stems.size(), 1u);
+        QVERIFY(!stems->removedText().isEmpty());
+        opened.session.undo();
+        QCOMPARE(stems->count(), 2);
+        QCOMPARE(opened.box.shop().stems.size(), 2u);
+        QVERIFY(stems->removedText().isEmpty());
+        PartsModel* bars = opened.box.bars();
+        bars->remove(1); // of the shop's alone: no step to undo
+        QCOMPARE(bars->count(), 1);
+        bars->putBack();
+        QCOMPARE(bars->count(), 2);
+        QVERIFY(!tickedAt(bars, 1));
+    }
+
+    void shouldTypeTheFittedCrankAndTheSaddle()
+    {
+        Opened opened;
+        for (QObject* one : opened.box.rest()) {
+            auto* number = qobject_cast<NumberField*>(one);
+            QVERIFY(number);
+            if (number->objectName() == QLatin1String("fitted_crank"))
+                number->commit(QStringLiteral("172.5"));
+            if (number->objectName() == QLatin1String("saddle_length"))
+                number->commit(QStringLiteral("265"));
+        }
+        QCOMPARE(opened.stock().fittedCrankMm, 172.5);
+        QCOMPARE(opened.stock().saddle.lengthMm, 265.0);
+        QCOMPARE(opened.box.shop().saddle.lengthMm, 265.0);
+    }
 };
 
-QTEST_APPLESS_MAIN(TestBriefBox)
+QTEST_GUILESS_MAIN(TestBriefBox)
 #include "tst_brief_box.moc"

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "brief/frame_entries.h"
 #include "support.h"
 
+#include "brief/frames_model.h"
+
+#include <QAbstractItemModelTester>
 #include <QTest>
 
 #include <cmath>
@@ -37,6 +39,29 @@ Estimate standIn(std::string_view key, const FrameSize& frame)
         throw std::runtime_error("nothing stands in for " + std::string(key));
     return *value;
 }
+
+NumberField* field(FrameFields* fields, const char* key)
+{
+    return fields->findChild<NumberField*>(QString::fromLatin1(key));
+}
+
+/// A session with two sizes, and the candidates of it.
+struct Opened {
+    Opened()
+    {
+        Fitting fitting;
+        fitting.frames = {plainFrame(), plainFrame()};
+        fitting.frames[0].model = fitting.frames[1].model = "Millrace";
+        fitting.frames[1].size = "L";
+        fitting.frames[1].geometry.stackMm = 625;
+        fitting.kept = {{"/frames/1/colour", "\"red\""}};
+        session.start(fitting);
+        model.setSession(&session);
+    }
+    Session session;
+    FramesModel model;
+    QAbstractItemModelTester tester{&model, QAbstractItemModelTester::FailureReportingMode::QtTest};
+};
 
 } // namespace
 
@@ -147,7 +172,131 @@ private slots:
         QVERIFY(!nameTaken(frames, 1, "Millrace", "L"));
         QVERIFY(!nameTaken(frames, 1, "", "M"));
     }
+
+    void shouldApplyWhatIsTypedAtOnceAndUndoIt()
+    {
+        Opened opened;
+        NumberField* stack = field(opened.model.fieldsAt(0), "stack");
+        QVERIFY(stack);
+        stack->type(QStringLiteral("59"));
+        stack->type(QStringLiteral("590"));
+        stack->type(QStringLiteral("595"));
+        stack->commit(QStringLiteral("595"));
+        QCOMPARE(opened.session.fitting().frames[0].geometry.stackMm, 595.0);
+        opened.session.undo(); // all of the typing was one step
+        QCOMPARE(opened.session.fitting().frames[0].geometry.stackMm, 600.0);
+        QCOMPARE(stack->text(), QStringLiteral("600"));
+        opened.session.redo();
+        QCOMPARE(stack->text(), QStringLiteral("595"));
+    }
+
+    void shouldKeepASizeOutOfTheFittingUntilItIsWhole()
+    {
+        Opened opened;
+        const int row = opened.model.add();
+        QCOMPARE(row, 2);
+        FrameFields* fields = opened.model.fieldsAt(row);
+        QCOMPARE(fields->model(), QStringLiteral("Millrace")); // as the last one
+        fields->setSize(QStringLiteral("XL"));
+        field(fields, "stack")->commit(QStringLiteral("650"));
+        field(fields, "reach")->commit(QStringLiteral("420"));
+        field(fields, "head_angle")->commit(QStringLiteral("72"));
+        QVERIFY(!fields->entered());
+        QVERIFY(!fields->note().isEmpty());
+        QCOMPARE(opened.session.fitting().frames.size(), 2u);
+        field(fields, "top_tube")->commit(QStringLiteral("610")); // does as well as the seat angle
+        QVERIFY(fields->entered());
+        QVERIFY(fields->note().isEmpty());
+        QCOMPARE(opened.session.fitting().frames.size(), 3u);
+        QCOMPARE(opened.session.fitting().frames[2].size, std::string("XL"));
+        QCOMPARE(opened.session.fitting().frames[2].geometry.stackMm, 650.0);
+        opened.session.undo();
+        QCOMPARE(opened.model.count(), 2);
+        opened.session.redo();
+        QCOMPARE(opened.model.count(), 3);
+        QCOMPARE(opened.model.fieldsAt(2)->size(), QStringLiteral("XL"));
+    }
+
+    void shouldEnterTheLaterOfTwoUnfinishedSizesFirst()
+    {
+        Opened opened;
+        opened.model.add();
+        const int row = opened.model.duplicate(1);
+        QCOMPARE(row, 3);
+        FrameFields* fields = opened.model.fieldsAt(row);
+        QCOMPARE(fields->size(), QString());
+        fields->setSize(QStringLiteral("XL")); // the rest is the L's
+        QVERIFY(fields->entered());
+        QCOMPARE(opened.model.fieldsAt(2), fields);
+        QVERIFY(!opened.model.fieldsAt(3)->entered());
+        QCOMPARE(opened.session.fitting().frames[2].geometry.stackMm, 625.0);
+        opened.model.remove(3);
+        QCOMPARE(opened.model.count(), 3);
+        QCOMPARE(opened.session.fitting().frames.size(), 3u);
+    }
+
+    void shouldRemoveASizeAndBringItBack()
+    {
+        Opened opened;
+        FrameFields* large = opened.model.fieldsAt(1);
+        opened.model.remove(0);
+        QCOMPARE(opened.model.count(), 1);
+        QCOMPARE(opened.model.fieldsAt(0), large); // the same row, moved up
+        QCOMPARE(opened.session.fitting().kept[0].path, std::string("/frames/0/colour"));
+        opened.session.undo();
+        QCOMPARE(opened.model.count(), 2);
+        QCOMPARE(opened.model.fieldsAt(0)->size(), QStringLiteral("M"));
+        QCOMPARE(opened.model.fieldsAt(1), large);
+    }
+
+    void shouldSayThatANameIsTakenAndNotTakeIt()
+    {
+        Opened opened;
+        FrameFields* large = opened.model.fieldsAt(1);
+        large->setSize(QStringLiteral(" M "));
+        QVERIFY(!large->sizeMessage().isEmpty());
+        QCOMPARE(opened.session.fitting().frames[1].size, std::string("L"));
+        large->setSize(QStringLiteral("L"));
+        QVERIFY(large->sizeMessage().isEmpty());
+    }
+
+    void shouldNotLoseWhatASizeNeeds()
+    {
+        Opened opened;
+        NumberField* seat = field(opened.model.fieldsAt(0), "seat_angle");
+        seat->commit({});
+        QCOMPARE(opened.session.fitting().frames[0].geometry.seatAngleDeg, std::optional(73.0));
+        QCOMPARE(seat->text(), QStringLiteral("73"));
+        QVERIFY(!opened.model.fieldsAt(0)->note().isEmpty());
+        field(opened.model.fieldsAt(0), "top_tube")->commit(QStringLiteral("580"));
+        seat->commit({});
+        QVERIFY(!opened.session.fitting().frames[0].geometry.seatAngleDeg);
+        QVERIFY(seat->placeholder().startsWith(QStringLiteral("≈"))); // it follows
+    }
+
+    void shouldTakeMudguardAndMaterial()
+    {
+        Opened opened;
+        FrameFields* fields = opened.model.fieldsAt(0);
+        fields->setMudguard(true);
+        field(fields, "mudguard_gap")->commit(QStringLiteral("15"));
+        QCOMPARE(opened.session.fitting().frames[0].wheel.mudguard->gapMm, 15.0);
+        fields->setMaterial(QStringLiteral("carbon"));
+        QVERIFY(opened.session.fitting().frames[0].headset.material == SteererMaterial::Carbon);
+        fields->setMaterial(QStringLiteral("carbon")); // again: not stated
+        QVERIFY(!opened.session.fitting().frames[0].headset.material);
+        fields->setMudguard(false);
+        QVERIFY(!opened.session.fitting().frames[0].wheel.mudguard);
+    }
+
+    void shouldForgetUnfinishedSizesOfAnotherFitting()
+    {
+        Opened opened;
+        opened.model.add();
+        opened.session.start({});
+        QCOMPARE(opened.model.count(), 0);
+    }
 };
 
-QTEST_APPLESS_MAIN(TestBriefFrames)
+QTEST_GUILESS_MAIN(TestBriefFrames)
 #include "tst_brief_frames.moc"

@@ -1,9 +1,21 @@
 // SPDX-License-Identifier: MIT
-#include "brief/today.h"
+#include "brief/today_model.h"
 
 #include <QTest>
 
 using namespace tripoise;
+
+namespace {
+
+NumberField* field(const QList<QObject*>& fields, const char* key)
+{
+    for (QObject* one : fields)
+        if (one->objectName() == QLatin1String(key))
+            return qobject_cast<NumberField*>(one);
+    return nullptr;
+}
+
+} // namespace
 
 class TestBriefToday : public QObject {
     Q_OBJECT
@@ -93,7 +105,71 @@ private slots:
         const CurrentBike bike = withContacts({}, FromSaddle{150.0, 51.5, 0.0, 500.0}, m_parts);
         QVERIFY(!bike.gripReachMm); // 200 behind on a straight line of 150 is nowhere
     }
+
+    void shouldTakeTheBicycleFromItsSaddle()
+    {
+        Session session;
+        Fitting fitting;
+        Bar straight; // 10 mm above its clamp (assets/parts.json), and as far behind as measured
+        straight.widthMm = 620;
+        straight.gripBackMm = 28;
+        fitting.stock.bars = {straight};
+        fitting.stock.saddle.lengthMm = 270; // 0.55 of it ahead of the saddle point: 148.5
+        session.start(fitting);
+        TodayModel today;
+        today.setSession(&session);
+        today.setBySaddle(true);
+        const auto fields = today.fromTheSaddle();
+        field(fields, "today_tape")->commit(QStringLiteral("500"));
+        QVERIFY(!today.note().isEmpty()); // the grip wants the rest
+        field(fields, "today_below")->commit(QStringLiteral("60"));
+        field(fields, "today_height")->commit(QStringLiteral("725"));
+        field(fields, "today_nose")->commit(QStringLiteral("51.5"));
+        QVERIFY(today.note().isEmpty());
+        // As derived above.
+        const auto& bike = session.fitting().current;
+        QVERIFY(bike.has_value());
+        QCOMPARE(bike->saddleSetbackMm, 200.0);
+        QCOMPARE(bike->gripReachMm, 416.9);
+        QCOMPARE(bike->gripHeightMm, 646.9);
+        // What was measured from the saddle stays when the saddle is corrected: the bar comes
+        // along. up = sqrt(735² - 200²) = 707.266; grip 707.266 - 60 + 10 = 657.266
+        field(fields, "today_height")->commit(QStringLiteral("735"));
+        QCOMPARE(session.fitting().current->gripHeightMm, 657.3);
+        QCOMPARE(session.fitting().current->gripReachMm, 416.9);
+        session.undo();
+        QCOMPARE(session.fitting().current->gripHeightMm, 646.9);
+        QCOMPARE(field(fields, "today_height")->text(), QStringLiteral("725"));
+    }
+
+    void shouldShowContactsAsTakenFromTheSaddle()
+    {
+        Session session;
+        TodayModel today;
+        today.setSession(&session);
+        field(today.contacts(), "today_setback")->commit(QStringLiteral("208.5"));
+        // The usual saddle (assets/parts.json): 270 long, 0.55 ahead: 148.5; 208.5 - 148.5 = 60
+        QCOMPARE(field(today.fromTheSaddle(), "today_nose")->text(), QStringLiteral("60"));
+        today.clear();
+        QVERIFY(!session.fitting().current);
+        QCOMPARE(field(today.fromTheSaddle(), "today_nose")->text(), QString());
+    }
+
+    void shouldKeepABicycleThatHasComplaints()
+    {
+        Session session;
+        Fitting fitting;
+        fitting.current = CurrentBike{};
+        fitting.current->crankMm = 170.0;
+        fitting.kept = {{"/current/complaints", "[\"numb hands\"]"}};
+        session.start(fitting);
+        TodayModel today;
+        today.setSession(&session);
+        today.clear();
+        QVERIFY(session.fitting().current == CurrentBike{}); // or they would have no place
+        QCOMPARE(session.fitting().kept.size(), 1u);
+    }
 };
 
-QTEST_APPLESS_MAIN(TestBriefToday)
+QTEST_GUILESS_MAIN(TestBriefToday)
 #include "tst_brief_today.moc"
