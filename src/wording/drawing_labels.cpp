@@ -17,6 +17,7 @@ class Drawing {
 
 constexpr double leastPulledMm = 0.5;
 
+<<<<<<< HEAD
 QString nameOf(Joint joint)
 {
     switch (joint) {
@@ -28,6 +29,8 @@ QString nameOf(Joint joint)
     return {};
 }
 
+=======
+>>>>>>> 7fc4a9f (The board: what stands on it, handles that are pulled, the crank over a turn; the same turned to the rider)
 QString handsOn(GripPlace place)
 {
     switch (place) {
@@ -52,10 +55,25 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
 
 } // namespace
 
+QString jointName(Joint joint)
+{
+    switch (joint) {
+    case Joint::Trunk: return tr("trunk");
+    case Joint::ArmTrunk: return tr("arm–trunk");
+    case Joint::Elbow: return tr("elbow");
+    case Joint::Knee: return tr("knee");
+    }
+    return {};
+}
+
 QString jointLabel(const JointAngle& angle)
 {
+<<<<<<< HEAD
     return Drawing::tr("%1 %2", "joint and its angle")
         .arg(nameOf(angle.joint), degrees(angle.value.deg()));
+=======
+    return tr("%1 %2").arg(jointName(angle.joint), degrees(angle.value.deg()));
+>>>>>>> 7fc4a9f (The board: what stands on it, handles that are pulled, the crank over a turn; the same turned to the rider)
 }
 
 QString jointRange(const JointAngle& angle)
