@@ -17,20 +17,6 @@ class Drawing {
 
 constexpr double leastPulledMm = 0.5;
 
-<<<<<<< HEAD
-QString nameOf(Joint joint)
-{
-    switch (joint) {
-    case Joint::Trunk: return Drawing::tr("trunk");
-    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
-    case Joint::Elbow: return Drawing::tr("elbow");
-    case Joint::Knee: return Drawing::tr("knee");
-    }
-    return {};
-}
-
-=======
->>>>>>> 7fc4a9f (The board: what stands on it, handles that are pulled, the crank over a turn; the same turned to the rider)
 QString handsOn(GripPlace place)
 {
     switch (place) {
@@ -58,22 +44,18 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
 QString jointName(Joint joint)
 {
     switch (joint) {
-    case Joint::Trunk: return tr("trunk");
-    case Joint::ArmTrunk: return tr("arm–trunk");
-    case Joint::Elbow: return tr("elbow");
-    case Joint::Knee: return tr("knee");
+    case Joint::Trunk: return Drawing::tr("trunk");
+    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
+    case Joint::Elbow: return Drawing::tr("elbow");
+    case Joint::Knee: return Drawing::tr("knee");
     }
     return {};
 }
 
 QString jointLabel(const JointAngle& angle)
 {
-<<<<<<< HEAD
     return Drawing::tr("%1 %2", "joint and its angle")
-        .arg(nameOf(angle.joint), degrees(angle.value.deg()));
-=======
-    return tr("%1 %2").arg(jointName(angle.joint), degrees(angle.value.deg()));
->>>>>>> 7fc4a9f (The board: what stands on it, handles that are pulled, the crank over a turn; the same turned to the rider)
+        .arg(jointName(angle.joint), degrees(angle.value.deg()));
 }
 
 QString jointRange(const JointAngle& angle)
