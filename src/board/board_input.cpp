@@ -3,6 +3,7 @@
 
 #include "wording/trial_words.h"
 
+#include <QCursor>
 #include <QMouseEvent>
 
 #include <cmath>

@@ -6,7 +6,6 @@
 #include "document/words.h"
 #include "wording/brief_words.h"
 #include "wording/speech.h"
-#include "wording/words.h"
 
 #include <algorithm>
 #include <cmath>
@@ -128,7 +127,7 @@ QVariant RidingModel::data(const QModelIndex& index, int role) const
     const Use use = allUses[std::size_t(index.row())];
     const double share = m_session->fitting().riding.mix.of(use);
     switch (role) {
-    case Qt::DisplayRole: return nameOf(use);
+    case Qt::DisplayRole: return useName(use);
     case ShareRole: return share;
     case ShareTextRole: return percent(share);
     default: return {};
