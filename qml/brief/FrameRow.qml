@@ -30,8 +30,6 @@ ColumnLayout {
         Accessible.role: Accessible.Button
         Accessible.name: row.fields.title + ", " + row.fields.figures
         Accessible.description: row.fields.note
-        Accessible.expandable: true
-        Accessible.expanded: row.open
         Accessible.onPressAction: heading.click()
         onClicked: row.open = !row.open
         Keys.onReturnPressed: heading.click()
