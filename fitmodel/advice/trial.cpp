@@ -19,6 +19,7 @@ Setup pulled(const Contacts& contacts, const Setup& advised, const Skeleton& ske
     Setup setup = advised;
     setup.saddle = contacts.saddle;
     setup.grip = contacts.grip;
+    setup.crankMm = contacts.crankMm.value_or(advised.crankMm);
     setup.clamp = contacts.grip - (advised.grip - advised.clamp);
     const StemAndSpacers carrying = stemCarrying(skeleton, setup.clamp, advised.stem, parts);
     setup.stem.lengthMm = carrying.stemLengthMm;
@@ -83,6 +84,15 @@ void append(Findings& findings, const Findings& more)
 
 } // namespace
 
+std::optional<Contacts> contactsOf(const CurrentBike& bike)
+{
+    if (!bike.saddleHeightMm || !bike.saddleSetbackMm || !bike.gripReachMm || !bike.gripHeightMm)
+        return std::nullopt;
+    return Contacts{saddleFrom(*bike.saddleHeightMm, *bike.saddleSetbackMm),
+                    {*bike.gripReachMm, *bike.gripHeightMm},
+                    bike.crankMm};
+}
+
 std::optional<NearestCockpit> nearestCockpit(const Point& grip, std::size_t preferredBar,
                                              const PreparedSize& size, const Prepared& prepared,
                                              const Tables& tables)
@@ -127,7 +137,8 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
     tried.setup = pulled(contacts, from, size.skeleton, tables.parts);
     tried.uses = usePostures(holdsOf(person, riding.mix, bar, tables), bar.kind,
                              midHip(contacts.saddle.point(), tables.body), contacts.grip);
-    tried.leg = legPosture(person, contacts.saddle, from.crankMm, lowestTrunk(tried.uses), tables);
+    tried.leg =
+        legPosture(person, contacts.saddle, tried.setup.crankMm, lowestTrunk(tried.uses), tables);
     tried.gripAheadOfSteeringMm = aheadOfSteering(size.skeleton, contacts.grip);
     tried.advisedAheadOfSteeringMm = aheadOfSteering(size.skeleton, from.grip);
     tried.nearest = nearestCockpit(contacts.grip, from.cockpit.bar, size, prepared, tables);

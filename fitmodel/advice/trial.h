@@ -2,10 +2,10 @@
 //
 // What becomes of rider and parts when the contacts of an advised set-up are pulled about by hand.
 //
-// The rider is solved on the tried contacts as on advised ones (advice/assess.h). The bar and the
-// cranks stay; the stem and the spacers that would carry the bar there follow in closed form at the
-// advised stem's angle (setup/setup.h, stemCarrying), sold or not, and the box is searched for the
-// cockpit that comes closest.
+// The rider is solved on the tried contacts as on advised ones (advice/assess.h). The bar stays,
+// and the cranks unless others are named; the stem and the spacers that would carry the bar there
+// follow in closed form at the advised stem's angle (setup/setup.h, stemCarrying), sold or not, and
+// the box is searched for the cockpit that comes closest.
 #pragma once
 
 #include "advice/advise.h"
@@ -17,13 +17,17 @@ namespace tripoise {
 /// What can be pulled about; from the bottom bracket.
 struct Contacts {
     SaddlePlace saddle;
-    Point grip = Point::Zero(); ///< at the bar's main place
+    Point grip = Point::Zero();    ///< at the bar's main place
+    std::optional<double> crankMm; ///< the advised one where empty
 };
 
 [[nodiscard]] inline Contacts contactsOf(const Setup& setup)
 {
-    return {setup.saddle, setup.grip};
+    return {setup.saddle, setup.grip, {}};
 }
+
+/// Contacts of the bicycle ridden today; empty where saddle or grip are not known.
+[[nodiscard]] std::optional<Contacts> contactsOf(const CurrentBike& bike);
 
 /// A cockpit of the box, on the size it was looked for.
 struct NearestCockpit {
@@ -34,7 +38,7 @@ struct NearestCockpit {
 };
 
 struct Tried {
-    Setup setup; ///< on the advised bar and cranks; stem and spacers as they would have to be
+    Setup setup; ///< on the advised bar; stem and spacers as they would have to be
     std::vector<UsePosture> uses;
     LegPosture leg;
     double gripAheadOfSteeringMm = 0.0; ///< perpendicular to the steering axis

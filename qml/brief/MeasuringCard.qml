@@ -35,6 +35,7 @@ T.Popup {
         spacing: Look.gap
         MeasuringFigure {
             quantity: card.quantity
+            night: Look.night
             Layout.preferredWidth: Math.round(110 * Look.textScale)
             Layout.preferredHeight: Math.round(170 * Look.textScale)
         }

@@ -9,6 +9,7 @@ ColumnLayout {
     required property NumberField field
     required property Session session
     property string label: field.label
+    property string spoken: label // where the label alone would not tell
     property bool labelled: true
     property int fieldWidth: Math.round(84 * Look.textScale)
     readonly property bool typing: line.activeFocus
@@ -34,7 +35,7 @@ ColumnLayout {
         TextEntry {
             id: line
             objectName: "input"
-            name: entry.field.unitLabel ? entry.label + ", " + entry.field.unitLabel : entry.label
+            name: entry.field.unitLabel ? entry.spoken + ", " + entry.field.unitLabel : entry.spoken
             placeholderText: entry.field.placeholder
             level: entry.field.level
             Accessible.description: entry.field.message
@@ -51,7 +52,11 @@ ColumnLayout {
                     entry.field.commit(text)
                 }
             }
-            onUndoAsked: { edited = false; entry.session.undo() }
+            onUndoAsked: {
+                edited = false
+                if (!entry.field.takeBack()) // first what does not count
+                    entry.session.undo()
+            }
             onRedoAsked: { edited = false; entry.session.redo() }
             Keys.onUpPressed: { edited = false; entry.field.step(1) }
             Keys.onDownPressed: { edited = false; entry.field.step(-1) }

@@ -73,18 +73,9 @@ Fold {
                 fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 110 : 92) * Look.textScale)
                 Layout.fillWidth: true
             }
-            NumberEntry {
-                id: again
-                objectName: "second"
-                visible: row.certainty === "twice"
-                field: row.second
-                session: section.session
-                fieldWidth: entry.fieldWidth
-                Layout.fillWidth: true
-            }
             Choice {
                 objectName: "certainty"
-                visible: row.field.hasValue || row.typing
+                visible: row.field.hasValue
                 name: qsTr("how %1 was taken").arg(row.field.label)
                 options: [
                     { text: qsTr("once"), value: "once" },
@@ -95,6 +86,16 @@ Fold {
                 onChosen: value => measurements.setCertainty(row.index, value)
                 Layout.alignment: Qt.AlignRight
                 Layout.bottomMargin: Look.hairGap
+            }
+            NumberEntry {
+                id: again
+                objectName: "second"
+                spoken: row.field.label + ", " + again.label
+                visible: row.certainty === "twice"
+                field: row.second
+                session: section.session
+                fieldWidth: entry.fieldWidth
+                Layout.fillWidth: true
             }
         }
     }

@@ -65,16 +65,7 @@ Fold {
                     Layout.fillWidth: true
                     onMoved: riding.setShare(row.index, value)
                     onPressedChanged: if (!pressed) section.session.sealStep()
-                    Keys.onDigit0Pressed: riding.setShare(row.index, 0)
-                    Keys.onDigit1Pressed: riding.setShare(row.index, 0.1)
-                    Keys.onDigit2Pressed: riding.setShare(row.index, 0.2)
-                    Keys.onDigit3Pressed: riding.setShare(row.index, 0.3)
-                    Keys.onDigit4Pressed: riding.setShare(row.index, 0.4)
-                    Keys.onDigit5Pressed: riding.setShare(row.index, 0.5)
-                    Keys.onDigit6Pressed: riding.setShare(row.index, 0.6)
-                    Keys.onDigit7Pressed: riding.setShare(row.index, 0.7)
-                    Keys.onDigit8Pressed: riding.setShare(row.index, 0.8)
-                    Keys.onDigit9Pressed: riding.setShare(row.index, 0.9)
+                    Keys.onPressed: event => event.accepted = riding.pressKey(row.index, event.text)
                 }
                 InkText {
                     objectName: "shareText" + row.index

@@ -11,6 +11,7 @@
 
 #include <algorithm>
 #include <array>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -54,7 +55,11 @@ void MeasurementsModel::addRow(Quantity quantity)
                       new NumberField(specOf(quantity, false), this)});
     m_rows.back().second->setLabel(secondReading());
     for (NumberField* field : {m_rows[at].field, m_rows[at].second}) {
-        connect(field, &NumberField::accepted, this, [this, at] { write(m_rows[at]); });
+        connect(field, &NumberField::accepted, this, [this, at, field] {
+            if (field == m_rows[at].second)
+                show(at, Certainty::Twice);
+            write(m_rows[at]);
+        });
         connect(field, &NumberField::cleared, this, [this, at] { write(m_rows[at]); });
         connect(field, &NumberField::finished, this, [this] {
             if (m_session)
@@ -69,15 +74,23 @@ void MeasurementsModel::setSession(Session* session)
         return;
     m_session = session;
     connect(session, &Session::fittingChanged, this, &MeasurementsModel::follow);
-    connect(session, &Session::started, this, [this] {
-        for (Row& row : m_rows)
-            row.certainty = Certainty::Once;
-    });
+    connect(session, &Session::started, this, &MeasurementsModel::begin);
     connect(session, &Session::solutionChanged, this, &MeasurementsModel::infer);
     connect(session, &Session::speechChanged, this, &MeasurementsModel::speakAnew);
     follow();
     infer();
     emit sessionChanged();
+}
+
+/// Another fitting: nothing stays of what was typed for the one before.
+void MeasurementsModel::begin()
+{
+    for (Row& row : m_rows) {
+        row.certainty = Certainty::Once;
+        row.field->revert();
+        row.second->revert();
+    }
+    emit dataChanged(index(0), index(rowCount() - 1), {CertaintyRole});
 }
 
 void MeasurementsModel::setAll(bool all)
@@ -148,13 +161,19 @@ void MeasurementsModel::setCertainty(int row, const QString& certainty)
 {
     if (row < 0 || row >= int(m_rows.size()) || !m_session)
         return;
-    Row& changed = m_rows[std::size_t(row)];
-    changed.certainty = certainty == QLatin1String("twice")   ? Certainty::Twice
-                        : certainty == QLatin1String("guess") ? Certainty::Guess
-                                                              : Certainty::Once;
+    show(std::size_t(row), certainty == QLatin1String("twice")   ? Certainty::Twice
+                           : certainty == QLatin1String("guess") ? Certainty::Guess
+                                                                 : Certainty::Once);
     m_session->sealStep();
-    write(changed);
-    emit dataChanged(index(row), index(row), {CertaintyRole});
+    write(m_rows[std::size_t(row)]);
+}
+
+void MeasurementsModel::show(std::size_t row, Certainty certainty)
+{
+    if (std::exchange(m_rows[row].certainty, certainty) == certainty || int(row) >= rowCount())
+        return;
+    const QModelIndex at = index(int(row));
+    emit dataChanged(at, at, {CertaintyRole});
 }
 
 const Measurement* MeasurementsModel::measured(Quantity quantity) const
@@ -166,7 +185,8 @@ const Measurement* MeasurementsModel::measured(Quantity quantity) const
     return found == all.end() ? nullptr : &*found;
 }
 
-/// A stated sd belongs to the value it was stated for, so it stays only with a guess.
+/// A stated sd belongs to the value it was stated for, so it stays only with a guess. A third
+/// reading and more, which only a file can hold, stay with the second.
 void MeasurementsModel::write(const Row& row)
 {
     if (!m_session)
@@ -174,9 +194,14 @@ void MeasurementsModel::write(const Row& row)
     Measurement measurement{row.quantity, {}, {}};
     if (const auto value = row.field->value())
         measurement.readings.push_back(*value);
-    if (row.certainty == Certainty::Twice)
+    if (row.certainty == Certainty::Twice) {
         if (const auto value = row.second->value())
             measurement.readings.push_back(*value);
+        if (const Measurement* before = measured(row.quantity);
+            before && before->readings.size() > 2)
+            measurement.readings.insert(measurement.readings.end(), before->readings.begin() + 2,
+                                        before->readings.end());
+    }
     if (row.certainty == Certainty::Guess)
         measurement.sd = shippedTables().tape.of(row.quantity).guessSd;
     Fitting next = m_session->fitting();
@@ -217,11 +242,7 @@ void MeasurementsModel::follow()
                 ? Certainty::Guess
             : row.certainty == Certainty::Guess ? Certainty::Once
                                                 : row.certainty;
-        if (certainty == row.certainty)
-            continue;
-        row.certainty = certainty;
-        if (int(i) < rowCount())
-            emit dataChanged(index(int(i)), index(int(i)), {CertaintyRole});
+        show(i, certainty);
     }
     emit missingChanged();
 }

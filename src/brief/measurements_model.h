@@ -63,7 +63,9 @@ private:
     void addRow(Quantity quantity);
     void follow();
     void infer();
+    void begin();
     void write(const Row& row);
+    void show(std::size_t row, Certainty certainty);
     void speakAnew();
     [[nodiscard]] const Measurement* measured(Quantity quantity) const;
 

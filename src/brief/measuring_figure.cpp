@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "brief/measuring_figure.h"
 
-#include "look/look.h"
+#include "drawing/theme.h"
 #include "rider/measurements.h"
 
 #include <QPainter>
 #include <QPainterPath>
-#include <QQmlEngine>
 
 #include <cmath>
 #include <optional>
@@ -242,6 +241,7 @@ std::optional<Quantity> quantityOf(const QString& key)
 MeasuringFigure::MeasuringFigure(QQuickItem* parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
+    connect(this, &MeasuringFigure::changed, this, [this] { update(); });
 }
 
 void MeasuringFigure::setQuantity(const QString& quantity)
@@ -250,22 +250,17 @@ void MeasuringFigure::setQuantity(const QString& quantity)
         return;
     m_quantity = quantity;
     emit changed();
-    update();
 }
 
 void MeasuringFigure::paint(QPainter* painter)
 {
     const auto quantity = quantityOf(m_quantity);
     const auto figure = quantity ? figureOf(*quantity) : std::nullopt;
-    const QQmlEngine* engine = qmlEngine(this);
-    if (!figure || !engine)
+    if (!figure)
         return;
-    const auto* look = const_cast<QQmlEngine*>(engine)->singletonInstance<Look*>(
-        QStringLiteral("Tripoise"), QStringLiteral("Look"));
-    if (!look)
-        return;
+    const Theme theme = m_night ? Theme::night() : Theme::day();
     painter->setRenderHint(QPainter::Antialiasing);
-    Pen pen(*painter, look->theme(), boundingRect(), figure->pose.extent);
+    Pen pen(*painter, theme, boundingRect(), figure->pose.extent);
     pen.floor(figure->pose.extent);
     pen.body(figure->pose);
     pen.things(figure->pose);

@@ -11,6 +11,7 @@ namespace tripoise {
 class MeasuringFigure : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
+    Q_PROPERTY(bool night MEMBER m_night NOTIFY changed)
     Q_PROPERTY(QString quantity READ quantity WRITE setQuantity NOTIFY changed)
 
 public:
@@ -26,6 +27,7 @@ signals:
 
 private:
     QString m_quantity;
+    bool m_night = false;
 };
 
 } // namespace tripoise

@@ -39,7 +39,10 @@ RiderModel::RiderModel(QObject* parent)
         };
         connect(&field, &NumberField::accepted, this, [write](double value) { write(value); });
         connect(&field, &NumberField::cleared, this, [write] { write(std::nullopt); });
-        connect(&field, &NumberField::finished, this, [this] { m_session->sealStep(); });
+        connect(&field, &NumberField::finished, this, [this] {
+            if (m_session)
+                m_session->sealStep();
+        });
     };
     bind(m_sole, &Shoe::soleMm);
     bind(m_shoeLength, &Shoe::lengthMm);
@@ -51,6 +54,8 @@ void RiderModel::setSession(Session* session)
         return;
     m_session = session;
     connect(session, &Session::fittingChanged, this, &RiderModel::follow);
+    connect(session, &Session::started, &m_sole, &NumberField::revert);
+    connect(session, &Session::started, &m_shoeLength, &NumberField::revert);
     connect(session, &Session::speechChanged, this, [this] {
         m_sole.setLabel(soleLabel());
         m_shoeLength.setLabel(shoeLengthLabel());

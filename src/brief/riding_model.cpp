@@ -6,15 +6,13 @@
 #include "document/words.h"
 #include "wording/brief_words.h"
 #include "wording/speech.h"
-#include "wording/words.h"
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 namespace tripoise {
 namespace {
-
-constexpr double finest = 0.01; // shares are set in whole per cent
 
 FieldSpec luggageSpec(bool front)
 {
@@ -29,31 +27,29 @@ FieldSpec luggageSpec(bool front)
 
 } // namespace
 
-Mix withShare(Mix mix, Use use, double share)
+Mix withShare(const Mix& mix, Use use, double share)
 {
-    share = std::clamp(share, 0.0, 1.0);
-    const double others = 1.0 - mix.of(use);
-    double rest = 1.0 - share;
-    std::size_t largest = indexOf(use);
-    for (const Use other : allUses) {
-        if (other == use)
-            continue;
-        double& part = mix.share[indexOf(other)];
-        part = others > 0.0 ? part / others * (1.0 - share) : 0.0;
-        part = std::round(part / finest) * finest;
-        rest -= part;
-        if (largest == indexOf(use) || part > mix.share[largest])
-            largest = indexOf(other);
+    const int whole = 100;
+    const int own = int(std::lround(whole * std::clamp(share, 0.0, 1.0)));
+    Mix others = mix;
+    others.share[indexOf(use)] = 0.0;
+    double sum = std::accumulate(others.share.begin(), others.share.end(), 0.0);
+    if (sum <= 0.0) { // nothing else is ridden: everyday riding takes the rest
+        others = Mix::only(use == Use::Commuting ? Use::City : Use::Commuting);
+        sum = 1.0;
     }
-    mix.share[indexOf(use)] = share;
-    if (others <= 0.0 && share < 1.0) // nothing to share out to: everyday riding takes it
-        largest = use == Use::Commuting ? indexOf(Use::City) : indexOf(Use::Commuting);
-    mix.share[largest] = 0.0;
-    double sum = 0.0;
-    for (const double part : mix.share)
-        sum += part;
-    mix.share[largest] = std::max(0.0, 1.0 - sum);
-    return mix;
+    // The running sum is rounded, not each part, so that nothing is left over.
+    Mix made;
+    double upTo = 0.0;
+    int said = 0;
+    for (std::size_t i = 0; i < allUses.size(); ++i) {
+        upTo += others.share[i] / sum;
+        const int next = int(std::lround((whole - own) * upTo));
+        made.share[i] = double(next - said) / whole;
+        said = next;
+    }
+    made.share[indexOf(use)] = double(own) / whole;
+    return made;
 }
 
 RidingModel::RidingModel(QObject* parent)
@@ -66,7 +62,10 @@ RidingModel::RidingModel(QObject* parent)
         };
         connect(&field, &NumberField::accepted, this, write);
         connect(&field, &NumberField::cleared, this, [write] { write(0.0); });
-        connect(&field, &NumberField::finished, this, [this] { m_session->sealStep(); });
+        connect(&field, &NumberField::finished, this, [this] {
+            if (m_session)
+                m_session->sealStep();
+        });
     };
     bind(m_front, &Luggage::frontKg);
     bind(m_rear, &Luggage::rearKg);
@@ -78,6 +77,9 @@ void RidingModel::setSession(Session* session)
         return;
     m_session = session;
     connect(session, &Session::fittingChanged, this, &RidingModel::follow);
+    connect(session, &Session::started, this, [this] { m_turned = -1; });
+    connect(session, &Session::started, &m_front, &NumberField::revert);
+    connect(session, &Session::started, &m_rear, &NumberField::revert);
     connect(session, &Session::speechChanged, this, [this] {
         m_front.setLabel(luggageLabel(true));
         m_rear.setLabel(luggageLabel(false));
@@ -125,7 +127,7 @@ QVariant RidingModel::data(const QModelIndex& index, int role) const
     const Use use = allUses[std::size_t(index.row())];
     const double share = m_session->fitting().riding.mix.of(use);
     switch (role) {
-    case Qt::DisplayRole: return nameOf(use);
+    case Qt::DisplayRole: return useName(use);
     case ShareRole: return share;
     case ShareTextRole: return percent(share);
     default: return {};
@@ -136,10 +138,25 @@ void RidingModel::setShare(int row, double share)
 {
     if (row < 0 || row >= rowCount())
         return;
-    const Use use = allUses[std::size_t(row)];
-    share = std::round(share / finest) * finest;
+    const Mix now = m_session ? m_session->fitting().riding.mix : Mix{};
+    if (row != m_turned || now != m_made) {
+        m_turned = row;
+        m_from = now;
+    }
+    m_made = withShare(m_from, allUses[std::size_t(row)], share);
     edit(tr("mix of riding"), QStringLiteral("riding/mix/%1").arg(row),
-         [&](Riding& riding) { riding.mix = withShare(riding.mix, use, share); });
+         [this](Riding& riding) { riding.mix = m_made; });
+}
+
+bool RidingModel::pressKey(int row, const QString& text)
+{
+    bool figure = false;
+    const int tens = text.toInt(&figure);
+    if (!figure || text.size() != 1 || !m_session)
+        return false;
+    setShare(row, tens / 10.0);
+    m_session->sealStep();
+    return true;
 }
 
 void RidingModel::applyPreset(int preset)

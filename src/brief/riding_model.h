@@ -11,8 +11,9 @@
 
 namespace tripoise {
 
-/// The mix with one share changed: the others keep their proportions, and all sum to exactly 1.
-[[nodiscard]] Mix withShare(Mix mix, Use use, double share);
+/// The mix with one share changed, in whole per cent that sum to 100: the others keep their
+/// proportions.
+[[nodiscard]] Mix withShare(const Mix& mix, Use use, double share);
 
 class RidingModel : public QAbstractListModel {
     Q_OBJECT
@@ -40,7 +41,10 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
+    /// Turned down and up again, a share gives the others back what it took.
     Q_INVOKABLE void setShare(int row, double share);
+    /// A figure sets tens of per cent; whether it was one.
+    Q_INVOKABLE bool pressKey(int row, const QString& text);
     Q_INVOKABLE void applyPreset(int preset);
     [[nodiscard]] QStringList presets() const;
     [[nodiscard]] int preset() const; ///< the one that is set, else -1
@@ -68,6 +72,9 @@ private:
     QPointer<Session> m_session;
     NumberField m_front;
     NumberField m_rear;
+    int m_turned = -1; ///< the row whose share was set last,
+    Mix m_from;        ///< what it was set from,
+    Mix m_made;        ///< and what came of it
 };
 
 } // namespace tripoise

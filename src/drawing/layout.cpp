@@ -121,8 +121,8 @@ QRectF headOf(const SideView& view, const DrawingFit& fit)
 /// Left of the middle, as far as leaders on the right can use.
 DrawingFit fitOnBoard(const QRectF& scene, const SideView& view, double leaders)
 {
-    DrawingFit fit = fitInto(scene, view);
     const SideView::Bounds bounds = view.bounds();
+    DrawingFit fit = fitInto(scene, bounds);
     const double spare = scene.width() - fit.pxPerMm * (bounds.high.x() - bounds.low.x());
     fit.origin.rx() -= 0.5 * std::min(spare, leaders);
     return fit;
@@ -133,12 +133,13 @@ Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOption
     Layout layout;
     layout.steps = stepsFor(area.size(), options.lettersPx);
     const Steps& steps = layout.steps;
-    layout.words = area.width() >= leastBoardWidth && area.height() >= leastBoardHeight;
+    layout.words =
+        options.words && area.width() >= leastBoardWidth && area.height() >= leastBoardHeight;
     const double margin = layout.words ? 0.9 * steps.small : 2.0;
     layout.sheet = area.adjusted(margin, margin, -margin, -margin);
     layout.scene = layout.sheet.adjusted(0.0, 0.6 * steps.small, 0.0, 0.0);
     if (!layout.words || !view.drawn) {
-        layout.fit = options.viewport.value_or(fitInto(layout.scene, view));
+        layout.fit = options.viewport.value_or(fitInto(layout.scene, view.bounds()));
         return layout;
     }
     const bool leaders = options.layers.other && !options.layers.dimensions && !view.advised;
@@ -169,9 +170,8 @@ Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOption
 
 } // namespace
 
-DrawingFit fitInto(const QRectF& scene, const SideView& view)
+DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds)
 {
-    const SideView::Bounds bounds = view.bounds();
     const Point size = (bounds.high - bounds.low).cwiseMax(1.0);
     DrawingFit fit;
     fit.pxPerMm = std::min(scene.width() / size.x(), scene.height() / size.y());
@@ -197,7 +197,7 @@ Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
     layout.sheet = area.adjusted(margin, margin, -margin, -margin);
     layout.scene = layout.sheet;
     if (!layout.words) {
-        layout.fit = fitInto(layout.scene, view);
+        layout.fit = fitInto(layout.scene, view.bounds());
         return layout;
     }
 
@@ -218,10 +218,10 @@ Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
     if (layout.scene.height() < 1.0 || layout.scene.width() < 1.0) {
         layout.words = false;
         layout.scene = layout.sheet;
-        layout.fit = fitInto(layout.scene, view);
+        layout.fit = fitInto(layout.scene, view.bounds());
         return layout;
     }
-    layout.fit = fitInto(layout.scene, view);
+    layout.fit = fitInto(layout.scene, view.bounds());
     placeLeaders(layout, view);
     placeJointLabels(layout, view, options);
     return layout;

@@ -64,6 +64,6 @@ struct Layout {
                             const DrawingOptions& options = {});
 
 /// The whole drawing as large as a rectangle holds it, standing on its floor.
-[[nodiscard]] DrawingFit fitInto(const QRectF& scene, const SideView& view);
+[[nodiscard]] DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds);
 
 } // namespace tripoise

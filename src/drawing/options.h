@@ -12,6 +12,7 @@
 namespace tripoise {
 
 struct Layers {
+    bool bike = true; ///< the chosen one
     bool rider = true;
     bool angles = true; ///< of the joints, with their ranges; need the rider
     bool dimensions = false;
@@ -35,6 +36,7 @@ struct LabelSpot {
 struct DrawingOptions {
     Layers layers;
     bool furniture = true; ///< title, block and scale of a sheet; else a drafting board's few words
+    bool words = true;     ///< false for the picture alone
     bool kneePath = false; ///< trace of the knee over the turn
     std::optional<double> lettersPx;    ///< of small letters; in proportion to the area where empty
     std::optional<DrawingFit> viewport; ///< fitted where empty

@@ -21,8 +21,8 @@ struct Girth {
 };
 using Girths = std::vector<Girth>;
 
-const Girths thigh{{0.0, 0.046}, {0.25, 0.047}, {0.6, 0.040}, {1.0, 0.031}};
-const Girths shank{{0.0, 0.031}, {0.3, 0.031}, {0.65, 0.023}, {1.0, 0.018}};
+const Girths thigh{{0.0, 0.046}, {0.25, 0.047}, {0.6, 0.040}, {1.0, draw::kneeHalf}};
+const Girths shank{{0.0, draw::kneeHalf}, {0.3, 0.031}, {0.65, 0.023}, {1.0, 0.018}};
 const Girths upperArm{{0.0, 0.031}, {0.4, 0.026}, {1.0, 0.021}};
 const Girths forearm{{0.0, 0.021}, {0.35, 0.021}, {1.0, 0.0145}};
 const Girths hand{{0.0, 0.0145}, {0.55, 0.019}, {1.0, 0.020}};

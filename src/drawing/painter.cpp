@@ -28,7 +28,8 @@ void paintBehind(const Canvas& c, const SideView& view, const Layout& layout,
         paintGround(c, view, layout);
     if (!options.layers.wheels)
         return;
-    paintWheels(c, view.chosen);
+    if (options.layers.bike)
+        paintWheels(c, view.chosen);
     if (view.other && options.layers.other && !options.furniture)
         paintOutlineWheels(c.shifted(view.otherOffset), *view.other);
 }
@@ -42,10 +43,12 @@ void paintBefore(const Canvas& c, const SideView& view, const Layout& layout,
     const bool rider = view.rider && layers.rider;
     if (rider)
         paintFarLeg(c, *view.rider);
-    paintFarCrank(c, view.chosen);
+    if (layers.bike)
+        paintFarCrank(c, view.chosen);
     if (rider)
         paintFigure(c, *view.rider);
-    paintBike(c, view.chosen);
+    if (layers.bike)
+        paintBike(c, view.chosen);
     if (rider) {
         paintNearLimbs(c, *view.rider);
         if (options.kneePath)

@@ -61,6 +61,7 @@ inline constexpr double headHeight = 0.132;
 inline constexpr double headDepth = 0.108;
 inline constexpr double neckUp = 0.012;   ///< root of the neck beyond the shoulder, along the trunk
 inline constexpr double neckBack = 0.012; ///< and behind it
+inline constexpr double kneeHalf = 0.031; ///< half of its thickness
 inline constexpr double wristShare = 0.19; ///< of the forearm's link, from the grip
 
 } // namespace tripoise::proportions

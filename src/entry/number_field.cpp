@@ -21,6 +21,11 @@ QString NumberField::said(double value) const
     return fieldText(value, m_spec);
 }
 
+QString NumberField::saidValue() const
+{
+    return m_value ? said(*m_value) : QString();
+}
+
 QString NumberField::unitLabel() const
 {
     return unitName(shownUnit(m_spec));
@@ -77,7 +82,7 @@ void NumberField::commit(const QString& text)
             m_text = text;
         } else {
             take(read.value);
-            m_text = said(*m_value);
+            m_text = saidValue();
         }
         if (read.unitGuessed) {
             m_message = guessedUnit(read);
@@ -101,8 +106,17 @@ void NumberField::revert()
 {
     m_typing = false;
     m_message.clear();
-    m_text = m_value ? said(*m_value) : QString();
+    m_text = saidValue();
     emit changed();
+}
+
+bool NumberField::takeBack()
+{
+    const NumberRead read = readNumber(m_text, question());
+    const bool stands = read.oddity == Oddity::Empty ? !m_value : read.sound();
+    if (!stands)
+        revert();
+    return !stands;
 }
 
 void NumberField::step(int steps)
@@ -117,7 +131,7 @@ void NumberField::step(int steps)
     m_typing = false;
     m_message.clear();
     take(to);
-    m_text = said(to);
+    m_text = saidValue();
     emit changed();
 }
 
@@ -130,7 +144,7 @@ void NumberField::setValue(std::optional<double> value)
     m_value = value;
     m_typing = false;
     m_message.clear();
-    m_text = value ? said(*value) : QString();
+    m_text = saidValue();
     emit changed();
 }
 
@@ -165,8 +179,14 @@ void NumberField::setLabel(const QString& label)
 
 void NumberField::speakAnew()
 {
-    if (!m_typing && m_message.isEmpty() && m_value)
-        m_text = said(*m_value);
+    if (m_level == QLatin1String("wrong") && !m_message.isEmpty()) { // the complaint stays, anew
+        const NumberRead read = readNumber(m_text, question());
+        if (!read.sound())
+            m_message = complaint(read, m_spec);
+    } else if (!m_typing) {
+        m_message.clear();
+        m_text = saidValue();
+    }
     if (m_standIn && m_standInWords.isEmpty())
         m_placeholder = QStringLiteral("≈ %1").arg(said(*m_standIn));
     emit changed();

@@ -46,6 +46,8 @@ public:
     Q_INVOKABLE void type(const QString& text);
     Q_INVOKABLE void commit(const QString& text);
     Q_INVOKABLE void revert();
+    /// Puts back what counts, where something else stands in the field; whether it did.
+    Q_INVOKABLE bool takeBack();
     Q_INVOKABLE void step(int steps);
 
     /// From outside. The text being typed stays as long as the value is the same.
@@ -66,6 +68,7 @@ signals:
 private:
     [[nodiscard]] Question question() const;
     [[nodiscard]] QString said(double value) const;
+    [[nodiscard]] QString saidValue() const; ///< empty without one
     void take(double value);
     void complain(const NumberRead& read, const QString& typed);
 

@@ -16,6 +16,11 @@ constexpr double kgPerPound = 0.45359237;
 
 } // namespace
 
+QString useName(Use use)
+{
+    return nameOf(use);
+}
+
 QString soleLabel()
 {
     return Words::tr("thickness of the sole");

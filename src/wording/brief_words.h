@@ -10,6 +10,7 @@
 
 namespace tripoise {
 
+[[nodiscard]] QString useName(Use use);
 [[nodiscard]] QString soleLabel();
 [[nodiscard]] QString shoeLengthLabel();
 [[nodiscard]] QString secondReading();

@@ -17,17 +17,6 @@ class Drawing {
 
 constexpr double leastPulledMm = 0.5;
 
-QString nameOf(Joint joint)
-{
-    switch (joint) {
-    case Joint::Trunk: return Drawing::tr("trunk");
-    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
-    case Joint::Elbow: return Drawing::tr("elbow");
-    case Joint::Knee: return Drawing::tr("knee");
-    }
-    return {};
-}
-
 QString handsOn(GripPlace place)
 {
     switch (place) {
@@ -52,10 +41,21 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
 
 } // namespace
 
+QString jointName(Joint joint)
+{
+    switch (joint) {
+    case Joint::Trunk: return Drawing::tr("trunk");
+    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
+    case Joint::Elbow: return Drawing::tr("elbow");
+    case Joint::Knee: return Drawing::tr("knee");
+    }
+    return {};
+}
+
 QString jointLabel(const JointAngle& angle)
 {
     return Drawing::tr("%1 %2", "joint and its angle")
-        .arg(nameOf(angle.joint), degrees(angle.value.deg()));
+        .arg(jointName(angle.joint), degrees(angle.value.deg()));
 }
 
 QString jointRange(const JointAngle& angle)

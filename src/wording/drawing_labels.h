@@ -13,6 +13,7 @@
 
 namespace tripoise {
 
+[[nodiscard]] QString jointName(Joint joint);              ///< "trunk"
 [[nodiscard]] QString jointLabel(const JointAngle& angle); ///< "trunk 53°"
 [[nodiscard]] QString jointRange(const JointAngle& angle); ///< "49–57°"
 [[nodiscard]] QString leaderLabel(const Leader& leader);   ///< "bar 18 mm higher"

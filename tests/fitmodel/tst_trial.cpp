@@ -414,6 +414,29 @@ private slots:
             }
     }
 
+    void shouldTakeTheContactsOfTheBicycleRiddenToday()
+    {
+        const Case made = demo("between-two-sizes");
+        CurrentBike today = *made.fitting.current;
+        today.crankMm = 175.0;
+        const auto contacts = contactsOf(today);
+        QVERIFY(contacts);
+        const Tried tried = made.tried(*contacts);
+        QCOMPARE(tried.setup.saddle.heightMm, 752.0);
+        QVERIFY(std::abs(tried.setup.saddle.setbackMm() - 215.0) < 1e-9);
+        QVERIFY((tried.setup.grip - Point(455.0, 690.0)).norm() < exact);
+        QCOMPARE(tried.setup.crankMm, 175.0);
+        // 5 mm more crank bend the knee at the top and stretch it at the bottom.
+        today.crankMm = 170.0;
+        const Tried shorter = made.tried(*contactsOf(today));
+        QVERIFY(tried.leg.kneeBottom < shorter.leg.kneeBottom);
+        QVERIFY(tried.leg.kneeTop > shorter.leg.kneeTop);
+        today.crankMm.reset();
+        QCOMPARE(made.tried(*contactsOf(today)).setup.crankMm, made.advised().setup.crankMm);
+        today.gripHeightMm.reset();
+        QVERIFY(!contactsOf(today));
+    }
+
     void shouldFollowTheLegOnceRound()
     {
         const Case made = demo("one-frame-two-bikes");

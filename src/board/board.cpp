@@ -1,0 +1,279 @@
+// SPDX-License-Identifier: MIT
+#include "board/board.h"
+
+#include "drawing/painter.h"
+#include "wording/board_words.h"
+#include "wording/trial_words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double zoomStep = 1.25;
+// A new drawing keeps the old scale while it fills this much of what it could.
+constexpr double fillsEnough = 0.93;
+
+} // namespace
+
+Board::Board(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setAcceptedMouseButtons(Qt::LeftButton | Qt::MiddleButton);
+    setAcceptHoverEvents(true);
+    setActiveFocusOnTab(true);
+    setOpaquePainting(true);
+    setFlag(ItemIsFocusScope, false);
+}
+
+void Board::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (m_session) {
+        connect(m_session, &Session::solutionChanged, this, &Board::sessionAnswered);
+        connect(m_session, &Session::lookChanged, this, &Board::sessionAnswered);
+        connect(m_session, &Session::fittingChanged, this, [this] {
+            m_live.reset();
+            remake();
+        });
+        connect(m_session, &Session::started, this, [this] {
+            m_crank.reset();
+            m_viewport.showAll();
+            m_drag.reset();
+            emit crankChanged();
+            viewportMoved();
+        });
+        connect(m_session, &Session::speechChanged, this, [this] {
+            remake();
+            emit crankChanged();
+            emit handleChanged();
+        });
+    }
+    emit sessionChanged();
+    sessionAnswered();
+}
+
+void Board::setNight(bool night)
+{
+    if (m_night == night)
+        return;
+    m_night = night;
+    emit lookChanged();
+    repaintAll();
+}
+
+void Board::setLetters(double px)
+{
+    if (m_letters == px)
+        return;
+    m_letters = px;
+    emit lookChanged();
+    refit(false);
+    repaintAll();
+}
+
+void Board::setLayer(bool& layer, bool on)
+{
+    if (layer == on)
+        return;
+    layer = on;
+    m_sceneOptions.beside = m_layers.other;
+    m_sceneOptions.ridden = m_layers.ridden;
+    m_settlingLabels = true;
+    emit layersChanged();
+    remake();
+    refit(false);
+    repaintAll();
+}
+
+bool Board::onContacts() const
+{
+    return m_sceneOptions.registration == Registration::Contacts;
+}
+
+void Board::setOnContacts(bool on)
+{
+    if (onContacts() == on)
+        return;
+    m_sceneOptions.registration = on ? Registration::Contacts : Registration::Ground;
+    m_settlingLabels = true;
+    emit layersChanged();
+    remake();
+    refit(true);
+    repaintAll();
+}
+
+double Board::crankDeg() const
+{
+    return m_crank.value_or(bottomDeg());
+}
+
+double Board::bottomDeg() const
+{
+    if (m_scene.contacts())
+        return 90.0 - bottomOfTurn(m_scene.contacts()->saddle.point()).deg();
+    const SideView& view = m_scene.still();
+    return view.drawn && view.chosen.crank ? 90.0 - angleOf(view.chosen.crank->near).deg() : 180.0;
+}
+
+void Board::setCrankDeg(double degrees)
+{
+    if (!std::isfinite(degrees) || m_crank == degrees || (!m_crank && crankDeg() == degrees))
+        return;
+    m_crank = degrees;
+    emit crankChanged();
+    remake();
+}
+
+QString Board::crankText() const
+{
+    return crankWords(crankDeg());
+}
+
+void Board::crankToBottom()
+{
+    if (!m_crank)
+        return;
+    m_crank.reset();
+    m_settlingLabels = true;
+    emit crankChanged();
+    remake();
+}
+
+void Board::zoomIn()
+{
+    m_viewport.zoomBy(zoomStep, area().center());
+    viewportMoved();
+}
+
+void Board::zoomOut()
+{
+    m_viewport.zoomBy(1.0 / zoomStep, area().center());
+    viewportMoved();
+}
+
+void Board::fit()
+{
+    m_viewport.showAll();
+    refit(false);
+    viewportMoved();
+}
+
+void Board::viewportMoved()
+{
+    m_settlingLabels = true;
+    emit viewportChanged();
+    repaintAll();
+}
+
+bool Board::hasBeside() const
+{
+    return m_session && m_session->besideCandidate().has_value();
+}
+
+std::optional<QPointF> Board::placeOfHandle(Handle handle) const
+{
+    const auto bench = m_scene.bench();
+    if (!bench || !m_scene.contacts())
+        return std::nullopt;
+    return drawingFit().toPx(placeOf(handle, *m_scene.contacts(), *bench));
+}
+
+QString Board::handleText() const
+{
+    if (!m_focused || !m_scene.contacts())
+        return {};
+    const Contacts& contacts = *m_scene.contacts();
+    switch (*m_focused) {
+    case Handle::Grip: return gripHandleWords(contacts.grip);
+    case Handle::Saddle: return saddleHandleWords(contacts.saddle);
+    case Handle::Spacers:
+        return spacersHandleWords(m_scene.tried() ? m_scene.tried()->setup.cockpit.spacersMm
+                                                  : m_scene.advised()->setup.cockpit.spacersMm);
+    }
+    return {};
+}
+
+void Board::backToAdvised()
+{
+    if (!m_session || !m_scene.tried())
+        return;
+    m_live.reset();
+    Fitting next = m_session->fitting();
+    next.choices.trial.reset();
+    m_settlingLabels = true;
+    m_session->edit(std::move(next), backToAdvisedStep());
+    remake();
+}
+
+void Board::sessionAnswered()
+{
+    m_settlingLabels = true;
+    remake();
+    refit(true);
+    repaintAll();
+}
+
+void Board::remake()
+{
+    m_sceneOptions.crank = m_crank ? std::optional(Angle::degrees(90.0 - *m_crank)) : std::nullopt;
+    if (m_session)
+        m_scene.make(*m_session, m_sceneOptions, m_live);
+    else
+        m_scene.clear();
+    if (!m_scene.contacts()) {
+        m_drag.reset();
+        setFocused(std::nullopt);
+    }
+    m_readouts = readoutsOf(m_scene);
+    emit readoutsChanged();
+    if (m_focused)
+        emit handleChanged();
+    if (!m_crank)
+        emit crankChanged(); // the bottom of the turn lies where the saddle says
+    update();
+}
+
+void Board::refit(bool patiently)
+{
+    const SideView& view = m_scene.still();
+    if (!view.drawn || width() < 1.0 || height() < 1.0)
+        return;
+    DrawingOptions options = drawingOptions();
+    options.viewport.reset();
+    const DrawingFit whole = fitSideView(area(), view, {}, options);
+    if (patiently && m_viewport.whole()) {
+        const DrawingFit& old = *m_viewport.whole();
+        const SideView::Bounds bounds = view.bounds();
+        const bool inside = area().contains(QRectF(old.toPx({bounds.low.x(), bounds.high.y()}),
+                                                   old.toPx({bounds.high.x(), bounds.low.y()})));
+        const double ratio = old.pxPerMm / whole.pxPerMm;
+        if (inside && ratio > fillsEnough && ratio <= 1.0 / fillsEnough)
+            return;
+    }
+    m_viewport.setWhole(whole);
+    emit viewportChanged();
+    repaintAll();
+}
+
+void Board::geometryChange(const QRectF& now, const QRectF& before)
+{
+    QQuickPaintedItem::geometryChange(now, before);
+    if (now.size() == before.size())
+        return;
+    m_settlingLabels = true;
+    refit(false);
+    repaintAll();
+}
+
+void Board::itemChange(ItemChange change, const ItemChangeData& data)
+{
+    if (change == ItemDevicePixelRatioHasChanged)
+        repaintAll();
+    QQuickPaintedItem::itemChange(change, data);
+}
+
+} // namespace tripoise

@@ -1,0 +1,199 @@
+// SPDX-License-Identifier: MIT
+//
+// The drafting board in the window's middle: the size looked at, drawn whole with the rider on it,
+// the other as an outline. Grips, saddle and spacers are handles: pulled with the pointer or nudged
+// with the arrow keys, the rider follows in the same frame, and the pull becomes the fitting's
+// trial when it is let go, as one step that can be undone.
+//
+// Everything behind the rider is kept as a picture, at the screen's own pixels.
+#pragma once
+
+#include "board/readout.h"
+#include "board/scene.h"
+#include "board/viewport.h"
+#include "drawing/layout.h"
+#include "drawing/theme.h"
+
+#include <QImage>
+#include <QPointer>
+#include <QQuickPaintedItem>
+
+namespace tripoise {
+
+class Board : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(bool night READ night WRITE setNight NOTIFY lookChanged)
+    Q_PROPERTY(double letters READ letters WRITE setLetters NOTIFY lookChanged)
+
+    Q_PROPERTY(bool rider READ rider WRITE setRider NOTIFY layersChanged)
+    Q_PROPERTY(bool angles READ angles WRITE setAngles NOTIFY layersChanged)
+    Q_PROPERTY(bool dimensions READ dimensions WRITE setDimensions NOTIFY layersChanged)
+    Q_PROPERTY(bool wheels READ wheels WRITE setWheels NOTIFY layersChanged)
+    Q_PROPERTY(bool ground READ ground WRITE setGround NOTIFY layersChanged)
+    Q_PROPERTY(bool beside READ beside WRITE setBeside NOTIFY layersChanged)
+    Q_PROPERTY(bool today READ today WRITE setToday NOTIFY layersChanged)
+    Q_PROPERTY(bool onContacts READ onContacts WRITE setOnContacts NOTIFY layersChanged)
+
+    Q_PROPERTY(double crankDeg READ crankDeg WRITE setCrankDeg NOTIFY crankChanged)
+    Q_PROPERTY(QString crankText READ crankText NOTIFY crankChanged)
+    Q_PROPERTY(bool crankTurned READ crankTurned NOTIFY crankChanged)
+
+    Q_PROPERTY(double zoom READ zoom NOTIFY viewportChanged)
+    Q_PROPERTY(bool showsAll READ showsAll NOTIFY viewportChanged)
+
+    Q_PROPERTY(bool drawn READ drawn NOTIFY readoutsChanged)
+    Q_PROPERTY(bool hasBeside READ hasBeside NOTIFY readoutsChanged)
+    Q_PROPERTY(bool hasToday READ hasToday NOTIFY readoutsChanged)
+    Q_PROPERTY(bool pulled READ isPulled NOTIFY readoutsChanged)
+    Q_PROPERTY(QString pulledText READ pulledText NOTIFY readoutsChanged)
+    Q_PROPERTY(QString carryText READ carryText NOTIFY readoutsChanged)
+    Q_PROPERTY(QString nearestText READ nearestText NOTIFY readoutsChanged)
+    Q_PROPERTY(QString steeringText READ steeringText NOTIFY readoutsChanged)
+    Q_PROPERTY(QVariantList joints READ joints NOTIFY readoutsChanged)
+    Q_PROPERTY(QVariantList findings READ findings NOTIFY readoutsChanged)
+    Q_PROPERTY(QString description READ description NOTIFY readoutsChanged)
+    Q_PROPERTY(QString handleText READ handleText NOTIFY handleChanged)
+
+public:
+    explicit Board(QQuickItem* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+    [[nodiscard]] bool night() const { return m_night; }
+    void setNight(bool night);
+    [[nodiscard]] double letters() const { return m_letters; } ///< px of small letters
+    void setLetters(double px);
+
+    [[nodiscard]] bool rider() const { return m_layers.rider; }
+    void setRider(bool on) { setLayer(m_layers.rider, on); }
+    [[nodiscard]] bool angles() const { return m_layers.angles; }
+    void setAngles(bool on) { setLayer(m_layers.angles, on); }
+    [[nodiscard]] bool dimensions() const { return m_layers.dimensions; }
+    void setDimensions(bool on) { setLayer(m_layers.dimensions, on); }
+    [[nodiscard]] bool wheels() const { return m_layers.wheels; }
+    void setWheels(bool on) { setLayer(m_layers.wheels, on); }
+    [[nodiscard]] bool ground() const { return m_layers.ground; }
+    void setGround(bool on) { setLayer(m_layers.ground, on); }
+    [[nodiscard]] bool beside() const { return m_layers.other; }
+    void setBeside(bool on) { setLayer(m_layers.other, on); }
+    [[nodiscard]] bool today() const { return m_layers.ridden; }
+    void setToday(bool on) { setLayer(m_layers.ridden, on); }
+    [[nodiscard]] bool onContacts() const; ///< bottom brackets together, not on one ground
+    void setOnContacts(bool on);
+
+    /// Of the near pedal, clockwise from the top of the turn as one rides.
+    [[nodiscard]] double crankDeg() const;
+    void setCrankDeg(double degrees);
+    [[nodiscard]] double bottomDeg() const; ///< where the leg is longest
+    [[nodiscard]] QString crankText() const;
+    [[nodiscard]] bool crankTurned() const { return m_crank.has_value(); }
+    Q_INVOKABLE void crankToBottom();
+
+    [[nodiscard]] double zoom() const { return m_viewport.zoom(); }
+    [[nodiscard]] bool showsAll() const { return m_viewport.all(); }
+    Q_INVOKABLE void zoomIn();
+    Q_INVOKABLE void zoomOut();
+    Q_INVOKABLE void fit();
+
+    [[nodiscard]] bool drawn() const { return m_scene.view().drawn; }
+    [[nodiscard]] bool hasBeside() const;
+    [[nodiscard]] bool hasToday() const { return m_scene.hasRidden(); }
+    [[nodiscard]] bool isPulled() const { return m_scene.tried().has_value(); }
+    [[nodiscard]] const QString& pulledText() const { return m_readouts.pulled; }
+    [[nodiscard]] const QString& carryText() const { return m_readouts.carry; }
+    [[nodiscard]] const QString& nearestText() const { return m_readouts.nearest; }
+    [[nodiscard]] const QString& steeringText() const { return m_readouts.steering; }
+    [[nodiscard]] const QVariantList& joints() const { return m_readouts.joints; }
+    [[nodiscard]] const QVariantList& findings() const { return m_readouts.findings; }
+    [[nodiscard]] const QString& description() const { return m_readouts.description; }
+
+    /// The handle the keys move; none at first.
+    [[nodiscard]] std::optional<Handle> focusedHandle() const { return m_focused; }
+    /// Its name and where it is.
+    [[nodiscard]] QString handleText() const;
+    /// On to the next handle, or back; false past the last, where the focus moves on.
+    Q_INVOKABLE bool walkHandles(bool onwards);
+    Q_INVOKABLE void backToAdvised();
+
+    [[nodiscard]] const Scene& scene() const { return m_scene; }
+    [[nodiscard]] DrawingFit drawingFit() const { return m_viewport.fit(); }
+    /// The handle under a pixel, the nearest of several.
+    [[nodiscard]] std::optional<Handle> handleAt(const QPointF& px) const;
+    [[nodiscard]] std::optional<QPointF> placeOfHandle(Handle handle) const;
+
+    void paint(QPainter* painter) override;
+
+signals:
+    void sessionChanged();
+    void lookChanged();
+    void layersChanged();
+    void crankChanged();
+    void viewportChanged();
+    void readoutsChanged();
+    void handleChanged();
+
+protected:
+    void geometryChange(const QRectF& now, const QRectF& before) override;
+    void itemChange(ItemChange change, const ItemChangeData& data) override;
+    void mousePressEvent(QMouseEvent* event) override;
+    void mouseMoveEvent(QMouseEvent* event) override;
+    void mouseReleaseEvent(QMouseEvent* event) override;
+    void mouseDoubleClickEvent(QMouseEvent* event) override;
+    void mouseUngrabEvent() override;
+    void wheelEvent(QWheelEvent* event) override;
+    void hoverMoveEvent(QHoverEvent* event) override;
+    void hoverLeaveEvent(QHoverEvent* event) override;
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+
+private:
+    /// A pull or a pan between press and release.
+    struct Drag {
+        std::optional<Handle> handle; ///< the paper where empty
+        QPointF from;
+        QPointF last;
+        std::optional<Contacts> before;
+        bool moved = false;
+    };
+
+    void setLayer(bool& layer, bool on);
+    void sessionAnswered();
+    void remake();              ///< scene and readouts
+    void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
+    void repaintAll();          ///< also what is kept
+    [[nodiscard]] DrawingOptions drawingOptions() const;
+    [[nodiscard]] const Theme& theme() const;
+    const QImage& behind(const Layout& layout, const DrawingOptions& options);
+    void paintHandles(QPainter& painter) const;
+    void setFocused(std::optional<Handle> handle);
+    void setHovered(std::optional<Handle> handle);
+    void pullTo(const QPointF& px);
+    void letGo();
+    void nudge(const Point& by);
+    void commit(const Contacts& contacts, const QString& mergeKey);
+    void viewportMoved();
+    [[nodiscard]] QRectF area() const { return {0.0, 0.0, width(), height()}; }
+
+    QPointer<Session> m_session;
+    bool m_night = false;
+    double m_letters = 11.0;
+    Layers m_layers;
+    SceneOptions m_sceneOptions;
+    std::optional<double> m_crank; ///< degrees clockwise from the top
+    Scene m_scene;
+    Readouts m_readouts;
+    std::optional<Contacts> m_live; ///< while they are pulled
+    Viewport m_viewport;
+    std::vector<LabelSpot> m_spots;
+    std::optional<Drag> m_drag;
+    std::optional<Handle> m_focused;
+    std::optional<Handle> m_hovered;
+    bool m_settlingLabels = true; ///< labels may look for better places
+    QImage m_behind;
+    bool m_behindStale = true;
+};
+
+} // namespace tripoise

@@ -1,0 +1,150 @@
+// SPDX-License-Identifier: MIT
+#include "board/rider_board.h"
+
+#include "board/vignette.h"
+#include "drawing/canvas.h"
+#include "drawing/painter.h"
+#include "wording/rider_words.h"
+
+#include <QPainter>
+
+namespace tripoise {
+namespace {
+
+constexpr double marginShare = 0.02;
+
+} // namespace
+
+RiderBoard::RiderBoard(QQuickItem* parent) : QQuickPaintedItem(parent)
+{
+    setOpaquePainting(true);
+}
+
+void RiderBoard::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (m_session) {
+        connect(m_session, &Session::solutionChanged, this, &RiderBoard::remake);
+        connect(m_session, &Session::lookChanged, this, &RiderBoard::remake);
+        connect(m_session, &Session::speechChanged, this, &RiderBoard::remake);
+    }
+    emit sessionChanged();
+    remake();
+}
+
+void RiderBoard::setNight(bool night)
+{
+    if (m_night == night)
+        return;
+    m_night = night;
+    emit nightChanged();
+    update();
+}
+
+void RiderBoard::remake()
+{
+    if (m_session)
+        m_story.make(*m_session);
+    if (!m_story.has(m_which))
+        m_which = Ridden::Shown;
+    emit storyChanged();
+    emit whichChanged();
+    update();
+}
+
+void RiderBoard::setWhich(int which)
+{
+    if (which < 0 || which >= static_cast<int>(allRidden.size()))
+        return;
+    const Ridden ridden = allRidden[static_cast<std::size_t>(which)];
+    if (ridden == m_which || !m_story.has(ridden))
+        return;
+    m_which = ridden;
+    emit whichChanged();
+    update();
+}
+
+void RiderBoard::step(int by)
+{
+    for (int next = which() + by; next >= 0 && next < static_cast<int>(allRidden.size());
+         next += by) {
+        if (m_story.has(allRidden[static_cast<std::size_t>(next)]))
+            return setWhich(next);
+        if (by == 0)
+            return;
+    }
+}
+
+QString RiderBoard::title() const
+{
+    return m_story.has(m_which) ? riddenTitle(m_which, *m_story.of(m_which)) : QString();
+}
+
+QString RiderBoard::change() const
+{
+    if (!m_story.has(m_which) || !m_story.has(Ridden::Shown))
+        return {};
+    return changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown));
+}
+
+QString RiderBoard::description() const
+{
+    return m_story.has(m_which) ? riddenDescription(m_which, *m_story.of(m_which)) : QString();
+}
+
+QVariantList RiderBoard::choices() const
+{
+    QVariantList choices;
+    for (const Ridden which : allRidden)
+        if (m_story.has(which))
+            choices << QVariant::fromValue(
+                RiderChoice{static_cast<int>(which), riddenName(which, *m_story.of(which))});
+    return choices;
+}
+
+QVariantList RiderBoard::reasons() const
+{
+    QVariantList reasons;
+    if (!m_story.has(Ridden::Shown))
+        return reasons;
+    const SideView& shown = *m_story.of(Ridden::Shown);
+    const SideView* beside = m_story.has(Ridden::Beside) ? &*m_story.of(Ridden::Beside) : nullptr;
+    using Kind = Vignette::Kind;
+    reasons << QVariant::fromValue(
+        RiderReason{Kind::BackAndArms, backTitle(), backWords(shown, beside)})
+            << QVariant::fromValue(RiderReason{Kind::Knee, kneeTitle(), kneeWords(shown, beside)})
+            << QVariant::fromValue(
+                   RiderReason{Kind::BarAgainstSaddle, barTitle(), barWords(shown, beside)});
+    return reasons;
+}
+
+DrawingFit RiderBoard::drawingFit() const
+{
+    const double margin = marginShare * std::min(width(), height());
+    const QRectF scene(margin, margin, width() - 2.0 * margin, height() - 2.0 * margin);
+    return fitInto(scene, m_story.bounds());
+}
+
+void RiderBoard::paint(QPainter* painter)
+{
+    const Theme theme = m_night ? Theme::night() : Theme::day();
+    const QRectF area(0.0, 0.0, width(), height());
+    if (!m_story.has(m_which)) {
+        painter->fillRect(area, theme.paper);
+        return;
+    }
+    DrawingOptions options;
+    options.furniture = false;
+    options.words = false;
+    options.viewport = drawingFit();
+    options.layers.angles = false;
+    // Of today's bicycle only the contacts are known.
+    options.layers.bike = options.layers.wheels = options.layers.ground = m_which != Ridden::Today;
+    paintSideView(*painter, area, *m_story.of(m_which), theme, {}, options);
+}
+
+} // namespace tripoise

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: MIT
+#include "board/rider_story.h"
+
+#include "advice/trial.h"
+
+namespace tripoise {
+
+void RiderStory::make(const Session& session)
+{
+    m_views = {};
+    const Solution& solution = session.solution();
+    const auto shown = session.shownCandidate();
+    if (!shown || !solution.prepared || !solution.tables)
+        return;
+    const Advice& advice = solution.advice;
+    const Riding& riding = solution.fitting.riding;
+    const auto view = [&](std::size_t candidate, const Tried* tried) {
+        Shown what;
+        what.chosen = candidate;
+        what.registration = Registration::Contacts;
+        what.tried = tried;
+        SideView made =
+            makeSideView(advice, what, riding.mix, *solution.prepared, *solution.tables);
+        return made.rider ? std::optional(std::move(made)) : std::nullopt;
+    };
+    m_views[static_cast<std::size_t>(Ridden::Shown)] = view(*shown, nullptr);
+    if (const auto beside = session.besideCandidate())
+        m_views[static_cast<std::size_t>(Ridden::Beside)] = view(*beside, nullptr);
+
+    const Candidate& candidate = advice.candidates[*shown];
+    const auto contacts =
+        solution.fitting.current ? contactsOf(*solution.fitting.current) : std::nullopt;
+    if (!contacts || !candidate.best)
+        return;
+    // Of that bicycle only contacts are known: they are ridden with the bar of the size looked at.
+    const Tried today =
+        tryContacts(*contacts, *candidate.best, solution.prepared->sizes[candidate.size],
+                    advice.person, riding, *solution.prepared, *solution.tables);
+    auto& made = m_views[static_cast<std::size_t>(Ridden::Today)];
+    made = view(*shown, &today);
+    if (made) {
+        made->advised.reset();
+        made->ridden = RiddenSketch{contacts->saddle.point(), contacts->grip, contacts->crankMm};
+    }
+}
+
+SideView::Bounds RiderStory::bounds() const
+{
+    std::optional<SideView::Bounds> all;
+    for (const auto& view : m_views) {
+        if (!view)
+            continue;
+        const SideView::Bounds each = view->bounds();
+        if (!all)
+            all = each;
+        all->low = all->low.cwiseMin(each.low);
+        all->high = all->high.cwiseMax(each.high);
+    }
+    return all.value_or(SideView::Bounds());
+}
+
+} // namespace tripoise

@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+//
+// What a rider is shown: themselves on the bicycle they ride today, on the size looked at and on
+// the one beside it, each on the same bottom bracket, so that going from one to the next shows what
+// moves.
+#pragma once
+
+#include "drawing/layout.h"
+#include "session/session.h"
+#include "wording/rider_words.h"
+
+#include <array>
+
+namespace tripoise {
+
+class RiderStory {
+public:
+    void make(const Session& session);
+
+    /// Empty where there is no such bicycle, or nothing fits it.
+    [[nodiscard]] const std::optional<SideView>& of(Ridden which) const
+    {
+        return m_views[static_cast<std::size_t>(which)];
+    }
+    [[nodiscard]] bool has(Ridden which) const { return of(which).has_value(); }
+    /// Holds all of them.
+    [[nodiscard]] SideView::Bounds bounds() const;
+
+private:
+    std::array<std::optional<SideView>, allRidden.size()> m_views;
+};
+
+} // namespace tripoise

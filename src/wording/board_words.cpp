@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: MIT
+#include "wording/board_words.h"
+
+#include "wording/words.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Board", text);
+}
+
+} // namespace
+
+QString gripHandleWords(const Point& grip)
+{
+    return tr("grips: %1 ahead of the bottom bracket, %2 above it").arg(mm(grip.x()), mm(grip.y()));
+}
+
+QString saddleHandleWords(const SaddlePlace& saddle)
+{
+    return tr("saddle: %1 high, %2 behind the bottom bracket")
+        .arg(mm(saddle.heightMm), mm(saddle.setbackMm()));
+}
+
+QString spacersHandleWords(double spacersMm)
+{
+    return tr("spacers: %1").arg(halfMm(spacersMm));
+}
+
+QString crankWords(double degreesFromTop)
+{
+    return degrees(degreesFromTop);
+}
+
+QString kneeTraceWords()
+{
+    return tr("knee");
+}
+
+QString hipTraceWords()
+{
+    return tr("hip");
+}
+
+QString turnWords(const std::vector<TurnStep>& turn)
+{
+    if (turn.empty())
+        return {};
+    const auto by = [](Angle TurnStep::*angle) {
+        return [angle](const TurnStep& a, const TurnStep& b) { return a.*angle < b.*angle; };
+    };
+    const auto [straightest, bent] =
+        std::minmax_element(turn.begin(), turn.end(), by(&TurnStep::knee));
+    const auto [closed, open] = std::minmax_element(turn.begin(), turn.end(), by(&TurnStep::hip));
+    return tr("over a turn of the crank: knee from %1 to %2, hip from %3 to %4")
+        .arg(degrees(straightest->knee.deg()), degrees(bent->knee.deg()),
+             degrees(closed->hip.deg()), degrees(open->hip.deg()));
+}
+
+} // namespace tripoise

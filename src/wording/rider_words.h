@@ -1,0 +1,33 @@
+// SPDX-License-Identifier: MIT
+//
+// What is said to the rider, who has never heard of a trunk angle: short, in millimetres or inches,
+// no percentages.
+#pragma once
+
+#include "drawing/side_view.h"
+
+#include <QString>
+
+#include <array>
+
+namespace tripoise {
+
+/// The bicycles a rider is shown: today's, the size looked at, the one beside it.
+enum class Ridden { Today, Shown, Beside };
+inline constexpr std::array allRidden{Ridden::Today, Ridden::Shown, Ridden::Beside};
+
+[[nodiscard]] QString riddenName(Ridden which, const SideView& view);  ///< "Today", "M"
+[[nodiscard]] QString riddenTitle(Ridden which, const SideView& view); ///< "Your bicycle today"
+[[nodiscard]] QString riddenDescription(Ridden which, const SideView& view);
+/// "Your hands are 5 mm higher and 4 mm further away than on the M."
+[[nodiscard]] QString changeWords(Ridden which, const SideView& view, const SideView& shown);
+
+[[nodiscard]] QString backTitle();
+[[nodiscard]] QString kneeTitle();
+[[nodiscard]] QString barTitle();
+/// Sentences that compare the size looked at with the one beside it, if there is one.
+[[nodiscard]] QString backWords(const SideView& shown, const SideView* beside);
+[[nodiscard]] QString kneeWords(const SideView& shown, const SideView* beside);
+[[nodiscard]] QString barWords(const SideView& shown, const SideView* beside);
+
+} // namespace tripoise

@@ -1,0 +1,112 @@
+// SPDX-License-Identifier: MIT
+#include "wording/trial_words.h"
+
+#include "wording/drawing_labels.h"
+#include "wording/words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double leastToldMm = 0.5;
+
+QString tr(const char* text)
+{
+    return QCoreApplication::translate("Trial", text);
+}
+
+QString opening(QString sentence)
+{
+    if (!sentence.isEmpty())
+        sentence[0] = sentence.at(0).toUpper();
+    return sentence;
+}
+
+} // namespace
+
+QString pulledSentence(const Tried& tried, const Setup& advised)
+{
+    QStringList sentences;
+    const auto tell = [&sentences](Contact contact, const Point& by) {
+        const QStringList ways = pulledLabel(contact, by);
+        if (!ways.isEmpty())
+            sentences << tr("%1.").arg(opening(ways.join(tr(", "))));
+    };
+    tell(Contact::Grip, tried.setup.grip - advised.grip);
+    tell(Contact::Saddle, tried.setup.saddle.point() - advised.saddle.point());
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString wouldCarrySentence(const Tried& tried)
+{
+    const double length = tried.setup.stem.lengthMm;
+    const double spacers = tried.setup.cockpit.spacersMm;
+    if (length < leastToldMm)
+        return tr("No stem reaches back that far.");
+    if (spacers < -leastToldMm)
+        return tr("A %1 stem would have to sit %2 lower than without any spacer.")
+            .arg(partMm(length), partMm(-spacers));
+    if (spacers < leastToldMm)
+        return tr("A %1 stem without spacers would put it there.").arg(partMm(length));
+    return tr("A %1 stem on %2 of spacers would put it there.")
+        .arg(partMm(length), partMm(spacers));
+}
+
+QString nearestSentence(const Tried& tried, const Prepared& prepared)
+{
+    if (!tried.nearest)
+        return {};
+    const NearestCockpit& nearest = *tried.nearest;
+    const QString stem = stemName(nearest.stem, nearest.cockpit.flipped);
+    QString parts = nearest.cockpit.spacersMm < leastToldMm
+                        ? tr("%1 without spacers").arg(stem)
+                        : tr("%1 on %2 of spacers").arg(stem, halfMm(nearest.cockpit.spacersMm));
+    if (nearest.cockpit.bar != tried.setup.cockpit.bar)
+        parts =
+            tr("%1 with the bar %2").arg(parts, barName(prepared.stock.bars[nearest.cockpit.bar]));
+    if (nearest.offMm < leastToldMm)
+        return tr("In the box: %1.").arg(parts);
+    return tr("Nearest in the box: %1, %2 off.").arg(parts, mm(nearest.offMm));
+}
+
+QString steeringSentence(const Tried& tried)
+{
+    const double ahead = tried.gripAheadOfSteeringMm;
+    const double more = ahead - tried.advisedAheadOfSteeringMm;
+    const QString place = ahead >= 0.0 ? tr("Grips %1 ahead of the steering axis").arg(mm(ahead))
+                                       : tr("Grips %1 behind the steering axis").arg(mm(-ahead));
+    if (std::abs(more) < leastToldMm)
+        return tr("%1, as advised.").arg(place);
+    // Ahead of the axis, less is nearer to it; behind it, more is.
+    return tr(more > 0.0 ? QT_TRANSLATE_NOOP("Trial", "%1, %2 further forward than advised.")
+                         : QT_TRANSLATE_NOOP("Trial", "%1, %2 further back than advised."))
+        .arg(place, mm(std::abs(more)));
+}
+
+QString jointValue(const JointAngle& angle)
+{
+    return degrees(angle.value.deg());
+}
+
+QString rangePlaceName(RangePlace place)
+{
+    switch (place) {
+    case RangePlace::Inside: return tr("inside its range");
+    case RangePlace::NearEdge: return tr("near the edge of its range");
+    case RangePlace::Outside: return tr("outside its range");
+    }
+    return {};
+}
+
+QString pulledStep(bool saddle)
+{
+    return saddle ? tr("saddle moved") : tr("bar moved");
+}
+
+QString backToAdvisedStep()
+{
+    return tr("back to the advised set-up");
+}
+
+} // namespace tripoise

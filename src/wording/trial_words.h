@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+//
+// What is said of contacts pulled about by hand, and of the joints that follow.
+#pragma once
+
+#include "advice/trial.h"
+#include "drawing/side_view.h"
+
+#include <QString>
+#include <QStringList>
+
+namespace tripoise {
+
+/// "Bar 10 mm nearer, 4 mm lower. Saddle 3 mm higher."; empty where nothing was moved.
+[[nodiscard]] QString pulledSentence(const Tried& tried, const Setup& advised);
+/// "A 92 mm stem on 14 mm of spacers would put it there."
+[[nodiscard]] QString wouldCarrySentence(const Tried& tried);
+/// "Nearest in the box: 90 mm, +6° on 15 mm of spacers, 3 mm off."
+[[nodiscard]] QString nearestSentence(const Tried& tried, const Prepared& prepared);
+/// "Grips 24 mm ahead of the steering axis, 10 mm less."
+[[nodiscard]] QString steeringSentence(const Tried& tried);
+
+[[nodiscard]] QString jointValue(const JointAngle& angle);
+/// "inside", "near the edge", "outside": what a sign beside the angle says.
+[[nodiscard]] QString rangePlaceName(RangePlace place);
+
+/// What a step of undo is called.
+[[nodiscard]] QString pulledStep(bool saddle);
+[[nodiscard]] QString backToAdvisedStep();
+
+} // namespace tripoise

@@ -1,0 +1,116 @@
+// SPDX-License-Identifier: MIT
+//
+// The visits the window is made for, on the real Main.qml with real clicks and keys; the answers are
+// held against the model asked directly.
+#include "command/tables.h"
+#include "document/read.h"
+#include "window/window_fixture.h"
+#include "wording/advice_text.h"
+
+#include <QQmlContext>
+#include <QQmlEngine>
+#include <QtQml/QQmlExtensionPlugin>
+#include <QtQuickTest>
+
+Q_IMPORT_QML_PLUGIN(TripoisePlugin)
+
+using namespace tripoise;
+
+/// What the model answers to a session's fitting, asked without the window.
+class Truth : public QObject {
+    Q_OBJECT
+
+public:
+    Q_INVOKABLE QVariantMap decide(QObject* object) const
+    {
+        const auto* session = qobject_cast<Session*>(object);
+        if (!session)
+            return {};
+        const Fitting& fitting = session->fitting();
+        const Tables tables = weighted(shippedTables(), fitting.choices);
+        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+        const Advice advice =
+            advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
+        if (!advice.solved)
+            return {};
+        const Candidate& named = advice.candidates[advice.verdict.named];
+        QVariantMap map{{QStringLiteral("size"), QString::fromStdString(
+                                                     prepared.sizes[named.size].frame.size)},
+                        {QStringLiteral("frame"), int(named.size)},
+                        {QStringLiteral("sentence"),
+                         verdictSentence(advice, prepared, fitting.riding)},
+                        {QStringLiteral("stem"), named.best->setup.stem.lengthMm}};
+        QVariantList uses;
+        for (const UseSetup& use : named.byUse)
+            uses << use.advised.setup.stem.lengthMm;
+        map.insert(QStringLiteral("stemsByUse"), uses);
+        return map;
+    }
+    Q_INVOKABLE QVariantList readings(QObject* object, const QString& key) const
+    {
+        QVariantList readings;
+        if (const auto* session = qobject_cast<Session*>(object))
+            for (const Measurement& measurement : session->fitting().rider.measurements)
+                if (keyOf(measurement.quantity) == key.toStdString())
+                    for (const double reading : measurement.readings)
+                        readings << reading;
+        return readings;
+    }
+    Q_INVOKABLE QVariantList shares(QObject* object) const
+    {
+        QVariantList shares;
+        if (const auto* session = qobject_cast<Session*>(object))
+            for (const double share : session->fitting().riding.mix.share)
+                shares << share;
+        return shares;
+    }
+    Q_INVOKABLE QVariantMap trial(QObject* object) const
+    {
+        const auto* session = qobject_cast<Session*>(object);
+        if (!session || !session->fitting().choices.trial)
+            return {};
+        const Trial& trial = *session->fitting().choices.trial;
+        return {{QStringLiteral("reach"), trial.gripReachMm},
+                {QStringLiteral("height"), trial.gripHeightMm}};
+    }
+    Q_INVOKABLE int frames(QObject* object) const
+    {
+        const auto* session = qobject_cast<Session*>(object);
+        return session ? int(session->fitting().frames.size()) : -1;
+    }
+};
+
+class Setup : public QObject {
+    Q_OBJECT
+
+public slots:
+    void applicationAvailable() { QQuickStyle::setStyle(QStringLiteral("Fusion")); }
+    void qmlEngineAvailable(QQmlEngine* engine)
+    {
+        engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
+        engine->rootContext()->setContextProperty(QStringLiteral("truth"), &m_truth);
+        engine->rootContext()->setContextProperty(
+            QStringLiteral("demoFolder"),
+            QUrl::fromLocalFile(QStringLiteral(TRIPOISE_ASSETS "/demo/")).toString());
+        engine->rootContext()->setContextProperty(QStringLiteral("ownFolder"),
+                                                  QUrl::fromLocalFile(ownFolder).toString());
+    }
+
+public:
+    inline static QString ownFolder;
+
+private:
+    Truth m_truth;
+};
+
+int main(int argc, char** argv)
+{
+    const OwnFolders folders;
+    Setup::ownFolder = folders.path(QString());
+    QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
+    QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
+    Setup setup;
+    return quick_test_main_with_setup(argc, argv, "journeys", QUICK_TEST_SOURCE_DIR, &setup);
+}
+
+#include "tst_journeys.moc"
