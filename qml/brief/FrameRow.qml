@@ -29,9 +29,7 @@ ColumnLayout {
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: row.fields.title + ", " + row.fields.figures
-        Accessible.description: row.fields.note
-        Accessible.expandable: true
-        Accessible.expanded: row.open
+        Accessible.description: (row.open ? qsTr("open") : qsTr("folded")) + (row.fields.note ? ". " + row.fields.note : "")
         Accessible.onPressAction: heading.click()
         onClicked: row.open = !row.open
         Keys.onReturnPressed: heading.click()

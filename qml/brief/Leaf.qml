@@ -22,8 +22,7 @@ ColumnLayout {
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: leaf.summary ? leaf.title + ". " + leaf.summary : leaf.title
-        Accessible.expandable: true
-        Accessible.expanded: leaf.open
+        Accessible.description: leaf.open ? qsTr("open") : qsTr("folded")
         Accessible.onPressAction: heading.click()
         onClicked: leaf.open = !leaf.open
         Keys.onReturnPressed: heading.click()
