@@ -18,56 +18,60 @@ Fold {
         session: section.session
         documents: section.documents
     }
-    InkText {
-        text: qsTr("What is ticked may be used. The box is remembered from one rider to the next.")
-        font.pixelSize: Look.small
-        color: Look.soft
+    Column {
+        spacing: Look.hairGap
         Layout.fillWidth: true
-    }
-    PartsList {
-        objectName: "stems"
-        title: qsTr("Stems")
-        addText: qsTr("Add a stem")
-        parts: box.stems
-        session: section.session
-        stems: true
-        open: true
-        Layout.fillWidth: true
-    }
-    PartsList {
-        objectName: "bars"
-        title: qsTr("Bars")
-        addText: qsTr("Add a bar")
-        parts: box.bars
-        session: section.session
-        bars: true
-        Layout.fillWidth: true
-    }
-    PartsList {
-        objectName: "spacers"
-        title: qsTr("Spacers")
-        addText: qsTr("Add a spacer")
-        parts: box.spacers
-        session: section.session
-        Layout.fillWidth: true
-    }
-    PartsList {
-        objectName: "cranks"
-        title: qsTr("Cranks")
-        addText: qsTr("Add a crank")
-        parts: box.cranks
-        session: section.session
-        Layout.fillWidth: true
-    }
-    Leaf {
-        objectName: "others"
-        title: qsTr("Fitted crank, saddle, pedals")
-        Layout.fillWidth: true
-        FieldList {
+        InkText {
+            text: qsTr("What is ticked may be used. The box is remembered from one rider to the next.")
+            font.pixelSize: Look.small
+            color: Look.soft
+            width: parent.width
+        }
+        PartsList {
+            objectName: "stems"
+            title: qsTr("Stems")
+            addText: qsTr("Add a stem")
+            parts: box.stems
             session: section.session
-            fields: box.rest
-            datumOf: (field, label) => box.datumOf(field)
-            Layout.fillWidth: true
+            stems: true
+            open: true
+            width: parent.width
+        }
+        PartsList {
+            objectName: "bars"
+            title: qsTr("Bars")
+            addText: qsTr("Add a bar")
+            parts: box.bars
+            session: section.session
+            bars: true
+            width: parent.width
+        }
+        PartsList {
+            objectName: "spacers"
+            title: qsTr("Spacers")
+            addText: qsTr("Add a spacer")
+            parts: box.spacers
+            session: section.session
+            width: parent.width
+        }
+        PartsList {
+            objectName: "cranks"
+            title: qsTr("Cranks")
+            addText: qsTr("Add a crank")
+            parts: box.cranks
+            session: section.session
+            width: parent.width
+        }
+        Leaf {
+            objectName: "others"
+            title: qsTr("Fitted crank, saddle, pedals")
+            width: parent.width
+            FieldList {
+                session: section.session
+                fields: box.rest
+                datumOf: (field, label) => box.datumOf(field)
+                width: parent.width
+            }
         }
     }
 }

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // Number fields one below the other; each tells from where to where it is taken.
-ColumnLayout {
+Column {
     id: list
     required property Session session
     property var fields: [] // of NumberField
@@ -28,7 +27,7 @@ ColumnLayout {
             objectName: "field_" + modelData.objectName
             field: modelData
             session: list.session
-            Layout.fillWidth: true
+            width: list.width
             Connections {
                 target: entry.input
                 function onAccepted() { list.entered() }

@@ -5,7 +5,7 @@ import QtQuick.Templates as T
 import Tripoise
 
 // One size: a line of a table, and under it what can be typed about it.
-ColumnLayout {
+Column {
     id: row
     required property FrameFields fields
     required property Session session
@@ -24,12 +24,12 @@ ColumnLayout {
     T.AbstractButton {
         id: heading
         objectName: "heading"
-        Layout.fillWidth: true
+        width: row.width
         implicitHeight: Math.max(Look.control, words.implicitHeight + Look.hairGap)
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: row.fields.title + ", " + row.fields.figures
-        Accessible.description: row.fields.note
+        Accessible.description: (row.open ? qsTr("open") : qsTr("folded")) + (row.fields.note ? ". " + row.fields.note : "")
         Accessible.onPressAction: heading.click()
         onClicked: row.open = !row.open
         Keys.onReturnPressed: heading.click()
@@ -80,158 +80,161 @@ ColumnLayout {
         text: row.fields.note
         font.pixelSize: Look.small
         color: row.fields.entered ? Look.hazardText : Look.soft
-        Layout.fillWidth: true
-        Layout.leftMargin: Look.gap
+        width: row.width
+        leftPadding: Look.gap
     }
 
-    ColumnLayout {
+    Item {
         visible: row.open
-        spacing: Look.hairGap
-        Layout.fillWidth: true
-        Layout.leftMargin: Look.gap
-        Layout.bottomMargin: Look.smallGap
-
-        GridLayout {
-            columns: row.width > 200 * Look.textScale ? 2 : 1
-            columnSpacing: Look.smallGap
-            Layout.fillWidth: true
-            NameEntry {
-                objectName: "model"
-                session: row.session
-                label: qsTr("Model")
-                value: row.fields.model
-                onNamed: name => row.fields.setModel(name)
-                Layout.alignment: Qt.AlignTop
-                Layout.fillWidth: true
-                Layout.preferredWidth: 2
-            }
-            NameEntry {
-                id: sizeEntry
-                objectName: "size"
-                session: row.session
-                label: qsTr("Size")
-                value: row.fields.size
-                message: row.fields.sizeMessage
-                onNamed: name => row.fields.setSize(name)
-                Layout.alignment: Qt.AlignTop
-                Layout.fillWidth: true
-                Layout.preferredWidth: 1
-            }
-        }
-        FieldList {
-            session: row.session
-            fields: row.fields.first
-            datumOf: row.datum
-            Layout.fillWidth: true
-        }
-        Leaf {
-            objectName: "rest"
-            title: qsTr("The rest of the table")
-            Layout.fillWidth: true
-            FieldList {
-                session: row.session
-                fields: row.fields.rest
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-        }
-        Leaf {
-            objectName: "wheel"
-            title: qsTr("Wheels")
-            Layout.fillWidth: true
-            FieldList {
-                session: row.session
-                fields: row.fields.wheel
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-            Tick {
-                objectName: "mudguard"
-                text: qsTr("Mudguards")
-                checked: row.fields.mudguard
-                onClicked: {
-                    row.fields.setMudguard(checked)
-                    checked = Qt.binding(() => row.fields.mudguard)
-                }
-                Layout.fillWidth: true
-            }
-            FieldList {
-                visible: row.fields.mudguard
-                session: row.session
-                fields: row.fields.guard
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-        }
-        Leaf {
-            objectName: "headset"
-            title: qsTr("Headset and steerer")
-            Layout.fillWidth: true
-            FieldList {
-                session: row.session
-                fields: row.fields.headset
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-            Choice {
-                objectName: "material"
-                name: qsTr("Steerer made of")
-                options: [
-                    { text: qsTr("Steel"), value: "steel" },
-                    { text: qsTr("Aluminium"), value: "aluminium" },
-                    { text: qsTr("Carbon"), value: "carbon" }
-                ]
-                value: row.fields.material
-                onChosen: value => row.fields.setMaterial(value)
-                Layout.fillWidth: true
-            }
-        }
-        Leaf {
-            objectName: "post"
-            title: qsTr("Seat post")
-            Layout.fillWidth: true
-            FieldList {
-                session: row.session
-                fields: row.fields.post
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-        }
-        Leaf {
-            objectName: "weights"
-            title: qsTr("Weights")
-            Layout.fillWidth: true
-            FieldList {
-                session: row.session
-                fields: row.fields.weights
-                datumOf: row.datum
-                Layout.fillWidth: true
-            }
-        }
-        InkText {
-            text: qsTr("≈ follows from the other figures. ? is what is usual, until it is given.")
-            font.pixelSize: Look.small
-            color: Look.soft
-            Layout.fillWidth: true
-        }
-        Flow {
+        width: row.width
+        height: form.height + Look.smallGap
+        Column {
+            id: form
+            x: Look.gap
+            width: parent.width - x
             spacing: Look.hairGap
-            Layout.fillWidth: true
-            InkButton {
-                objectName: "copy"
-                iconName: "copy"
-                text: qsTr("Same again")
-                hint: qsTr("Another size with these figures")
-                onClicked: row.copyAsked()
+
+            Grid {
+                id: names
+                readonly property bool wide: width > 200 * Look.textScale
+                columns: wide ? 2 : 1
+                columnSpacing: Look.smallGap
+                rowSpacing: Look.hairGap
+                width: parent.width
+                NameEntry {
+                    objectName: "model"
+                    session: row.session
+                    label: qsTr("Model")
+                    value: row.fields.model
+                    onNamed: name => row.fields.setModel(name)
+                    width: names.wide ? names.width - sizeEntry.width - Look.smallGap : names.width
+                }
+                NameEntry {
+                    id: sizeEntry
+                    objectName: "size"
+                    session: row.session
+                    label: qsTr("Size")
+                    value: row.fields.size
+                    message: row.fields.sizeMessage
+                    onNamed: name => row.fields.setSize(name)
+                    width: names.wide ? Math.round(names.width / 3) : names.width
+                }
             }
-            InkButton {
-                objectName: "remove"
-                iconName: "remove"
-                text: qsTr("Remove")
-                hint: qsTr("Delete, on the size's line")
-                onClicked: row.removeAsked()
+            FieldList {
+                session: row.session
+                fields: row.fields.first
+                datumOf: row.datum
+                width: parent.width
+            }
+            Leaf {
+                objectName: "rest"
+                title: qsTr("The rest of the table")
+                width: parent.width
+                FieldList {
+                    session: row.session
+                    fields: row.fields.rest
+                    datumOf: row.datum
+                    width: parent.width
+                }
+            }
+            Leaf {
+                objectName: "wheel"
+                title: qsTr("Wheels")
+                width: parent.width
+                FieldList {
+                    session: row.session
+                    fields: row.fields.wheel
+                    datumOf: row.datum
+                    width: parent.width
+                }
+                Tick {
+                    objectName: "mudguard"
+                    text: qsTr("Mudguards")
+                    checked: row.fields.mudguard
+                    onClicked: {
+                        row.fields.setMudguard(checked)
+                        checked = Qt.binding(() => row.fields.mudguard)
+                    }
+                    width: parent.width
+                }
+                FieldList {
+                    visible: row.fields.mudguard
+                    session: row.session
+                    fields: row.fields.guard
+                    datumOf: row.datum
+                    width: parent.width
+                }
+            }
+            Leaf {
+                objectName: "headset"
+                title: qsTr("Headset and steerer")
+                width: parent.width
+                FieldList {
+                    session: row.session
+                    fields: row.fields.headset
+                    datumOf: row.datum
+                    width: parent.width
+                }
+                Choice {
+                    objectName: "material"
+                    name: qsTr("Steerer made of")
+                    options: [
+                        { text: qsTr("Steel"), value: "steel" },
+                        { text: qsTr("Aluminium"), value: "aluminium" },
+                        { text: qsTr("Carbon"), value: "carbon" }
+                    ]
+                    value: row.fields.material
+                    onChosen: value => row.fields.setMaterial(value)
+                    width: parent.width
+                }
+            }
+            Leaf {
+                objectName: "post"
+                title: qsTr("Seat post")
+                width: parent.width
+                FieldList {
+                    session: row.session
+                    fields: row.fields.post
+                    datumOf: row.datum
+                    width: parent.width
+                }
+            }
+            Leaf {
+                objectName: "weights"
+                title: qsTr("Weights")
+                width: parent.width
+                FieldList {
+                    session: row.session
+                    fields: row.fields.weights
+                    datumOf: row.datum
+                    width: parent.width
+                }
+            }
+            InkText {
+                text: qsTr("≈ follows from the other figures. ? is what is usual, until it is given.")
+                font.pixelSize: Look.small
+                color: Look.soft
+                width: parent.width
+            }
+            Flow {
+                spacing: Look.hairGap
+                width: parent.width
+                InkButton {
+                    objectName: "copy"
+                    iconName: "copy"
+                    text: qsTr("Same again")
+                    hint: qsTr("Another size with these figures")
+                    onClicked: row.copyAsked()
+                }
+                InkButton {
+                    objectName: "remove"
+                    iconName: "remove"
+                    text: qsTr("Remove")
+                    hint: qsTr("Delete, on the size's line")
+                    onClicked: row.removeAsked()
+                }
             }
         }
     }
-    Hairline { Layout.fillWidth: true }
+    Hairline { width: row.width }
 }

@@ -31,7 +31,7 @@ Fold {
         id: frames
         session: section.session
     }
-    ColumnLayout {
+    Column {
         spacing: 0
         Layout.fillWidth: true
         Repeater {
@@ -41,7 +41,7 @@ Fold {
                 required property int index
                 objectName: "frame_" + index
                 session: section.session
-                Layout.fillWidth: true
+                width: parent.width
                 onCopyAsked: section.openNew(frames.duplicate(index))
                 onRemoveAsked: section.removeAt(index)
             }

@@ -5,7 +5,7 @@ import QtQuick.Templates as T
 import Tripoise
 
 // A part of a section that folds away: a small line, and what is under it.
-ColumnLayout {
+Column {
     id: leaf
     property string title
     property string summary
@@ -17,11 +17,12 @@ ColumnLayout {
     T.AbstractButton {
         id: heading
         objectName: "heading"
-        Layout.fillWidth: true
+        width: leaf.width
         implicitHeight: Math.max(Math.round(Look.control * 0.86), line.implicitHeight + Look.hairGap)
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
         Accessible.name: leaf.summary ? leaf.title + ". " + leaf.summary : leaf.title
+        Accessible.description: leaf.open ? qsTr("open") : qsTr("folded")
         Accessible.onPressAction: heading.click()
         onClicked: leaf.open = !leaf.open
         Keys.onReturnPressed: heading.click()
@@ -59,12 +60,15 @@ ColumnLayout {
             FocusRing { target: heading; anchors.margins: 0 }
         }
     }
-    ColumnLayout {
-        id: body
+    Item {
         visible: leaf.open
-        spacing: Look.hairGap
-        Layout.fillWidth: true
-        Layout.leftMargin: Look.gap
-        Layout.bottomMargin: Look.smallGap
+        width: leaf.width
+        height: body.height + Look.smallGap
+        Column {
+            id: body
+            x: Look.gap
+            width: parent.width - x
+            spacing: Look.hairGap
+        }
     }
 }

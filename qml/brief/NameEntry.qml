@@ -4,7 +4,7 @@ import QtQuick.Layouts
 import Tripoise
 
 // A name on a line of its own, taken when the keys leave it.
-ColumnLayout {
+Column {
     id: entry
     required property Session session
     property string label
@@ -18,7 +18,7 @@ ColumnLayout {
         text: entry.label
         font.pixelSize: Look.small
         color: Look.soft
-        Layout.fillWidth: true
+        width: entry.width
         Accessible.ignored: true
     }
     TextEntry {
@@ -28,7 +28,7 @@ ColumnLayout {
         name: entry.label
         level: entry.message ? "wrong" : "fine"
         Accessible.description: entry.message
-        Layout.fillWidth: true
+        width: entry.width
         onTextEdited: edited = true
         onEditingFinished: {
             if (!edited)
@@ -49,7 +49,7 @@ ColumnLayout {
     RowLayout {
         visible: entry.message
         spacing: Look.hairGap
-        Layout.fillWidth: true
+        width: entry.width
         Icon {
             name: "hazard"
             color: Look.hazardText

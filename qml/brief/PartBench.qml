@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The part on the bench: a new one until it is put in the box, or one of the box being changed.
-RowLayout {
+Row {
     id: bench
     required property PartsModel parts
     required property Session session
@@ -28,12 +27,13 @@ RowLayout {
 
     Rectangle {
         color: Look.ink
-        Layout.preferredWidth: 2
-        Layout.fillHeight: true
+        width: 2
+        height: form.height
     }
-    ColumnLayout {
+    Column {
+        id: form
         spacing: Look.hairGap
-        Layout.fillWidth: true
+        width: bench.width - 2 - bench.spacing
         NameEntry {
             id: nameEntry
             objectName: "partName"
@@ -42,7 +42,7 @@ RowLayout {
             label: qsTr("Name")
             value: bench.parts.partName
             onNamed: name => bench.parts.setPartName(name)
-            Layout.fillWidth: true
+            width: parent.width
         }
         Choice {
             objectName: "barKind"
@@ -55,7 +55,7 @@ RowLayout {
             ]
             value: bench.parts.barKind
             onChosen: value => bench.parts.setBarKind(value)
-            Layout.fillWidth: true
+            width: parent.width
         }
         FieldList {
             id: fields
@@ -63,7 +63,7 @@ RowLayout {
             fields: bench.parts.fields
             datumOf: (field, label) => bench.parts.datumOf(field)
             onEntered: bench.done()
-            Layout.fillWidth: true
+            width: parent.width
         }
         Tick {
             objectName: "reversible"
@@ -74,11 +74,11 @@ RowLayout {
                 bench.parts.setReversible(checked)
                 checked = Qt.binding(() => bench.parts.reversible)
             }
-            Layout.fillWidth: true
+            width: parent.width
         }
         Flow {
             spacing: Look.hairGap
-            Layout.fillWidth: true
+            width: parent.width
             InkButton {
                 objectName: "putIn"
                 visible: bench.parts.adding

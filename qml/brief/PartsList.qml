@@ -25,17 +25,18 @@ Leaf {
     Repeater {
         id: rows
         model: list.parts
-        ColumnLayout {
+        Column {
             id: row
             required property int index
             required property string text
             required property string clamps
             required property string note
             required property bool ticked
+            readonly property bool narrow: width < 210 * Look.textScale
             readonly property bool onBench: list.parts.benchRow === index
             objectName: "part_" + index
             spacing: 0
-            Layout.fillWidth: true
+            width: parent.width
 
             function takeFocus() { tick.forceActiveFocus(Qt.TabFocusReason) }
             function edit() {
@@ -51,11 +52,11 @@ Leaf {
 
             RowLayout {
                 spacing: Look.hairGap
-                Layout.fillWidth: true
+                width: row.width
                 Tick {
                     id: tick
                     objectName: "tick"
-                    text: row.text
+                    text: row.narrow && row.clamps ? row.text + "  " + row.clamps : row.text
                     checked: row.ticked
                     Accessible.name: row.clamps ? row.text + ", " + row.clamps : row.text
                     Accessible.description: row.note
@@ -79,7 +80,7 @@ Leaf {
                     }
                 }
                 InkText {
-                    visible: row.clamps
+                    visible: row.clamps && !row.narrow
                     text: row.clamps
                     font.pixelSize: Look.small
                     color: Look.soft
@@ -114,15 +115,15 @@ Leaf {
                 font.pixelSize: Look.small
                 font.italic: true
                 color: Look.soft
-                Layout.fillWidth: true
-                Layout.leftMargin: Math.round(Look.body * 1.15) + Look.smallGap
+                width: row.width
+                leftPadding: Math.round(Look.body * 1.15) + Look.smallGap
                 Accessible.ignored: true
             }
             Loader {
                 id: bench
                 active: row.onBench
                 visible: active
-                Layout.fillWidth: true
+                width: row.width
                 sourceComponent: PartBench {
                     parts: list.parts
                     session: list.session
@@ -138,12 +139,12 @@ Leaf {
         text: qsTr("None yet")
         font.italic: true
         color: Look.soft
-        Layout.fillWidth: true
+        width: parent.width
     }
     Flow {
         visible: list.parts.removedText
         spacing: Look.smallGap
-        Layout.fillWidth: true
+        width: parent.width
         InkText {
             text: qsTr("%1 is out of the box.").arg(list.parts.removedText)
             font.pixelSize: Look.small
@@ -175,7 +176,7 @@ Leaf {
         id: newPart
         active: list.parts.adding
         visible: active
-        Layout.fillWidth: true
+        width: parent.width
         sourceComponent: PartBench {
             objectName: "newPart"
             parts: list.parts

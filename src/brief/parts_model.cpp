@@ -155,8 +155,8 @@ public:
             return;
         const Line before = *line; // the list is about to change
         Stock shop = m_bench.shop();
-        if (shopCount(before.part) < lineCount(before.part))
-            shop = withPart<List>(std::move(shop), asInStock(before.part)); // it stays in sight
+        for (auto n = shopCount(before.part); n < lineCount(before.part); ++n) // stay in sight
+            shop = withPart<List>(std::move(shop), asInStock(before.part));
         m_bench.put(withTick<List>(m_bench.fitting(), before, ticked), std::move(shop),
                     ticked ? Words::tr("%1 ticked in").arg(textOf(before.part))
                            : Words::tr("%1 ticked out").arg(textOf(before.part)),
