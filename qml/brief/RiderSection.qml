@@ -46,10 +46,13 @@ Fold {
         font.italic: true
         Layout.fillWidth: true
     }
+    Column { // not a layout: rows of changing height are not laid out twice
+        spacing: Look.smallGap
+        Layout.fillWidth: true
     Repeater {
         id: rows
         model: measurements
-        ColumnLayout {
+        Column {
             id: row
             required property int index
             required property NumberField field
@@ -61,8 +64,8 @@ Fold {
             readonly property Item firstInput: entry.input
             readonly property bool typing: entry.typing || again.typing
             objectName: quantity
-            spacing: 2
-            Layout.fillWidth: true
+            spacing: Look.hairGap
+            width: parent ? parent.width : 0
             onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()
 
             NumberEntry {
@@ -72,7 +75,7 @@ Fold {
                 session: section.session
                 under: true
                 fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 110 : 92) * Look.textScale)
-                Layout.fillWidth: true
+                width: parent.width
                 Choice {
                     objectName: "certainty"
                     visible: row.field.hasValue
@@ -94,9 +97,10 @@ Fold {
                 field: row.second
                 session: section.session
                 fieldWidth: entry.fieldWidth
-                Layout.fillWidth: true
+                width: parent.width
             }
         }
+    }
     }
     Chip {
         objectName: "moreMeasurements"
