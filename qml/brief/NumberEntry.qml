@@ -3,80 +3,90 @@ import QtQuick
 import QtQuick.Layouts
 import Tripoise
 
-// One number: its name, where it is typed, its unit, and a word beside it when something is odd.
-ColumnLayout {
+// One number: its name, where it is typed, its unit, what belongs on the same line, and a word
+// under it when something is odd. Name and field share a line where there is room.
+Item {
     id: entry
     required property NumberField field
     required property Session session
     property string label: field.label
     property string spoken: label // where the label alone would not tell
     property bool labelled: true
+    property bool under: false // always under its name
     property int fieldWidth: Math.round(84 * Look.textScale)
     readonly property bool typing: line.activeFocus
     property alias input: line
-    readonly property bool wraps: labelled && width < name.implicitWidth + fieldWidth + unit.width + 2 * Look.smallGap
+    default property alias aside: aside.data
 
-    spacing: 1
+    readonly property int unitWidth: Math.max(unit.implicitWidth, Math.round(22 * Look.textScale))
+    readonly property bool onOneLine: labelled && !under
+        && width >= name.implicitWidth + fieldWidth + unitWidth + 2 * Look.smallGap
 
-    GridLayout {
-        Layout.fillWidth: true
-        columns: entry.wraps ? 2 : 3
-        columnSpacing: Look.smallGap
-        rowSpacing: 1
-        InkText {
-            id: name
-            visible: entry.labelled
-            text: entry.label
-            color: Look.ink
-            Layout.fillWidth: true
-            Layout.columnSpan: entry.wraps ? 2 : 1
-            Accessible.ignored: true
+    implicitWidth: fieldWidth + unitWidth + Look.smallGap
+    implicitHeight: told.visible ? told.y + told.height : aside.y + Math.max(line.height, aside.height)
+
+    InkText {
+        id: name
+        visible: entry.labelled
+        text: entry.label
+        y: entry.onOneLine ? (line.height - height) / 2 : 0
+        width: entry.onOneLine ? line.x - Look.smallGap : entry.width
+        Accessible.ignored: true
+    }
+    TextEntry {
+        id: line
+        objectName: "input"
+        name: entry.field.unitLabel ? entry.spoken + ", " + entry.field.unitLabel : entry.spoken
+        placeholderText: entry.field.placeholder
+        level: entry.field.level
+        Accessible.description: entry.field.message
+        x: entry.onOneLine ? entry.width - entry.unitWidth - Look.hairGap - width : 0
+        y: entry.onOneLine || !entry.labelled ? 0 : name.height + 2
+        width: Math.min(entry.fieldWidth, entry.width - entry.unitWidth - Look.hairGap)
+        property bool edited: false // by the keys, since it was last taken
+        onTextEdited: {
+            edited = true
+            entry.field.type(text)
         }
-        TextEntry {
-            id: line
-            objectName: "input"
-            name: entry.field.unitLabel ? entry.spoken + ", " + entry.field.unitLabel : entry.spoken
-            placeholderText: entry.field.placeholder
-            level: entry.field.level
-            Accessible.description: entry.field.message
-            Layout.preferredWidth: entry.fieldWidth
-            Layout.fillWidth: entry.wraps
-            property bool edited: false // by the keys, since it was last taken
-            onTextEdited: {
-                edited = true
-                entry.field.type(text)
-            }
-            onEditingFinished: {
-                if (edited) {
-                    edited = false
-                    entry.field.commit(text)
-                }
-            }
-            onUndoAsked: {
+        onEditingFinished: {
+            if (edited) {
                 edited = false
-                if (!entry.field.takeBack()) // first what does not count
-                    entry.session.undo()
+                entry.field.commit(text)
             }
-            onRedoAsked: { edited = false; entry.session.redo() }
-            Keys.onUpPressed: { edited = false; entry.field.step(1) }
-            Keys.onDownPressed: { edited = false; entry.field.step(-1) }
-            Keys.onEscapePressed: { edited = false; entry.field.revert() }
-            Component.onCompleted: text = entry.field.text
         }
-        InkText {
-            id: unit
-            text: entry.field.unitLabel
-            font.pixelSize: Look.small
-            color: Look.soft
-            wrapMode: Text.NoWrap
-            Layout.preferredWidth: Math.max(implicitWidth, Math.round(20 * Look.textScale))
-            Accessible.ignored: true
+        onUndoAsked: {
+            edited = false
+            if (!entry.field.takeBack()) // first what does not count
+                entry.session.undo()
         }
+        onRedoAsked: { edited = false; entry.session.redo() }
+        Keys.onUpPressed: { edited = false; entry.field.step(1) }
+        Keys.onDownPressed: { edited = false; entry.field.step(-1) }
+        Keys.onEscapePressed: { edited = false; entry.field.revert() }
+        Component.onCompleted: text = entry.field.text
+    }
+    InkText {
+        id: unit
+        text: entry.field.unitLabel
+        font.pixelSize: Look.small
+        color: Look.soft
+        wrapMode: Text.NoWrap
+        x: line.x + line.width + Look.hairGap
+        y: line.y + (line.height - height) / 2
+        Accessible.ignored: true
+    }
+    Row {
+        id: aside
+        readonly property bool fits: entry.width - unit.x - entry.unitWidth >= implicitWidth + Look.hairGap
+        x: fits ? entry.width - implicitWidth : 0
+        y: fits || !children.length ? line.y + (fits ? (line.height - height) / 2 : 0) : line.y + line.height + Look.hairGap
     }
     RowLayout {
+        id: told
         visible: entry.field.message
+        y: aside.y + Math.max(aside.fits ? line.height : 0, aside.height, aside.children.length ? 0 : line.height) + 2
+        width: entry.width
         spacing: Look.hairGap
-        Layout.fillWidth: true
         Icon {
             visible: entry.field.level === "odd" || entry.field.level === "wrong"
             name: "hazard"

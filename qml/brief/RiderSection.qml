@@ -70,22 +70,21 @@ Fold {
                 objectName: "first"
                 field: row.field
                 session: section.session
+                under: true
                 fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 110 : 92) * Look.textScale)
                 Layout.fillWidth: true
-            }
-            Choice {
-                objectName: "certainty"
-                visible: row.field.hasValue
-                name: qsTr("how %1 was taken").arg(row.field.label)
-                options: [
-                    { text: qsTr("once"), value: "once" },
-                    { text: qsTr("twice"), value: "twice" },
-                    { text: qsTr("guess"), value: "guess" }
-                ]
-                value: row.certainty
-                onChosen: value => measurements.setCertainty(row.index, value)
-                Layout.alignment: Qt.AlignRight
-                Layout.bottomMargin: Look.hairGap
+                Choice {
+                    objectName: "certainty"
+                    visible: row.field.hasValue
+                    name: qsTr("how %1 was taken").arg(row.field.label)
+                    options: [
+                        { text: qsTr("once"), value: "once" },
+                        { text: qsTr("twice"), value: "twice" },
+                        { text: qsTr("guess"), value: "guess" }
+                    ]
+                    value: row.certainty
+                    onChosen: value => measurements.setCertainty(row.index, value)
+                }
             }
             NumberEntry {
                 id: again

@@ -57,6 +57,9 @@ T.ApplicationWindow {
     Documents { id: documents; session: session }
     Preferences { id: preferences; session: session }
 
+    Binding { target: Look; property: "night"; value: preferences.night }
+    Binding { target: Look; property: "textScale"; value: preferences.textScale }
+
     WindowKeys {
         id: windowKeys
         session: session
@@ -156,7 +159,7 @@ T.ApplicationWindow {
         anchors.fill: parent
         active: shown
         sourceComponent: RiderView {
-            session: session
+            session: root.session
             onLeave: riderView.shown = false
         }
         onLoaded: item.forceActiveFocus()

@@ -2,9 +2,10 @@
 import QtQuick
 
 Shortcut {
+    property string keys
     property string what
     property string also
     readonly property string said: nativeText
-    sequences: also ? [sequence, also] : [sequence]
+    sequences: also ? [keys, also] : [keys]
     context: Qt.WindowShortcut
 }

@@ -4,26 +4,26 @@ import Tripoise
 
 // Every shortcut of the window, once: what the keys do, and what the list of keys shows.
 Item {
-    id: keys
+    id: list
     required property Session session
     required property Preferences preferences
     readonly property list<WindowKey> all: [
-        WindowKey { sequence: "Ctrl+N"; what: qsTr("new fitting"); onActivated: keys.newAsked() },
-        WindowKey { sequence: "Ctrl+O"; what: qsTr("open a fitting or a frame file"); onActivated: keys.openAsked() },
-        WindowKey { sequence: "Ctrl+S"; what: qsTr("save"); onActivated: keys.saveAsked() },
-        WindowKey { sequence: "Ctrl+Shift+S"; what: qsTr("save under another name"); onActivated: keys.saveAsAsked() },
-        WindowKey { sequence: "Ctrl+Z"; what: qsTr("undo"); onActivated: keys.session.undo() },
-        WindowKey { sequence: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: keys.session.redo() },
-        WindowKey { sequence: "F2"; what: qsTr("to the brief"); onActivated: keys.briefAsked() },
-        WindowKey { sequence: "F3"; what: qsTr("to the drawing"); onActivated: keys.boardAsked() },
-        WindowKey { sequence: "F4"; what: qsTr("to the decision"); onActivated: keys.decisionAsked() },
-        WindowKey { sequence: "F5"; what: qsTr("show the rider, and back"); onActivated: keys.riderAsked() },
-        WindowKey { sequence: "Ctrl+0"; what: qsTr("back to the advised set-up"); onActivated: keys.advisedAsked() },
-        WindowKey { sequence: "Ctrl+L"; what: qsTr("day or night"); onActivated: keys.preferences.toggleNight() },
-        WindowKey { sequence: "Ctrl+U"; what: qsTr("millimetres or inches"); onActivated: keys.preferences.toggleUnits() },
-        WindowKey { sequence: "Ctrl++"; also: "Ctrl+="; what: qsTr("larger letters"); onActivated: keys.preferences.largerText() },
-        WindowKey { sequence: "Ctrl+-"; what: qsTr("smaller letters"); onActivated: keys.preferences.smallerText() },
-        WindowKey { sequence: "F1"; what: qsTr("this list"); onActivated: keys.keysAsked() }
+        WindowKey { keys: "Ctrl+N"; what: qsTr("new fitting"); onActivated: list.newAsked() },
+        WindowKey { keys: "Ctrl+O"; what: qsTr("open a fitting or a frame file"); onActivated: list.openAsked() },
+        WindowKey { keys: "Ctrl+S"; what: qsTr("save"); onActivated: list.saveAsked() },
+        WindowKey { keys: "Ctrl+Shift+S"; what: qsTr("save under another name"); onActivated: list.saveAsAsked() },
+        WindowKey { keys: "Ctrl+Z"; what: qsTr("undo"); onActivated: list.session.undo() },
+        WindowKey { keys: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: list.session.redo() },
+        WindowKey { keys: "F2"; what: qsTr("to the brief"); onActivated: list.briefAsked() },
+        WindowKey { keys: "F3"; what: qsTr("to the drawing"); onActivated: list.boardAsked() },
+        WindowKey { keys: "F4"; what: qsTr("to the decision"); onActivated: list.decisionAsked() },
+        WindowKey { keys: "F5"; what: qsTr("show the rider, and back"); onActivated: list.riderAsked() },
+        WindowKey { keys: "Ctrl+0"; what: qsTr("back to the advised set-up"); onActivated: list.advisedAsked() },
+        WindowKey { keys: "Ctrl+L"; what: qsTr("day or night"); onActivated: list.preferences.toggleNight() },
+        WindowKey { keys: "Ctrl+U"; what: qsTr("millimetres or inches"); onActivated: list.preferences.toggleUnits() },
+        WindowKey { keys: "Ctrl++"; also: "Ctrl+="; what: qsTr("larger letters"); onActivated: list.preferences.largerText() },
+        WindowKey { keys: "Ctrl+-"; what: qsTr("smaller letters"); onActivated: list.preferences.smallerText() },
+        WindowKey { keys: "F1"; what: qsTr("this list"); onActivated: list.keysAsked() }
     ]
     /// Keys that work where the focus is; told in the list alone.
     readonly property var local: [
@@ -53,15 +53,15 @@ Item {
             required property int index
             Shortcut {
                 sequence: "Ctrl+" + (parent.index + 1)
-                onActivated: keys.presetAsked(parent.index)
+                onActivated: list.presetAsked(parent.index)
             }
         }
     }
 
     function textOf(sequence: string): string {
-        for (const key of all)
-            if (key.sequence === sequence)
-                return key.said
+        for (let i = 0; i < all.length; ++i)
+            if (all[i].keys === sequence)
+                return all[i].said
         return sequence
     }
 }

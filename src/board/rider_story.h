@@ -5,8 +5,10 @@
 // moves.
 #pragma once
 
-#include "drawing/layout.h"
+// First: moc 6.4 fails on a standard header that it meets before any of Qt's.
 #include "session/session.h"
+
+#include "drawing/layout.h"
 #include "wording/rider_words.h"
 
 #include <array>

@@ -6,13 +6,13 @@
 namespace tripoise {
 namespace {
 
-Dimension dimensionOf(std::string_view unit)
+NumberKind kindOf(std::string_view unit)
 {
     if (unit == "mm")
-        return Dimension::Length;
+        return NumberKind::Length;
     if (unit == "kg")
-        return Dimension::Mass;
-    return unit == "deg" ? Dimension::Angle : Dimension::Plain;
+        return NumberKind::Mass;
+    return unit == "deg" ? NumberKind::Angle : NumberKind::Plain;
 }
 
 } // namespace
@@ -21,7 +21,7 @@ NumberField* makeField(const char* key, const Limits& limits, double step, int d
                        bool needed, Marked marked, QObject* parent)
 {
     auto* field = new NumberField({entryName(key),
-                                   dimensionOf(limits.unit),
+                                   kindOf(limits.unit),
                                    {limits.low, limits.high},
                                    step,
                                    decimals,

@@ -26,7 +26,7 @@ FieldSpec specOf(Quantity quantity, bool needed)
     const TapeRow& row = shippedTables().tape.of(quantity);
     FieldSpec spec;
     spec.label = nameOf(quantity);
-    spec.dimension = quantity == Quantity::Mass ? Dimension::Mass : Dimension::Length;
+    spec.kind = quantity == Quantity::Mass ? NumberKind::Mass : NumberKind::Length;
     spec.plausible = {row.low, row.high};
     spec.decimals = 1;
     spec.needed = needed;

@@ -18,7 +18,7 @@ FieldSpec luggageSpec(bool front)
 {
     FieldSpec spec;
     spec.label = luggageLabel(front);
-    spec.dimension = Dimension::Mass;
+    spec.kind = NumberKind::Mass;
     spec.plausible = {plausible::luggage.low, plausible::luggage.high};
     spec.decimals = 1;
     spec.marked = Marked::AsTheBody;

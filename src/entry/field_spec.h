@@ -15,7 +15,7 @@ enum class Marked { AsParts, AsTheBody };
 
 struct FieldSpec {
     QString label;
-    Dimension dimension = Dimension::Length;
+    NumberKind kind = NumberKind::Length;
     Range plausible;
     double step = 1.0; ///< of the arrow keys, in the unit shown
     int decimals = 0;  ///< shown at most, in millimetres, kilograms, degrees

@@ -13,7 +13,7 @@ NumberField::NumberField(FieldSpec spec, QObject* parent) : QObject(parent), m_s
 
 Question NumberField::question() const
 {
-    return {m_spec.dimension, shownUnit(m_spec), m_spec.plausible, decimalSign()};
+    return {m_spec.kind, shownUnit(m_spec), m_spec.plausible, decimalSign()};
 }
 
 QString NumberField::said(double value) const

@@ -45,9 +45,9 @@ std::optional<Unit> unitOfWord(const QString& word)
     return std::nullopt;
 }
 
-std::optional<Unit> unitOfMark(QChar mark, Dimension dimension)
+std::optional<Unit> unitOfMark(QChar mark, NumberKind kind)
 {
-    const bool angle = dimension == Dimension::Angle;
+    const bool angle = kind == NumberKind::Angle;
     if (mark == QLatin1Char('\''))
         return angle ? Unit::ArcMinute : Unit::Foot;
     if (mark == QLatin1Char('"'))
@@ -72,14 +72,14 @@ std::optional<Unit> nextSmaller(Unit unit)
 }
 
 /// The units that a bare number is tried in, behind the one shown.
-std::span<const Unit> triedFor(Dimension dimension)
+std::span<const Unit> triedFor(NumberKind kind)
 {
     static constexpr std::array lengths{Unit::Millimetre, Unit::Centimetre, Unit::Metre,
                                         Unit::Inch};
     static constexpr std::array masses{Unit::Kilogram, Unit::Pound};
-    switch (dimension) {
-    case Dimension::Length: return lengths;
-    case Dimension::Mass: return masses;
+    switch (kind) {
+    case NumberKind::Length: return lengths;
+    case NumberKind::Mass: return masses;
     default: return {};
     }
 }
@@ -187,14 +187,14 @@ private:
         if (const Token* token = peek()) {
             if (token->kind == Token::Kind::Word) {
                 term.unit = unitOfWord(token->word);
-                if (!term.unit || factsOf(*term.unit).dimension != m_question.dimension)
+                if (!term.unit || factsOf(*term.unit).kind != m_question.kind)
                     return fail(Oddity::UnknownUnit, token->word);
                 ++m_at;
             } else if (token->kind == Token::Kind::Mark) {
-                term.unit = unitOfMark(token->mark, m_question.dimension);
+                term.unit = unitOfMark(token->mark, m_question.kind);
                 if (!term.unit)
                     return fail(Oddity::NotANumber);
-                if (factsOf(*term.unit).dimension != m_question.dimension)
+                if (factsOf(*term.unit).kind != m_question.kind)
                     return fail(Oddity::UnknownUnit, token->mark);
                 ++m_at;
             }
@@ -253,7 +253,7 @@ private:
         const NumberRead shown = judged(figures, m_question.shown);
         if (shown.sound() || shown.oddity == Oddity::Ambiguous)
             return shown;
-        for (const Unit unit : triedFor(m_question.dimension)) {
+        for (const Unit unit : triedFor(m_question.kind)) {
             NumberRead read = judged(figures, unit);
             if (read.sound()) {
                 read.unitGuessed = unit != m_question.shown;
@@ -269,7 +269,7 @@ private:
         NumberRead read = judged(term.figures, *term.unit);
         if (read.sound() || read.oddity == Oddity::Ambiguous)
             return read;
-        for (const Unit unit : triedFor(m_question.dimension))
+        for (const Unit unit : triedFor(m_question.kind))
             if (judged(term.figures, unit).sound()) {
                 read.oddity = Oddity::FitsOtherUnit;
                 read.fitting = unit;
@@ -281,7 +281,7 @@ private:
     /// Feet and inches without a word: "5 10".
     [[nodiscard]] bool feetAndInchesUnsaid() const
     {
-        return m_question.dimension == Dimension::Length && m_terms.size() == 2 && !m_terms[0].unit
+        return m_question.kind == NumberKind::Length && m_terms.size() == 2 && !m_terms[0].unit
                && (!m_terms[1].unit || m_terms[1].unit == Unit::Inch);
     }
 

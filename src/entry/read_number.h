@@ -21,7 +21,7 @@ namespace tripoise {
 
 /// What a field asks for.
 struct Question {
-    Dimension dimension = Dimension::Length;
+    NumberKind kind = NumberKind::Length;
     Unit shown = Unit::Millimetre; ///< of a bare number
     Range plausible;               ///< both ends belong to it; mm, kg, degrees, share of one
     QChar decimalSign = QLatin1Char('.');

@@ -9,7 +9,7 @@
 
 namespace tripoise {
 
-enum class Dimension : std::uint8_t { Length, Mass, Angle, Plain, Percent };
+enum class NumberKind : std::uint8_t { Length, Mass, Angle, Plain, Percent };
 
 enum class Unit : std::uint8_t {
     Millimetre,
@@ -30,29 +30,29 @@ enum class Unit : std::uint8_t {
 };
 
 struct UnitFacts {
-    Dimension dimension;
-    double size; ///< in the dimension's base unit: mm, kg, degree, share of one, one
+    NumberKind kind;
+    double size; ///< in the kind's base unit: mm, kg, degree, share of one, one
 };
 
 [[nodiscard]] constexpr UnitFacts factsOf(Unit unit)
 {
     constexpr double inchMm = 25.4;
     constexpr double poundKg = 0.45359237;
-    constexpr std::array<UnitFacts, 15> facts{{{Dimension::Length, 1.0},
-                                               {Dimension::Length, 10.0},
-                                               {Dimension::Length, 1000.0},
-                                               {Dimension::Length, inchMm},
-                                               {Dimension::Length, 12.0 * inchMm},
-                                               {Dimension::Mass, 1.0},
-                                               {Dimension::Mass, 0.001},
-                                               {Dimension::Mass, poundKg},
-                                               {Dimension::Mass, poundKg / 16.0},
-                                               {Dimension::Mass, 14.0 * poundKg},
-                                               {Dimension::Angle, 1.0},
-                                               {Dimension::Angle, 1.0 / 60.0},
-                                               {Dimension::Angle, 1.0 / 3600.0},
-                                               {Dimension::Percent, 0.01},
-                                               {Dimension::Plain, 1.0}}};
+    constexpr std::array<UnitFacts, 15> facts{{{NumberKind::Length, 1.0},
+                                               {NumberKind::Length, 10.0},
+                                               {NumberKind::Length, 1000.0},
+                                               {NumberKind::Length, inchMm},
+                                               {NumberKind::Length, 12.0 * inchMm},
+                                               {NumberKind::Mass, 1.0},
+                                               {NumberKind::Mass, 0.001},
+                                               {NumberKind::Mass, poundKg},
+                                               {NumberKind::Mass, poundKg / 16.0},
+                                               {NumberKind::Mass, 14.0 * poundKg},
+                                               {NumberKind::Angle, 1.0},
+                                               {NumberKind::Angle, 1.0 / 60.0},
+                                               {NumberKind::Angle, 1.0 / 3600.0},
+                                               {NumberKind::Percent, 0.01},
+                                               {NumberKind::Plain, 1.0}}};
     return facts[static_cast<std::size_t>(unit)];
 }
 

@@ -34,6 +34,19 @@ void syncFolder(const QString& path)
 #endif
 }
 
+/// A disk that fills up takes a part first, and says why with the next.
+bool writeAll(QSaveFile& file, const QByteArray& bytes)
+{
+    qint64 at = 0;
+    while (at < bytes.size()) {
+        const qint64 taken = file.write(bytes.constData() + at, bytes.size() - at);
+        if (taken <= 0)
+            return false;
+        at += taken;
+    }
+    return true;
+}
+
 QString stamp()
 {
     return QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMdd'T'HHmmsszzz'Z'"));
@@ -54,8 +67,8 @@ std::optional<QString> write(const QString& path, const QByteArray& bytes)
     // Unbuffered, since QSaveFile (Qt 6.4) does not notice when the last of a buffer finds no room,
     // and would put the cut-off file in the place of the whole one.
     QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered)
-        || file.write(bytes) != bytes.size() || !file.commit())
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || !writeAll(file, bytes)
+        || !file.commit())
         return file.errorString();
     syncFolder(path);
     return std::nullopt;

@@ -41,12 +41,12 @@ QChar decimalSign()
 Unit shownUnit(const FieldSpec& spec)
 {
     const bool imperial = speech().units == Units::Imperial && spec.marked == Marked::AsTheBody;
-    switch (spec.dimension) {
-    case Dimension::Length: return imperial ? Unit::Inch : Unit::Millimetre;
-    case Dimension::Mass: return imperial ? Unit::Pound : Unit::Kilogram;
-    case Dimension::Angle: return Unit::Degree;
-    case Dimension::Percent: return Unit::Percent;
-    case Dimension::Plain: return Unit::None;
+    switch (spec.kind) {
+    case NumberKind::Length: return imperial ? Unit::Inch : Unit::Millimetre;
+    case NumberKind::Mass: return imperial ? Unit::Pound : Unit::Kilogram;
+    case NumberKind::Angle: return Unit::Degree;
+    case NumberKind::Percent: return Unit::Percent;
+    case NumberKind::Plain: return Unit::None;
     }
     return Unit::None;
 }

@@ -16,7 +16,7 @@ namespace {
 FieldSpec inseam()
 {
     return {QStringLiteral("inseam"),
-            Dimension::Length,
+            NumberKind::Length,
             {550, 1100},
             1.0,
             0,

@@ -21,20 +21,20 @@ constexpr double pound = 0.45359237;
 constexpr double stone = 14.0 * pound;
 constexpr double exact = 1e-9;
 
-const Question stature{Dimension::Length, Unit::Millimetre, {1300.0, 2200.0}, u'.'};
-const Question statureInches{Dimension::Length, Unit::Inch, {1300.0, 2200.0}, u'.'};
-const Question inseam{Dimension::Length, Unit::Millimetre, {550.0, 1100.0}, u'.'};
-const Question inseamComma{Dimension::Length, Unit::Millimetre, {550.0, 1100.0}, u','};
-const Question stem{Dimension::Length, Unit::Millimetre, {20.0, 200.0}, u'.'};
-const Question setback{Dimension::Length, Unit::Millimetre, {-200.0, 500.0}, u'.'};
-const Question spacer{Dimension::Length, Unit::Millimetre, {0.5, 60.0}, u'.'};
-const Question weight{Dimension::Mass, Unit::Kilogram, {30.0, 220.0}, u'.'};
-const Question weightPounds{Dimension::Mass, Unit::Pound, {30.0, 220.0}, u'.'};
-const Question headAngle{Dimension::Angle, Unit::Degree, {55.0, 85.0}, u'.'};
-const Question stemAngle{Dimension::Angle, Unit::Degree, {-60.0, 60.0}, u'.'};
-const Question price{Dimension::Plain, Unit::None, {0.0, 1e9}, u'.'};
-const Question priceComma{Dimension::Plain, Unit::None, {0.0, 1e9}, u','};
-const Question share{Dimension::Percent, Unit::Percent, {0.0, 1.0}, u'.'};
+const Question stature{NumberKind::Length, Unit::Millimetre, {1300.0, 2200.0}, u'.'};
+const Question statureInches{NumberKind::Length, Unit::Inch, {1300.0, 2200.0}, u'.'};
+const Question inseam{NumberKind::Length, Unit::Millimetre, {550.0, 1100.0}, u'.'};
+const Question inseamComma{NumberKind::Length, Unit::Millimetre, {550.0, 1100.0}, u','};
+const Question stem{NumberKind::Length, Unit::Millimetre, {20.0, 200.0}, u'.'};
+const Question setback{NumberKind::Length, Unit::Millimetre, {-200.0, 500.0}, u'.'};
+const Question spacer{NumberKind::Length, Unit::Millimetre, {0.5, 60.0}, u'.'};
+const Question weight{NumberKind::Mass, Unit::Kilogram, {30.0, 220.0}, u'.'};
+const Question weightPounds{NumberKind::Mass, Unit::Pound, {30.0, 220.0}, u'.'};
+const Question headAngle{NumberKind::Angle, Unit::Degree, {55.0, 85.0}, u'.'};
+const Question stemAngle{NumberKind::Angle, Unit::Degree, {-60.0, 60.0}, u'.'};
+const Question price{NumberKind::Plain, Unit::None, {0.0, 1e9}, u'.'};
+const Question priceComma{NumberKind::Plain, Unit::None, {0.0, 1e9}, u','};
+const Question share{NumberKind::Percent, Unit::Percent, {0.0, 1.0}, u'.'};
 
 } // namespace
 

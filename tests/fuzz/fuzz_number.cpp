@@ -11,13 +11,13 @@ using namespace tripoise;
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
     static const Question questions[]{
-        {Dimension::Length, Unit::Millimetre, {550.0, 1100.0}, u'.'},
-        {Dimension::Length, Unit::Inch, {1300.0, 2200.0}, u','},
-        {Dimension::Length, Unit::Millimetre, {-200.0, 500.0}, u','},
-        {Dimension::Mass, Unit::Pound, {30.0, 220.0}, u'.'},
-        {Dimension::Angle, Unit::Degree, {-60.0, 60.0}, u'.'},
-        {Dimension::Plain, Unit::None, {0.0, 1e9}, u'.'},
-        {Dimension::Percent, Unit::Percent, {0.0, 1.0}, u'.'},
+        {NumberKind::Length, Unit::Millimetre, {550.0, 1100.0}, u'.'},
+        {NumberKind::Length, Unit::Inch, {1300.0, 2200.0}, u','},
+        {NumberKind::Length, Unit::Millimetre, {-200.0, 500.0}, u','},
+        {NumberKind::Mass, Unit::Pound, {30.0, 220.0}, u'.'},
+        {NumberKind::Angle, Unit::Degree, {-60.0, 60.0}, u'.'},
+        {NumberKind::Plain, Unit::None, {0.0, 1e9}, u'.'},
+        {NumberKind::Percent, Unit::Percent, {0.0, 1.0}, u'.'},
     };
     if (size == 0)
         return 0;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// Any bytes are read or refused without harm, and what is read survives a rewrite unchanged.
+// Any bytes are read or refused without harm, and what is read survives a rewrite unchanged, be it
+// whole or still being filled in.
+#include "document/lacks.h"
 #include "document/read.h"
 
 #include <cstdint>
@@ -42,16 +44,24 @@ const tripoise::Tables& tables()
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
     const std::string_view text(reinterpret_cast<const char*>(data), size);
+    const auto draftRead = tripoise::readDraft(text, tables());
     const auto read = tripoise::readFitting(text, tables());
+    const auto* draft = std::get_if<tripoise::Fitting>(&draftRead);
     const auto* fitting = std::get_if<tripoise::Fitting>(&read);
-    if (!fitting) {
-        if (std::get<tripoise::Problems>(read).empty())
-            std::abort(); // refused without a reason
+    if (!fitting && std::get<tripoise::Problems>(read).empty())
+        std::abort(); // refused without a reason
+    if (fitting && !(draft && *draft == *fitting))
+        std::abort(); // whole, and yet no draft
+    if (!draft)
         return 0;
-    }
-    const auto again = tripoise::readFitting(tripoise::writeFitting(*fitting), tables());
+    const std::string written = tripoise::writeFitting(*draft);
+    const auto again = tripoise::readDraft(written, tables());
     const auto* rewritten = std::get_if<tripoise::Fitting>(&again);
-    if (!rewritten || !(*rewritten == *fitting))
+    if (!rewritten || !(*rewritten == *draft))
         std::abort();
+    if (fitting
+        && !std::holds_alternative<tripoise::Fitting>(tripoise::readFitting(written, tables())))
+        std::abort();
+    (void)tripoise::lacks(*draft, tables());
     return 0;
 }

@@ -80,7 +80,7 @@ public:
     }
 };
 
-class Setup : public QObject {
+class Stage : public QObject {
     Q_OBJECT
 
 public slots:
@@ -106,11 +106,11 @@ private:
 int main(int argc, char** argv)
 {
     const OwnFolders folders;
-    Setup::ownFolder = folders.path(QString());
+    Stage::ownFolder = folders.path(QString());
     QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
     QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
-    Setup setup;
-    return quick_test_main_with_setup(argc, argv, "journeys", QUICK_TEST_SOURCE_DIR, &setup);
+    Stage stage;
+    return quick_test_main_with_setup(argc, argv, "journeys", QUICK_TEST_SOURCE_DIR, &stage);
 }
 
 #include "tst_journeys.moc"
