@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The shop's box of parts.
@@ -20,7 +19,7 @@ Fold {
     }
     Column {
         spacing: Look.hairGap
-        Layout.fillWidth: true
+        width: section.width // a layout gives none to what has no height yet
         InkText {
             text: qsTr("What is ticked may be used. The box is remembered from one rider to the next.")
             font.pixelSize: Look.small

@@ -33,7 +33,7 @@ Fold {
     }
     Column {
         spacing: 0
-        Layout.fillWidth: true
+        width: section.width // a layout gives none to what has no height yet
         Repeater {
             id: rows
             model: frames

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The bicycle ridden today.
@@ -19,7 +18,7 @@ Fold {
     }
     Column {
         spacing: Look.smallGap
-        Layout.fillWidth: true
+        width: section.width // a layout gives none to what has no height yet
         Choice {
             objectName: "way"
             name: qsTr("Measured from")
