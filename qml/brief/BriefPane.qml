@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The left column: rider, riding, frames, box of parts, the bike ridden today.
@@ -25,7 +24,7 @@ Item {
         anchors.leftMargin: Look.gap
         contentHeight: column.implicitHeight + Look.wideGap
 
-        ColumnLayout {
+        Column { // not a layout: what folds would be laid out twice
             id: column
             width: scroll.width - Look.gap - Look.hairGap
             spacing: Look.hairGap
@@ -34,8 +33,7 @@ Item {
                 id: riderSection
                 objectName: "riderSection"
                 session: pane.session
-                Layout.fillWidth: true
-                Layout.topMargin: Look.hairGap
+                width: column.width
                 onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
                 onMeasured: card.hide()
             }
@@ -43,26 +41,26 @@ Item {
                 id: ridingSection
                 objectName: "ridingSection"
                 session: pane.session
-                Layout.fillWidth: true
+                width: column.width
             }
             FramesSection {
                 objectName: "framesSection"
                 session: pane.session
                 documents: pane.documents
-                Layout.fillWidth: true
+                width: column.width
             }
             BoxSection {
                 objectName: "boxSection"
                 session: pane.session
                 documents: pane.documents
                 open: false
-                Layout.fillWidth: true
+                width: column.width
             }
             TodaySection {
                 objectName: "todaySection"
                 session: pane.session
                 open: false
-                Layout.fillWidth: true
+                width: column.width
             }
         }
     }

@@ -20,11 +20,16 @@ Item {
 
     readonly property int unitWidth: Math.max(unit.implicitWidth, Math.round(22 * Look.textScale))
     readonly property bool onOneLine: labelled && !under
-        && width >= name.implicitWidth + fieldWidth + unitWidth + 2 * Look.smallGap
+        && width >= natural.advanceWidth + fieldWidth + unitWidth + 2 * Look.smallGap
 
     implicitWidth: fieldWidth + unitWidth + Look.smallGap
     implicitHeight: told.visible ? told.y + told.height : aside.y + Math.max(line.height, aside.height)
 
+    TextMetrics {
+        id: natural
+        font: name.font
+        text: entry.label
+    }
     InkText {
         id: name
         visible: entry.labelled

@@ -46,7 +46,7 @@ FocusScope {
             contentY = Math.max(0, Math.min(contentY + by, contentHeight - height))
         }
 
-        ColumnLayout {
+        Column { // not a layout: what folds would be laid out twice
             id: page
             x: Look.gap
             y: Look.gap
@@ -60,31 +60,31 @@ FocusScope {
                 decision: decision
                 caption: pane.session.busy ? qsTr("Working it out…")
                        : pane.decided ? qsTr("Advised") : qsTr("No decision yet")
-                Layout.fillWidth: true
+                width: page.width
             }
             InkText {
                 objectName: "weightsNote"
                 visible: text && pane.decided
                 text: ledger.weightsNote
                 font.italic: true
-                Layout.fillWidth: true
+                width: page.width
             }
             ToldList {
                 objectName: "lacks"
                 visible: decision.lacks.length > 1
                 items: decision.lacks.slice(1)
-                Layout.fillWidth: true
+                width: page.width
             }
             InkText {
                 visible: decision.state === DecisionModel.Lacking
                 text: qsTr("The decision stands here as soon as it can be made.")
                 color: Look.soft
-                Layout.fillWidth: true
+                width: page.width
             }
             Column {
                 visible: sizes.count > 1
                 spacing: Look.hairGap
-                Layout.fillWidth: true
+                width: page.width
                 SizeChips {
                     objectName: "shownSizes"
                     label: qsTr("Drawn")
@@ -104,32 +104,32 @@ FocusScope {
                 visible: pane.decided && items.length > 0
                 heading: decision.reasons.heading
                 items: decision.reasons.items
-                Layout.fillWidth: true
+                width: page.width
             }
             ToldList {
                 objectName: "givenUp"
                 heading: decision.givenUp.heading
                 items: decision.givenUp.items
-                Layout.fillWidth: true
+                width: page.width
             }
             ToldList {
                 objectName: "contrast"
                 heading: decision.contrast.heading
                 items: decision.contrast.items
-                Layout.fillWidth: true
+                width: page.width
             }
             ToldList {
                 objectName: "change"
                 heading: decision.change.heading
                 items: decision.change.items
-                Layout.fillWidth: true
+                width: page.width
             }
             Hairline { Layout.fillWidth: true }
 
             ColumnLayout {
                 visible: pane.decided
                 spacing: 0
-                Layout.fillWidth: true
+                width: page.width
                 Layout.topMargin: -Look.gap
 
                 Fold {
@@ -224,7 +224,7 @@ FocusScope {
             ChecksList { // what stands in the way, before there is a decision
                 visible: decision.state === DecisionModel.NothingFits
                 checks: checks
-                Layout.fillWidth: true
+                width: page.width
             }
             Fold {
                 id: cautionsFold
@@ -232,7 +232,7 @@ FocusScope {
                 title: qsTr("Cautions")
                 summary: qsTr("What every advice is given under")
                 open: false
-                Layout.fillWidth: true
+                width: page.width
                 Layout.topMargin: -Look.gap
                 ToldList {
                     objectName: "cautions"

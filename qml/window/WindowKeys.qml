@@ -50,10 +50,11 @@ Item {
     Repeater {
         model: 6
         Item {
+            id: preset
             required property int index
             Shortcut {
-                sequence: "Ctrl+" + (parent.index + 1)
-                onActivated: list.presetAsked(parent.index)
+                sequence: "Ctrl+" + (preset.index + 1)
+                onActivated: list.presetAsked(preset.index)
             }
         }
     }

@@ -45,43 +45,44 @@ QString NumberField::level() const
     return QStringLiteral("fine");
 }
 
-void NumberField::take(double value)
+void NumberField::put(std::optional<double> value)
 {
-    if (m_value && std::abs(*m_value - value) < 1e-9)
+    if (value.has_value() == m_value.has_value() && (!value || std::abs(*m_value - *value) < 1e-9))
         return;
     m_value = value;
-    emit accepted(value);
+    if (value)
+        emit accepted(*value);
+    else
+        emit cleared();
 }
 
 void NumberField::type(const QString& text)
 {
+    if (!m_typing)
+        m_before = m_value;
     m_typing = true;
     m_text = text;
     m_message.clear();
     const NumberRead read = readNumber(text, question());
-    if (read.sound())
-        take(read.value);
+    put(read.sound() ? std::optional(read.value) : m_before);
     emit changed();
 }
 
 void NumberField::commit(const QString& text)
 {
-    m_typing = false;
+    if (!m_typing)
+        m_before = m_value;
     m_message.clear();
     const NumberRead read = readNumber(text, question());
-    if (read.oddity == Oddity::Empty && !m_spec.needed) {
+    const bool emptied = read.oddity == Oddity::Empty;
+    if (emptied && (!m_spec.needed || !m_before)) {
         m_text.clear();
-        if (m_value) {
-            m_value.reset();
-            emit cleared();
-        }
-    } else if (read.oddity == Oddity::Empty && !m_value) {
-        m_text.clear();
+        put(std::nullopt);
     } else if (read.sound()) {
         if (m_value && text == said(*m_value)) { // as shown, which may be rounded
             m_text = text;
         } else {
-            take(read.value);
+            put(read.value);
             m_text = saidValue();
         }
         if (read.unitGuessed) {
@@ -89,8 +90,10 @@ void NumberField::commit(const QString& text)
             m_level = QStringLiteral("note");
         }
     } else {
+        put(m_before);
         complain(read, text);
     }
+    m_typing = false;
     emit finished();
     emit changed();
 }
@@ -104,6 +107,8 @@ void NumberField::complain(const NumberRead& read, const QString& typed)
 
 void NumberField::revert()
 {
+    if (m_typing)
+        put(m_before);
     m_typing = false;
     m_message.clear();
     m_text = saidValue();
@@ -130,7 +135,7 @@ void NumberField::step(int steps)
         return;
     m_typing = false;
     m_message.clear();
-    take(to);
+    put(to);
     m_text = saidValue();
     emit changed();
 }
@@ -142,6 +147,7 @@ void NumberField::setValue(std::optional<double> value)
     if (same)
         return;
     m_value = value;
+    m_before = value;
     m_typing = false;
     m_message.clear();
     m_text = saidValue();

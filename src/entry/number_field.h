@@ -2,9 +2,9 @@
 //
 // One number that can be typed: what stands in it, what it takes, and what is odd about it.
 //
-// While it is typed a plausible number counts at once and anything else is passed over in silence.
-// When the keys leave it, what is no number or not plausible stays as it was typed, with a word
-// beside it; the number that counted before still counts.
+// While it is typed a plausible number counts at once; anything else is passed over in silence, and
+// what counted before the typing began counts again. When the keys leave it, what is no number or
+// not plausible stays as it was typed, with a word beside it.
 #pragma once
 
 #include "entry/field_spec.h"
@@ -69,11 +69,12 @@ private:
     [[nodiscard]] Question question() const;
     [[nodiscard]] QString said(double value) const;
     [[nodiscard]] QString saidValue() const; ///< empty without one
-    void take(double value);
+    void put(std::optional<double> value);
     void complain(const NumberRead& read, const QString& typed);
 
     FieldSpec m_spec;
     std::optional<double> m_value;
+    std::optional<double> m_before; ///< what counted before the typing began
     std::optional<double> m_standIn;
     QString m_standInWords;
     QString m_text;

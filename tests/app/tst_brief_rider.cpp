@@ -468,7 +468,7 @@ private slots:
         }
         auto reread = readDraft(writeFitting(brief.session.fitting()), test::tables());
         QVERIFY(std::holds_alternative<Fitting>(reread));
-        const QString strange = QStringLiteral("\u202e𝟙\u0000\ud800“…");
+        const QString strange = QStringLiteral("\u202e𝟙\u0000“…") + QChar(0xd800);
         brief.rider.setLabel(strange.repeated(1000));
         brief.rider.setNotes(strange.repeated(100000));
         reread = readDraft(writeFitting(brief.session.fitting()), test::tables());

@@ -78,6 +78,21 @@ private slots:
         QCOMPARE(field.level(), QStringLiteral("fine"));
     }
 
+    void shouldNotCountTheBeginningOfAMistake()
+    {
+        NumberField field(inseam());
+        field.commit(QStringLiteral("842"));
+        field.type(QStringLiteral("850"));
+        QCOMPARE(field.value(), 850.0);
+        field.type(QStringLiteral("8500"));
+        QCOMPARE(field.value(), 842.0);
+        field.commit(QStringLiteral("8500"));
+        QCOMPARE(field.value(), 842.0);
+        field.type(QStringLiteral("860"));
+        field.revert();
+        QCOMPARE(field.value(), 842.0);
+    }
+
     void shouldNotBeEmptiedWhereItIsNeeded()
     {
         NumberField field(inseam());
@@ -128,7 +143,7 @@ private slots:
                 FieldSpec spec = inseam();
                 spec.stature = units == Units::Imperial;
                 for (int i = 0; i < 2000; ++i) {
-                    const double value = 550.0 + random.bounded(550.0);
+                    const double value = 560.0 + random.bounded(530.0);
                     NumberField shown(spec);
                     shown.setValue(value);
                     NumberField typed(spec);

@@ -196,7 +196,8 @@ TestCase {
         verify(win.documents.open(demoFolder + "between-two-sizes.json"))
         const before = holdsTheTruth().sentence
         const brief = find("brief")
-        for (const key of ["stature_mm", "inseam_mm", "arm_to_grip_mm", "foot_mm"])
+        for (const key of ["stature_mm", "inseam_mm", "arm_to_grip_mm", "foot_mm"]) {
+            const readings = truth.readings(win.session, key)
             for (const text of ["", "-1", "1e9", "½", "\"", "ten", "0x10", ",,", "9999999999"]) {
                 const input = find("input", find(key, brief))
                 typeInto(input, text)
@@ -204,7 +205,9 @@ TestCase {
                     keyClick(Qt.Key_Tab)
                 reveal(input)
                 keyClick(Qt.Key_Escape)
+                compare(truth.readings(win.session, key), readings, key + " “" + text + "”")
             }
+        }
         compare(holdsTheTruth().sentence, before)
     }
 }
