@@ -204,6 +204,8 @@ void MeasurementsModel::write(const Row& row)
     }
     if (row.certainty == Certainty::Guess)
         measurement.sd = shippedTables().tape.of(row.quantity).guessSd;
+    else if (row.stated && row.stated->readings == measurement.readings)
+        measurement.sd = row.stated->sd; // a slip was taken back
     Fitting next = m_session->fitting();
     auto& all = next.rider.measurements;
     const auto at = std::find_if(all.begin(), all.end(), [&](const Measurement& other) {
@@ -234,7 +236,10 @@ void MeasurementsModel::follow()
         };
         row.field->setValue(reading(0));
         row.second->setValue(reading(1));
-        if (m_writing || !measurement)
+        if (m_writing)
+            continue;
+        row.stated = measurement ? std::optional(*measurement) : std::nullopt;
+        if (!measurement)
             continue;
         const Certainty certainty =
             measurement->readings.size() > 1 ? Certainty::Twice

@@ -58,6 +58,7 @@ private:
         NumberField* field;
         NumberField* second;
         Certainty certainty = Certainty::Once;
+        std::optional<Measurement> stated; ///< as it came from outside, with its sd
     };
 
     void addRow(Quantity quantity);

@@ -198,7 +198,7 @@ TestCase {
         const brief = find("brief")
         for (const key of ["stature_mm", "inseam_mm", "arm_to_grip_mm", "foot_mm"]) {
             const readings = truth.readings(win.session, key)
-            for (const text of ["", "-1", "1e9", "½", "\"", "ten", "0x10", ",,", "9999999999"]) {
+            for (const text of ["", "-1", "1e9", "½x", "\"", "ten", "0x10", ",,", "9999999999"]) {
                 const input = find("input", find(key, brief))
                 typeInto(input, text)
                 if (text !== "")
