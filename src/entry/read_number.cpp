@@ -14,7 +14,7 @@ namespace {
 
 constexpr qsizetype longest = 200;        // characters; no number is longer
 constexpr double largestDenominator = 64; // of an inch, as rules are divided
-constexpr double rounding = 1e-9;         // of a limit, or of one
+constexpr double rounding = 1e-9;         // share of a value
 
 struct UnitWords {
     const char16_t* words; ///< each between blanks
@@ -207,8 +207,8 @@ private:
     [[nodiscard]] bool plausible(double value) const
     {
         const Range& range = m_question.plausible;
-        const auto slack = [](double limit) { return rounding * std::max(1.0, std::abs(limit)); };
-        return value >= range.low - slack(range.low) && value <= range.high + slack(range.high);
+        const double slack = rounding * std::abs(value);
+        return value >= range.low - slack && value <= range.high + slack;
     }
 
     [[nodiscard]] NumberRead odd(Oddity oddity) const
