@@ -166,6 +166,7 @@ void MeasurementsModel::setCertainty(int row, const QString& certainty)
                                                                  : Certainty::Once);
     m_session->sealStep();
     write(m_rows[std::size_t(row)]);
+    follow();
 }
 
 void MeasurementsModel::show(std::size_t row, Certainty certainty)
@@ -194,9 +195,10 @@ void MeasurementsModel::write(const Row& row)
     Measurement measurement{row.quantity, {}, {}};
     if (const auto value = row.field->value())
         measurement.readings.push_back(*value);
-    if (row.certainty == Certainty::Twice) {
+    if (row.certainty == Certainty::Twice || measurement.readings.empty())
         if (const auto value = row.second->value())
             measurement.readings.push_back(*value);
+    if (row.certainty == Certainty::Twice) {
         if (const Measurement* before = measured(row.quantity);
             before && before->readings.size() > 2)
             measurement.readings.insert(measurement.readings.end(), before->readings.begin() + 2,
@@ -234,8 +236,14 @@ void MeasurementsModel::follow()
                        ? std::optional(measurement->readings[k])
                        : std::nullopt;
         };
-        row.field->setValue(reading(0));
-        row.second->setValue(reading(1));
+        // A reading that stands alone in the second place stays where it was typed.
+        const bool alone = row.certainty == Certainty::Twice && !row.field->hasValue()
+                           && row.second->hasValue() && row.second->value() == reading(0)
+                           && !reading(1);
+        if (!alone) {
+            row.field->setValue(reading(0));
+            row.second->setValue(reading(1));
+        }
         if (m_writing)
             continue;
         row.stated = measurement ? std::optional(*measurement) : std::nullopt;

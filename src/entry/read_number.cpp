@@ -4,6 +4,7 @@
 #include "entry/number_tokens.h"
 #include "entry/plain_text.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <span>
@@ -13,7 +14,7 @@ namespace {
 
 constexpr qsizetype longest = 200;        // characters; no number is longer
 constexpr double largestDenominator = 64; // of an inch, as rules are divided
-constexpr double rounding = 1e-9;         // share of a limit
+constexpr double rounding = 1e-9;         // share of a value
 
 struct UnitWords {
     const char16_t* words; ///< each between blanks
@@ -206,7 +207,7 @@ private:
     [[nodiscard]] bool plausible(double value) const
     {
         const Range& range = m_question.plausible;
-        const double slack = rounding * (std::abs(range.low) + std::abs(range.high));
+        const double slack = rounding * std::abs(value);
         return value >= range.low - slack && value <= range.high + slack;
     }
 
@@ -220,7 +221,8 @@ private:
     [[nodiscard]] NumberRead judged(double value, Unit unit) const
     {
         NumberRead read;
-        read.value = value;
+        const Range& range = m_question.plausible;
+        read.value = plausible(value) ? std::clamp(value, range.low, range.high) : value;
         read.unit = unit;
         read.oddity = plausible(value)                   ? Oddity::None
                       : value < m_question.plausible.low ? Oddity::Below
