@@ -5,6 +5,7 @@
 #include <QLoggingCategory>
 #include <QQmlApplicationEngine>
 #include <QQuickStyle>
+#include <QSettings>
 #include <QtQml/QQmlExtensionPlugin>
 
 Q_IMPORT_QML_PLUGIN(TripoisePlugin)
@@ -47,6 +48,7 @@ int main(int argc, char** argv)
 {
     QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
     QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
+    QSettings::setDefaultFormat(QSettings::IniFormat); // a text file everywhere
     QStringList arguments;
     for (int i = 1; i < argc; ++i)
         arguments << QString::fromLocal8Bit(argv[i]);

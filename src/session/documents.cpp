@@ -4,35 +4,25 @@
 #include "command/tables.h"
 #include "document/read.h"
 #include "session/opening.h"
+#include "session/recents.h"
 #include "session/shop.h"
 #include "session/store.h"
 #include "wording/problems.h"
 
+#include <QCoreApplication>
 #include <QFileInfo>
-#include <QSettings>
 #include <QStandardPaths>
 
 namespace tripoise {
 namespace {
 
 constexpr int draftDelayMs = 500;
-constexpr int lookDelayMs = 200; // other programs put a file in place in several steps
-constexpr qsizetype mostRecents = 10;
-const QString recentsKey = QStringLiteral("recents");
 const QString wrong = QStringLiteral("wrong");
 const QString note = QStringLiteral("note");
 
 QByteArray textOf(const Fitting& fitting)
 {
     return QByteArray::fromStdString(writeFitting(fitting));
-}
-
-/// Why a fitting would be refused when it is opened again; empty when it would not.
-QString refusal(const QByteArray& text)
-{
-    const auto read = readDraft({text.constData(), std::size_t(text.size())}, shippedTables());
-    const auto* problems = std::get_if<Problems>(&read);
-    return problems ? sentence(problems->front()) : QString();
 }
 
 } // namespace
@@ -46,72 +36,84 @@ Documents::Documents(QObject* parent)
     m_draftSoon.setSingleShot(true);
     m_draftSoon.setInterval(draftDelayMs);
     connect(&m_draftSoon, &QTimer::timeout, this, &Documents::keepDraft);
-    m_lookSoon.setSingleShot(true);
-    m_lookSoon.setInterval(lookDelayMs);
-    connect(&m_lookSoon, &QTimer::timeout, this, &Documents::lookAtFile);
-    const auto lookSoon = [this] { m_lookSoon.start(); };
-    connect(&m_watcher, &QFileSystemWatcher::fileChanged, this, lookSoon);
-    connect(&m_watcher, &QFileSystemWatcher::directoryChanged, this, lookSoon);
+    connect(&m_file, &OpenFile::vanished, this, &Documents::fileVanished);
+    connect(&m_file, &OpenFile::changedByAnother, this, &Documents::fileChanged);
+    connect(&m_file, &OpenFile::cameBack, this, &Documents::fileCameBack);
+    connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { // as at the end of a login
+        if (m_draftSoon.isActive())
+            keepDraft();
+    });
 }
 
 void Documents::setSession(Session* session)
 {
     if (m_session == session)
         return;
+    if (m_session)
+        m_session->disconnect(this);
     m_session = session;
+    emit sessionChanged();
+    if (!session)
+        return;
     connect(session, &Session::fittingChanged, this, [this] {
         if (!m_draftSoon.isActive()) // an edit after the other must not put it off for ever
             m_draftSoon.start();
         emit changed();
     });
     connect(session, &Session::speechChanged, this, &Documents::changed);
-    emit sessionChanged();
+    emit changed();
 }
 
 void Documents::begin(const QString& startFile)
 {
     const QString origin =
         startFile.isEmpty() ? QString() : QFileInfo(startFile).absoluteFilePath();
-    if (recover(origin))
-        return;
-    if (!startFile.isEmpty() && openPath(startFile)) {
-        if (m_drafts.anyLeft())
+    QStringList damaged;
+    if (!recover(origin, damaged)) {
+        if (startFile.isEmpty()) {
+            newFitting();
+        } else if (!openPath(startFile)) {
+            const QString why = m_notice;
+            newFitting();
+            tell(why, wrong);
+        } else if (m_notice.isEmpty() && m_drafts.anyLeft()) {
             tell(tr("Work that was not saved last time is kept. It comes back when Tripoise is "
                     "started without a file."),
                  note);
-        return;
+        }
     }
-    const QString notice = m_notice;
-    newFitting();
-    if (!notice.isEmpty())
-        tell(notice, wrong);
+    if (!damaged.isEmpty()) {
+        if (!m_notice.isEmpty())
+            damaged.prepend(m_notice);
+        tell(damaged.join(QLatin1Char('\n')), wrong);
+    }
 }
 
-bool Documents::recover(const QString& origin)
+bool Documents::recover(const QString& origin, QStringList& damaged)
 {
-    const auto left = m_drafts.takeOver(origin);
-    if (!left)
-        return false;
-    auto read =
-        readDraft({left->bytes.constData(), std::size_t(left->bytes.size())}, shippedTables());
-    auto* fitting = std::get_if<Fitting>(&read);
-    if (!fitting) {
-        tell(tr("What was not saved last time cannot be read (%1). It is kept in %2.")
-                 .arg(sentence(std::get<Problems>(read).front()), m_drafts.setAside()),
-             wrong);
-        return false;
+    while (const auto left = m_drafts.takeOver(origin)) {
+        auto read =
+            readDraft({left->bytes.constData(), std::size_t(left->bytes.size())}, shippedTables());
+        if (const auto* problems = std::get_if<Problems>(&read)) {
+            damaged << tr("What was not saved last time cannot be read (%1). It is kept in %2.")
+                           .arg(sentence(problems->front()), m_drafts.setAside());
+            continue;
+        }
+        const Opening file = left->origin.isEmpty() || !QFileInfo::exists(left->origin)
+                                 ? Opening()
+                                 : openFitting(left->origin);
+        adopt(std::move(std::get<Fitting>(read)), left->origin, file.readOnly, file.bytes);
+        m_saved = file.fitting.value_or(Fitting());
+        if (!left->origin.isEmpty())
+            remember(left->origin);
+        tell(m_drafts.anyLeft() ? tr("What was not saved last time is back. There is more of it: "
+                                     "it comes back when Tripoise is started again.")
+                                : tr("What was not saved last time is back."),
+             note);
+        emit changed();
+        return true;
     }
-    const Opening file = left->origin.isEmpty() || !QFileInfo::exists(left->origin)
-                             ? Opening()
-                             : openFitting(left->origin);
-    adopt(std::move(*fitting), left->origin, file.readOnly, file.bytes);
-    m_saved = file.fitting.value_or(Fitting());
-    tell(m_drafts.anyLeft() ? tr("What was not saved last time is back. There is more of it: it "
-                                 "comes back when Tripoise is started again.")
-                            : tr("What was not saved last time is back."),
-         note);
-    emit changed();
-    return true;
+    return false;
 }
 
 void Documents::end()
@@ -180,7 +182,7 @@ bool Documents::drop(const QUrl& file)
 
 bool Documents::save()
 {
-    return !m_path.isEmpty() && !m_readOnly && write(m_path);
+    return !filePath().isEmpty() && !m_readOnly && write(filePath());
 }
 
 bool Documents::saveAs(const QUrl& file)
@@ -188,7 +190,7 @@ bool Documents::saveAs(const QUrl& file)
     if (!isHere(file))
         return false;
     const QString path = QFileInfo(file.toLocalFile()).absoluteFilePath();
-    if (m_readOnly && path == m_path) {
+    if (m_readOnly && m_file.is(path)) {
         tell(tr("%1 was written by a newer Tripoise and is not written over; choose another name.")
                  .arg(QFileInfo(path).fileName()),
              wrong);
@@ -203,8 +205,14 @@ bool Documents::saveAs(const QUrl& file)
 bool Documents::write(const QString& path)
 {
     const QString name = QFileInfo(path).fileName();
-    const bool keepsOther = path == m_path && changedOutside();
-    store::keepHistory(path);
+    const bool keepsOther = m_file.is(path) && m_file.changed();
+    if (!store::keepHistory(path) && keepsOther) {
+        tell(tr("%1 was not saved: another program has changed it, and what that wrote cannot be "
+                "kept. Everything is still here; save it under another name.")
+                 .arg(name),
+             wrong);
+        return false;
+    }
     const Fitting fitting = m_session->fitting();
     const QByteArray text = textOf(fitting);
     if (const auto failure = store::write(path, text)) {
@@ -214,12 +222,10 @@ bool Documents::write(const QString& path)
         return false;
     }
     m_saved = fitting;
-    m_path = path;
     m_readOnly = false;
-    m_onDisk = {text, QFileInfo(path).lastModified(), false};
+    m_file.hold(path, text);
     m_draftSoon.stop();
     m_drafts.drop();
-    watch();
     m_session->sealStep();
     if (const QString why = refusal(text); !why.isEmpty())
         tell(tr("%1 was saved, but it cannot be opened again as it is: %2").arg(name, why), wrong);
@@ -236,12 +242,8 @@ bool Documents::write(const QString& path)
 void Documents::adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes)
 {
     m_saved = fitting;
-    m_path = path;
     m_readOnly = readOnly;
-    const QFileInfo file(path);
-    m_onDisk = {bytes, path.isEmpty() ? QDateTime() : file.lastModified(),
-                !path.isEmpty() && !file.exists()};
-    watch();
+    m_file.hold(path, bytes);
     m_session->start(std::move(fitting));
     m_draftSoon.stop();
     emit changed();
@@ -249,8 +251,10 @@ void Documents::adopt(Fitting fitting, const QString& path, bool readOnly, const
 
 void Documents::keepDraft()
 {
+    if (!m_session)
+        return;
     if (dirty())
-        m_drafts.write(textOf(m_session->fitting()), m_path);
+        m_drafts.write(textOf(m_session->fitting()), filePath());
     else
         m_drafts.drop();
 }
@@ -265,50 +269,34 @@ void Documents::draftWritten(const std::optional<QString>& failure)
              wrong);
 }
 
-void Documents::watch()
+void Documents::fileVanished()
 {
-    const QStringList before = m_watcher.files() + m_watcher.directories();
-    if (!before.isEmpty())
-        m_watcher.removePaths(before);
-    if (m_path.isEmpty())
-        return;
-    const QFileInfo file(m_path);
-    if (file.exists())
-        m_watcher.addPath(m_path);
-    else if (QFileInfo::exists(file.absolutePath()))
-        m_watcher.addPath(file.absolutePath()); // it may come back
+    tell(tr("%1 is gone from its folder. Everything is still here; saving writes it again.")
+             .arg(fileName()),
+         wrong);
+    m_draftSoon.start();
+    emit changed();
 }
 
-bool Documents::changedOutside() const
+void Documents::fileChanged()
 {
-    const QFileInfo file(m_path);
-    return file.exists() && file.lastModified() != m_onDisk.time
-           && store::read(m_path).bytes != m_onDisk.bytes;
+    tell(tr("Another program has changed %1. Here it is as you had it; saving keeps what the "
+            "other wrote as history.")
+             .arg(fileName()),
+         note);
+    m_draftSoon.start();
+    emit changed();
 }
 
-void Documents::lookAtFile()
+void Documents::fileCameBack()
 {
-    if (m_path.isEmpty())
-        return;
-    const QString name = QFileInfo(m_path).fileName();
-    const bool gone = !QFileInfo::exists(m_path);
-    const bool was = std::exchange(m_onDisk.gone, gone);
-    watch();
-    if (gone && !was) {
-        tell(tr("%1 is gone from its folder. Everything is still here; saving writes it again.")
-                 .arg(name),
-             wrong);
-        m_draftSoon.start();
-    } else if (!gone && changedOutside()) {
-        tell(tr("Another program has changed %1. Here it is as you had it; saving keeps what the "
-                "other wrote as history.")
-                 .arg(name),
-             note);
-    } else if (!gone && was) {
-        tell(tr("%1 is back in its folder.").arg(name), note);
-    }
-    if (gone != was)
-        emit changed();
+    tell(tr("%1 is back in its folder.").arg(fileName()), note);
+    emit changed();
+}
+
+QString Documents::fileName() const
+{
+    return QFileInfo(filePath()).fileName();
 }
 
 QString Documents::name() const
@@ -318,7 +306,7 @@ QString Documents::name() const
                   : QString();
     if (!label.isEmpty())
         return label;
-    return m_path.isEmpty() ? tr("New fitting") : QFileInfo(m_path).completeBaseName();
+    return filePath().isEmpty() ? tr("New fitting") : QFileInfo(filePath()).completeBaseName();
 }
 
 QString Documents::title() const
@@ -335,7 +323,7 @@ QString Documents::nameOf(const QString& path) const
 
 QUrl Documents::folderUrl() const
 {
-    QString folder = m_path.isEmpty() ? QString() : QFileInfo(m_path).absolutePath();
+    QString folder = filePath().isEmpty() ? QString() : QFileInfo(filePath()).absolutePath();
     if (folder.isEmpty() && !recents().isEmpty())
         folder = QFileInfo(recents().constFirst()).absolutePath();
     if (folder.isEmpty() || !QFileInfo::exists(folder))
@@ -354,20 +342,17 @@ QString Documents::suggestedName() const
 
 bool Documents::dirty() const
 {
-    return m_session && (m_onDisk.gone || m_session->fitting() != m_saved);
+    return m_session && (m_file.astray() || m_session->fitting() != m_saved);
 }
 
 QStringList Documents::recents() const
 {
-    return QSettings().value(recentsKey).toStringList();
+    return recents::all();
 }
 
 void Documents::remember(const QString& path)
 {
-    QStringList paths = recents();
-    paths.removeAll(path);
-    paths.prepend(path);
-    QSettings().setValue(recentsKey, paths.mid(0, mostRecents));
+    recents::remember(path);
     emit recentsChanged();
 }
 

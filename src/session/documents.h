@@ -4,10 +4,9 @@
 #pragma once
 
 #include "session/drafts.h"
+#include "session/open_file.h"
 #include "session/session.h"
 
-#include <QDateTime>
-#include <QFileSystemWatcher>
 #include <QPointer>
 #include <QTimer>
 #include <QUrl>
@@ -53,7 +52,7 @@ public:
 
     [[nodiscard]] QString name() const;  ///< of the rider, else of the file
     [[nodiscard]] QString title() const; ///< for the window's frame
-    [[nodiscard]] const QString& filePath() const { return m_path; }
+    [[nodiscard]] const QString& filePath() const { return m_file.path(); }
     [[nodiscard]] QUrl folderUrl() const;
     [[nodiscard]] QString suggestedName() const;
     [[nodiscard]] bool dirty() const;
@@ -74,36 +73,27 @@ signals:
     void boxChanged();
 
 private:
-    /// The file as it was when it was last read or written here.
-    struct OnDisk {
-        QByteArray bytes;
-        QDateTime time;
-        bool gone = false;
-    };
-
     bool isHere(const QUrl& file);
     bool write(const QString& path);
-    [[nodiscard]] bool changedOutside() const;
-    bool recover(const QString& origin);
+    bool recover(const QString& origin, QStringList& damaged);
     void adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes);
     void keepDraft();
     void draftWritten(const std::optional<QString>& failure);
-    void watch();
-    void lookAtFile();
+    void fileVanished();
+    void fileChanged();
+    void fileCameBack();
+    [[nodiscard]] QString fileName() const;
     void remember(const QString& path);
     void tell(const QString& notice, const QString& level);
 
     QPointer<Session> m_session;
     Fitting m_saved;
-    QString m_path;
-    OnDisk m_onDisk;
+    OpenFile m_file;
     bool m_readOnly = false;
     bool m_draftFails = false;
     QString m_notice;
     QString m_noticeLevel;
     QTimer m_draftSoon;
-    QTimer m_lookSoon;
-    QFileSystemWatcher m_watcher;
     Drafts m_drafts; // last: its thread ends first
 };
 

@@ -20,7 +20,7 @@ QString originOf(const QString& name)
 }
 
 /// Names of the drafts that nobody works on, newest first.
-QStringList leftBehind(const QString& except)
+QStringList leftBehind(const QStringList& except)
 {
     QStringList names;
     const QDir drafts(store::folder(QStringLiteral("drafts")));
@@ -29,7 +29,7 @@ QStringList leftBehind(const QString& except)
         const QString name = file.completeBaseName();
         QLockFile lock(pathOf(name, ".lock"));
         lock.setStaleLockTime(0); // stale only when its program is gone
-        if (name != except && lock.tryLock())
+        if (!except.contains(name) && lock.tryLock())
             names << name;
     }
     return names;
@@ -50,20 +50,23 @@ Drafts::Drafts(Written written) : m_written(std::move(written))
 
 Drafts::~Drafts() = default;
 
-void Drafts::own(const QString& name)
+bool Drafts::own(const QString& name)
 {
+    auto lock = std::make_unique<QLockFile>(pathOf(name, ".lock"));
+    lock->setStaleLockTime(0);
+    const bool alone = lock->tryLock();
+    if (!alone && lock->error() == QLockFile::LockFailedError)
+        return false; // another program was quicker
     m_name = name;
-    m_lock = std::make_unique<QLockFile>(pathOf(name, ".lock"));
-    m_lock->setStaleLockTime(0);
-    m_lock->tryLock();
+    m_lock = std::move(lock);
+    return true;
 }
 
 std::optional<LeftOver> Drafts::takeOver(const QString& origin)
 {
-    for (const QString& name : leftBehind(m_name)) {
-        if (!origin.isEmpty() && originOf(name) != origin)
+    for (const QString& name : left()) {
+        if ((!origin.isEmpty() && originOf(name) != origin) || !own(name))
             continue;
-        own(name);
         return LeftOver{store::read(pathOf(name, ".json")).bytes, originOf(name)};
     }
     return std::nullopt;
@@ -71,7 +74,12 @@ std::optional<LeftOver> Drafts::takeOver(const QString& origin)
 
 bool Drafts::anyLeft() const
 {
-    return !leftBehind(m_name).isEmpty();
+    return !left().isEmpty();
+}
+
+QStringList Drafts::left() const
+{
+    return leftBehind(QStringList(m_damaged) << m_name);
 }
 
 QString Drafts::setAside()
@@ -80,7 +88,9 @@ QString Drafts::setAside()
     const QString kept =
         QDir(store::folder(QStringLiteral("damaged"))).filePath(QFileInfo(draft).fileName());
     const bool moved = QFile::rename(draft, kept);
-    QFile::remove(pathOf(m_name, ".origin"));
+    if (moved)
+        QFile::remove(pathOf(m_name, ".origin"));
+    m_damaged << m_name;
     own(freshName());
     return moved ? kept : draft;
 }

@@ -7,6 +7,7 @@
 #include <QByteArray>
 #include <QLockFile>
 #include <QString>
+#include <QStringList>
 #include <QThreadPool>
 
 #include <functional>
@@ -43,10 +44,12 @@ public:
     void drop();
 
 private:
-    void own(const QString& name);
+    bool own(const QString& name); ///< false where another program has it
+    [[nodiscard]] QStringList left() const;
 
     Written m_written;
     QString m_name;
+    QStringList m_damaged; ///< not to be taken over again
     std::unique_ptr<QLockFile> m_lock;
     QThreadPool m_writer; // last: it ends before what it uses goes
 };

@@ -55,6 +55,17 @@ QString refused(const QString& path, const QByteArray& bytes, const Problems& pr
            + Opening::tr("The file is left as it is, and a copy is in %1.").arg(copy);
 }
 
+/// A file of a newer version, unless nothing of it can be made out.
+std::optional<Fitting> madeOut(const QByteArray& bytes)
+{
+    auto newer = readNewer(viewOf(bytes), shippedTables());
+    if (!newer)
+        return std::nullopt;
+    Fitting understood = *newer;
+    understood.kept.clear();
+    return understood == Fitting() ? std::nullopt : std::move(newer);
+}
+
 } // namespace
 
 Opening openFitting(const QString& path)
@@ -71,7 +82,7 @@ Opening openFitting(const QString& path)
         opening.fitting = std::move(*fitting);
         return opening;
     }
-    opening.fitting = readNewer(viewOf(file.bytes), shippedTables());
+    opening.fitting = madeOut(file.bytes);
     opening.readOnly = opening.fitting.has_value();
     opening.told =
         opening.readOnly
@@ -80,6 +91,13 @@ Opening openFitting(const QString& path)
                   .arg(name)
             : refused(path, file.bytes, std::get<Problems>(read));
     return opening;
+}
+
+QString refusal(const QByteArray& text)
+{
+    const auto read = readDraft(viewOf(text), shippedTables());
+    const auto* problems = std::get_if<Problems>(&read);
+    return problems ? sentence(problems->front()) : QString();
 }
 
 bool isFrameModel(const QString& path)

@@ -24,6 +24,9 @@ struct Opening {
 
 [[nodiscard]] Opening openFitting(const QString& path);
 
+/// Why a fitting would be refused when it is opened again; empty when it would not.
+[[nodiscard]] QString refusal(const QByteArray& text);
+
 /// Whether a file says that it holds the sizes of a frame.
 [[nodiscard]] bool isFrameModel(const QString& path);
 

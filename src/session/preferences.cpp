@@ -6,7 +6,10 @@
 #include <QCoreApplication>
 #include <QLocale>
 #include <QQmlEngine>
+#include <QScreen>
 #include <QSettings>
+
+#include <cmath>
 
 namespace tripoise {
 namespace {
@@ -26,13 +29,25 @@ QString ordinaryUnits()
     return QLocale::system().measurementSystem() == QLocale::MetricSystem ? metric : imperial;
 }
 
+/// What is remembered, unless somebody wrote something else there.
+QString oneOf(const QStringList& words, const QString& key, const QString& otherwise)
+{
+    const QString word = QSettings().value(key).toString();
+    return words.contains(word) ? word : otherwise;
+}
+
+double scaleOf(double scale)
+{
+    return std::isfinite(scale) ? qBound(1.0, scale, 2.0) : 1.0;
+}
+
 } // namespace
 
 Preferences::Preferences(QObject* parent)
-    : QObject(parent), m_units(value(QStringLiteral("units"), ordinaryUnits()).toString()),
-      m_language(value(QStringLiteral("language"), ordinaryLanguage()).toString()),
+    : QObject(parent), m_units(oneOf({metric, imperial}, QStringLiteral("units"), ordinaryUnits())),
+      m_language(oneOf({english, german}, QStringLiteral("language"), ordinaryLanguage())),
       m_night(value(QStringLiteral("night"), false).toBool()),
-      m_textScale(qBound(1.0, value(QStringLiteral("text_scale"), 1.0).toDouble(), 2.0))
+      m_textScale(scaleOf(value(QStringLiteral("text_scale"), 1.0).toDouble()))
 {
     installLanguage();
 }
@@ -68,7 +83,7 @@ void Preferences::setNight(bool night)
 
 void Preferences::setTextScale(double scale)
 {
-    scale = qBound(1.0, scale, 2.0);
+    scale = scaleOf(scale);
     if (qFuzzyCompare(m_textScale, scale))
         return;
     m_textScale = scale;
@@ -83,7 +98,10 @@ void Preferences::toggleUnits()
 
 QVariant Preferences::value(const QString& key, const QVariant& otherwise) const
 {
-    return QSettings().value(key, otherwise);
+    QVariant value = QSettings().value(key, otherwise);
+    if (otherwise.isValid()) // a file holds text, and "false" is not false
+        value.convert(otherwise.metaType());
+    return value;
 }
 
 void Preferences::remember(const QString& key, const QVariant& value)
@@ -94,8 +112,11 @@ void Preferences::remember(const QString& key, const QVariant& value)
 void Preferences::restoreWindow(QWindow* window) const
 {
     const QSize size = QSettings().value(QStringLiteral("window/size")).toSize();
-    if (size.isValid())
-        window->resize(size.expandedTo(window->minimumSize()));
+    if (size.isValid()) {
+        const QScreen* screen = window->screen();
+        const QSize room = screen ? screen->availableSize() : size;
+        window->resize(size.boundedTo(room).expandedTo(window->minimumSize()));
+    }
     if (QSettings().value(QStringLiteral("window/maximised")).toBool())
         window->showMaximized();
 }

@@ -98,19 +98,23 @@ QString historyOf(const QString& path)
     return folder(QStringLiteral("history/%1").arg(QLatin1String(hash)));
 }
 
-void keepHistory(const QString& path)
+bool keepHistory(const QString& path)
 {
+    if (!QFileInfo::exists(path))
+        return true;
     const Read old = read(path);
-    if (!old.failure.isEmpty() || old.tooLarge || old.bytes.isEmpty())
-        return;
+    if (!old.failure.isEmpty() || old.tooLarge)
+        return false;
     QDir kept(historyOf(path));
     const QStringList names = kept.entryList(QDir::Files, QDir::Name);
-    if (!names.isEmpty() && read(kept.filePath(names.last())).bytes == old.bytes)
-        return;
+    if (old.bytes.isEmpty()
+        || (!names.isEmpty() && read(kept.filePath(names.last())).bytes == old.bytes))
+        return true;
     if (write(kept.filePath(stamp() + QStringLiteral(".json")), old.bytes))
-        return; // a history that cannot be kept must not stop the saving
+        return false;
     for (qsizetype i = 0; i + mostKept <= names.size(); ++i)
         kept.remove(names[i]);
+    return true;
 }
 
 QString setAside(const QString& path)

@@ -26,8 +26,9 @@ struct Read {
 [[nodiscard]] Read read(const QString& path);
 
 /// Keeps a copy of a file's contents under the moment's date, at most `mostKept` of each file.
+/// False when there is something to be kept and it is not.
 inline constexpr int mostKept = 20;
-void keepHistory(const QString& path);
+bool keepHistory(const QString& path);
 [[nodiscard]] QString historyOf(const QString& path); ///< the folder of a file's history
 /// Copies a damaged file, once, where nobody trips over it; where to, or empty when that failed.
 [[nodiscard]] QString setAside(const QString& path);

@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: MIT
+//
+// The file that a fitting stands in, watched: whether it still holds what was read or written here.
+#pragma once
+
+#include <QByteArray>
+#include <QDateTime>
+#include <QFileSystemWatcher>
+#include <QTimer>
+
+namespace tripoise {
+
+class OpenFile : public QObject {
+    Q_OBJECT
+
+public:
+    explicit OpenFile(QObject* parent = nullptr);
+
+    /// From now on this file, which held these bytes a moment ago; no path for none.
+    void hold(const QString& path, const QByteArray& bytes);
+
+    [[nodiscard]] const QString& path() const { return m_path; }
+    [[nodiscard]] bool is(const QString& path) const; ///< the same file, whatever the way to it
+    [[nodiscard]] bool gone() const { return m_gone; }
+    /// Whether something else stands there now. Looked up anew.
+    [[nodiscard]] bool changed() const;
+    /// Whether it holds no longer what it held, as far as was noticed.
+    [[nodiscard]] bool astray() const { return m_gone || m_changed; }
+
+signals:
+    void vanished();
+    void cameBack();
+    void changedByAnother();
+
+private:
+    void watch();
+    void look();
+
+    QString m_path;
+    QByteArray m_bytes;
+    QDateTime m_time;
+    bool m_gone = false;
+    bool m_changed = false;
+    QTimer m_lookSoon;
+    QFileSystemWatcher m_watcher;
+};
+
+} // namespace tripoise

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+//
+// The files that were opened or saved last, newest first.
+#pragma once
+
+#include <QStringList>
+
+namespace tripoise::recents {
+
+inline constexpr qsizetype most = 10;
+
+[[nodiscard]] QStringList all(); ///< paths
+void remember(const QString& path);
+
+} // namespace tripoise::recents
