@@ -182,6 +182,11 @@ std::optional<QPointF> Board::placeOfHandle(Handle handle) const
     return drawingFit().toPx(placeOf(handle, *m_scene.contacts(), *bench));
 }
 
+QString Board::nothingText() const
+{
+    return nothingDrawnWords();
+}
+
 QString Board::handleText() const
 {
     if (!m_focused || !m_scene.contacts())

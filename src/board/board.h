@@ -54,6 +54,7 @@ class Board : public QQuickPaintedItem {
     Q_PROPERTY(QVariantList joints READ joints NOTIFY readoutsChanged)
     Q_PROPERTY(QVariantList findings READ findings NOTIFY readoutsChanged)
     Q_PROPERTY(QString description READ description NOTIFY readoutsChanged)
+    Q_PROPERTY(QString nothingText READ nothingText NOTIFY readoutsChanged)
     Q_PROPERTY(QString handleText READ handleText NOTIFY handleChanged)
 
 public:
@@ -108,6 +109,8 @@ public:
     [[nodiscard]] const QVariantList& joints() const { return m_readouts.joints; }
     [[nodiscard]] const QVariantList& findings() const { return m_readouts.findings; }
     [[nodiscard]] const QString& description() const { return m_readouts.description; }
+
+    [[nodiscard]] QString nothingText() const; ///< said where nothing can be drawn yet
 
     /// The handle the keys move; none at first.
     [[nodiscard]] std::optional<Handle> focusedHandle() const { return m_focused; }

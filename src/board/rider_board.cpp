@@ -8,6 +8,8 @@
 
 #include <QPainter>
 
+#include <utility>
+
 namespace tripoise {
 namespace {
 
@@ -63,7 +65,7 @@ void RiderBoard::setWhich(int which)
     const Ridden ridden = allRidden[static_cast<std::size_t>(which)];
     if (ridden == m_which || !m_story.has(ridden))
         return;
-    m_which = ridden;
+    m_before = std::exchange(m_which, ridden);
     emit whichChanged();
     update();
 }
@@ -77,6 +79,11 @@ void RiderBoard::step(int by)
         if (by == 0)
             return;
     }
+}
+
+void RiderBoard::turnOver()
+{
+    setWhich(static_cast<int>(m_before));
 }
 
 QString RiderBoard::title() const

@@ -65,6 +65,7 @@ public:
     [[nodiscard]] int which() const { return static_cast<int>(m_which); }
     void setWhich(int which);
     Q_INVOKABLE void step(int by); ///< to the next of those that are there
+    Q_INVOKABLE void turnOver();   ///< to the one before, and back
 
     [[nodiscard]] QString title() const;  ///< "Your bicycle today", "M"
     [[nodiscard]] QString change() const; ///< what moves, against the size looked at
@@ -89,6 +90,7 @@ private:
     QPointer<Session> m_session;
     bool m_night = false;
     Ridden m_which = Ridden::Shown;
+    Ridden m_before = Ridden::Beside;
     RiderStory m_story;
 };
 

@@ -31,6 +31,13 @@ QString spacersHandleWords(double spacersMm)
     return tr("spacers: %1").arg(halfMm(spacersMm));
 }
 
+QString nothingDrawnWords()
+{
+    return BoardWords::tr(
+        "The bicycle stands here, with the rider on it, as soon as there is enough to "
+        "decide on.");
+}
+
 QString crankWords(double degreesFromTop)
 {
     return degrees(degreesFromTop);

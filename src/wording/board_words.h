@@ -16,6 +16,9 @@ namespace tripoise {
 [[nodiscard]] QString saddleHandleWords(const SaddlePlace& saddle);
 [[nodiscard]] QString spacersHandleWords(double spacersMm);
 
+/// "The bicycle stands here as soon as …"
+[[nodiscard]] QString nothingDrawnWords();
+
 /// "164°", clockwise from the top of the turn.
 [[nodiscard]] QString crankWords(double degreesFromTop);
 

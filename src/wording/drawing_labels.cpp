@@ -237,7 +237,14 @@ QString dimensionMore(const Dimension& dimension)
     if (!dimension.otherMm)
         return {};
     const double more = *dimension.otherMm - dimension.valueMm;
-    return std::abs(more) < 0.5 ? QString() : signedPlain(more, 0);
+    if (std::abs(more) < 0.5)
+        return {};
+    const bool frame = dimension.kind == DimensionKind::Stack
+                       || dimension.kind == DimensionKind::Reach
+                       || dimension.kind == DimensionKind::FrontCentre
+                       || dimension.kind == DimensionKind::Wheelbase;
+    const QString amount = frame ? partMm(std::abs(more)) : mm(std::abs(more));
+    return (more > 0.0 ? QStringLiteral("+") : QStringLiteral("−")) + amount;
 }
 
 std::vector<LegendRow> legendRows(const SideView& view, const Layers& layers)

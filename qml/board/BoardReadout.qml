@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+import QtQuick
+import QtQuick.Layouts
+import Tripoise
+
+// Below the drawing: knee and hip over a turn with the slider that turns the crank, and what comes
+// of a pull. As high with a pull as without, so that the drawing stays where it is.
+Item {
+    id: readout
+    required property Board board
+    readonly property bool narrow: width < 560 * Look.textScale
+
+    implicitHeight: 5 * Math.round(1.5 * Look.small) + 2 * Look.smallGap
+    visible: board.drawn
+
+    RowLayout {
+        anchors.fill: parent
+        anchors.margins: Look.smallGap
+        spacing: Look.gap
+
+        CrankStrip {
+            objectName: "crankStrip"
+            board: readout.board
+            visible: !(readout.narrow && readout.board.pulled)
+            Layout.fillHeight: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 4
+            Layout.maximumWidth: 420 * Look.textScale
+        }
+        Item {
+            Layout.fillHeight: true
+            Layout.fillWidth: true
+            Layout.preferredWidth: 5
+
+            InkText {
+                objectName: "pullHint"
+                visible: !readout.board.pulled
+                width: parent.width
+                anchors.verticalCenter: parent.verticalCenter
+                color: Look.soft
+                font.pixelSize: Look.small
+                text: qsTr("Pull at the grips, the saddle or the spacers to try another set-up; arrow keys move what is chosen by 1 mm.")
+            }
+            Scroll {
+                id: told
+                visible: readout.board.pulled
+                anchors { left: parent.left; right: back.left; top: parent.top; bottom: parent.bottom; rightMargin: Look.smallGap }
+                contentHeight: lines.implicitHeight
+                Column {
+                    id: lines
+                    width: told.width - Look.smallGap
+                    InkText {
+                        objectName: "pulledText"
+                        width: parent.width
+                        font.pixelSize: Look.small
+                        font.bold: true
+                        text: readout.board.pulledText
+                    }
+                    Repeater {
+                        model: readout.board.findings
+                        Row {
+                            id: finding
+                            required property var modelData
+                            width: parent.width
+                            spacing: Look.hairGap
+                            Icon {
+                                name: "hazard"
+                                color: Look.hazardText
+                                width: Look.small
+                                height: Look.small
+                            }
+                            InkText {
+                                width: parent.width - Look.small - Look.hairGap
+                                font.pixelSize: Look.small
+                                color: Look.hazardText
+                                text: finding.modelData.text
+                            }
+                        }
+                    }
+                    Repeater {
+                        model: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText]
+                        InkText {
+                            required property string modelData
+                            width: parent.width
+                            font.pixelSize: Look.small
+                            text: modelData
+                        }
+                    }
+                }
+            }
+            InkButton {
+                id: back
+                objectName: "backToAdvised"
+                visible: readout.board.pulled
+                anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+                font.pixelSize: Look.small
+                text: qsTr("Back to advised")
+                onClicked: readout.board.backToAdvised()
+            }
+        }
+    }
+}
