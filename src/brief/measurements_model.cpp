@@ -51,8 +51,11 @@ MeasurementsModel::MeasurementsModel(QObject* parent) : QAbstractListModel(paren
 void MeasurementsModel::addRow(Quantity quantity)
 {
     const std::size_t at = m_rows.size();
-    m_rows.push_back({quantity, new NumberField(specOf(quantity, false), this),
-                      new NumberField(specOf(quantity, false), this)});
+    Row row;
+    row.quantity = quantity;
+    row.field = new NumberField(specOf(quantity, false), this);
+    row.second = new NumberField(specOf(quantity, false), this);
+    m_rows.push_back(row);
     m_rows.back().second->setLabel(secondReading());
     for (NumberField* field : {m_rows[at].field, m_rows[at].second}) {
         connect(field, &NumberField::accepted, this, [this, at, field] {

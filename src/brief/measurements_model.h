@@ -11,6 +11,7 @@
 #include <QAbstractListModel>
 #include <QPointer>
 
+#include <optional>
 #include <vector>
 
 namespace tripoise {
@@ -54,9 +55,9 @@ signals:
 private:
     enum class Certainty { Once, Twice, Guess };
     struct Row {
-        Quantity quantity;
-        NumberField* field;
-        NumberField* second;
+        Quantity quantity{};
+        NumberField* field = nullptr;
+        NumberField* second = nullptr;
         Certainty certainty = Certainty::Once;
         std::optional<Measurement> stated; ///< as it came from outside, with its sd
     };

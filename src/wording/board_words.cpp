@@ -8,27 +8,27 @@
 namespace tripoise {
 namespace {
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Board", text);
-}
+class BoardWords {
+    Q_DECLARE_TR_FUNCTIONS(BoardWords)
+};
 
 } // namespace
 
 QString gripHandleWords(const Point& grip)
 {
-    return tr("grips: %1 ahead of the bottom bracket, %2 above it").arg(mm(grip.x()), mm(grip.y()));
+    return BoardWords::tr("grips: %1 ahead of the bottom bracket, %2 above it")
+        .arg(mm(grip.x()), mm(grip.y()));
 }
 
 QString saddleHandleWords(const SaddlePlace& saddle)
 {
-    return tr("saddle: %1 high, %2 behind the bottom bracket")
+    return BoardWords::tr("saddle: %1 high, %2 behind the bottom bracket")
         .arg(mm(saddle.heightMm), mm(saddle.setbackMm()));
 }
 
 QString spacersHandleWords(double spacersMm)
 {
-    return tr("spacers: %1").arg(halfMm(spacersMm));
+    return BoardWords::tr("spacers: %1").arg(halfMm(spacersMm));
 }
 
 QString nothingDrawnWords()
@@ -45,12 +45,12 @@ QString crankWords(double degreesFromTop)
 
 QString kneeTraceWords()
 {
-    return tr("knee");
+    return BoardWords::tr("knee");
 }
 
 QString hipTraceWords()
 {
-    return tr("hip");
+    return BoardWords::tr("hip");
 }
 
 QString turnWords(const std::vector<TurnStep>& turn)
@@ -63,7 +63,7 @@ QString turnWords(const std::vector<TurnStep>& turn)
     const auto [straightest, bent] =
         std::minmax_element(turn.begin(), turn.end(), by(&TurnStep::knee));
     const auto [closed, open] = std::minmax_element(turn.begin(), turn.end(), by(&TurnStep::hip));
-    return tr("over a turn of the crank: knee from %1 to %2, hip from %3 to %4")
+    return BoardWords::tr("over a turn of the crank: knee from %1 to %2, hip from %3 to %4")
         .arg(degrees(straightest->knee.deg()), degrees(bent->knee.deg()),
              degrees(closed->hip.deg()), degrees(open->hip.deg()));
 }

@@ -16,10 +16,9 @@ constexpr double leastToldMm = 2.0;
 constexpr double leastToldDeg = 1.5;
 constexpr double barNearKneeMm = 120.0; // less room than that is told about
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Rider", text);
-}
+class RiderWords {
+    Q_DECLARE_TR_FUNCTIONS(RiderWords)
+};
 
 QString sizeOf(const SideView& view)
 {
@@ -54,14 +53,16 @@ QString kneeRoomWords(const SideView& view)
 
 QString riddenName(Ridden which, const SideView& view)
 {
-    return which == Ridden::Today ? tr("Today") : sizeOf(view);
+    return which == Ridden::Today ? RiderWords::tr("Today") : sizeOf(view);
 }
 
 QString riddenTitle(Ridden which, const SideView& view)
 {
     if (which == Ridden::Today)
-        return tr("Your bicycle today");
-    return tr("%1 %2").arg(QString::fromStdString(view.chosen.model), sizeOf(view)).trimmed();
+        return RiderWords::tr("Your bicycle today");
+    return RiderWords::tr("%1 %2")
+        .arg(QString::fromStdString(view.chosen.model), sizeOf(view))
+        .trimmed();
 }
 
 QString riddenDescription(Ridden which, const SideView& view)
@@ -69,76 +70,80 @@ QString riddenDescription(Ridden which, const SideView& view)
     QStringList joints;
     for (const JointAngle& angle : view.rider->angles)
         joints << jointLabel(angle);
-    return tr("You on: %1. %2.").arg(riddenTitle(which, view), joints.join(tr(", ")));
+    return RiderWords::tr("You on: %1. %2.")
+        .arg(riddenTitle(which, view), joints.join(RiderWords::tr(", ")));
 }
 
 QString changeWords(Ridden which, const SideView& view, const SideView& shown)
 {
     if (which == Ridden::Shown)
-        return tr("As we would set it up for you.");
+        return RiderWords::tr("As we would set it up for you.");
     const Point by = view.rider->grip - shown.rider->grip;
     QStringList ways;
     if (std::abs(by.y()) >= leastToldMm)
-        ways << tr(by.y() > 0.0 ? QT_TRANSLATE_NOOP("Rider", "%1 higher")
-                                : QT_TRANSLATE_NOOP("Rider", "%1 lower"))
+        ways << RiderWords::tr(by.y() > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 higher")
+                                            : QT_TRANSLATE_NOOP("RiderWords", "%1 lower"))
                     .arg(mm(std::abs(by.y())));
     if (std::abs(by.x()) >= leastToldMm)
-        ways << tr(by.x() > 0.0 ? QT_TRANSLATE_NOOP("Rider", "%1 further away")
-                                : QT_TRANSLATE_NOOP("Rider", "%1 closer to you"))
+        ways << RiderWords::tr(by.x() > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 further away")
+                                            : QT_TRANSLATE_NOOP("RiderWords", "%1 closer to you"))
                     .arg(mm(std::abs(by.x())));
     if (ways.isEmpty())
-        return tr("Your hands are where they are on the %1.").arg(sizeOf(shown));
-    return tr("Your hands: %1, against the %2.").arg(ways.join(tr(", ")), sizeOf(shown));
+        return RiderWords::tr("Your hands are where they are on the %1.").arg(sizeOf(shown));
+    return RiderWords::tr("Your hands: %1, against the %2.")
+        .arg(ways.join(RiderWords::tr(", ")), sizeOf(shown));
 }
 
 QString backTitle()
 {
-    return tr("Back and arms");
+    return RiderWords::tr("Back and arms");
 }
 
 QString kneeTitle()
 {
-    return tr("Knee");
+    return RiderWords::tr("Knee");
 }
 
 QString barTitle()
 {
-    return tr("Bar and saddle");
+    return RiderWords::tr("Bar and saddle");
 }
 
 QString backWords(const SideView& shown, const SideView* beside)
 {
     const JointAngle& trunk = joint(shown, Joint::Trunk);
     const QString use = nameOf(shown.rider->use);
-    QString words = trunk.comfortable()       ? tr("Comfortable for %1.").arg(use)
-                    : trunk.value < trunk.low ? tr("Lower than is comfortable for %1.").arg(use)
-                                              : tr("More upright than %1 asks for.").arg(use);
+    QString words = trunk.comfortable() ? RiderWords::tr("Comfortable for %1.").arg(use)
+                    : trunk.value < trunk.low
+                        ? RiderWords::tr("Lower than is comfortable for %1.").arg(use)
+                        : RiderWords::tr("More upright than %1 asks for.").arg(use);
     const JointAngle& elbow = joint(shown, Joint::Elbow);
     if (elbow.value < elbow.low)
-        words = tr("Your arms are almost locked.");
+        words = RiderWords::tr("Your arms are almost locked.");
     if (!beside)
         return words;
     const double more = (joint(*beside, Joint::Trunk).value - trunk.value).deg();
-    QString comparison = tr("Much the same on the %1.");
+    QString comparison = RiderWords::tr("Much the same on the %1.");
     if (more >= leastToldDeg)
-        comparison = tr("More upright on the %1.");
+        comparison = RiderWords::tr("More upright on the %1.");
     else if (more <= -leastToldDeg)
-        comparison = tr("Lower on the %1.");
-    return tr("%1 %2").arg(words, comparison.arg(sizeOf(*beside)));
+        comparison = RiderWords::tr("Lower on the %1.");
+    return RiderWords::tr("%1 %2").arg(words, comparison.arg(sizeOf(*beside)));
 }
 
 QString kneeWords(const SideView& shown, const SideView* beside)
 {
     const double least = std::min(roomAtTheKnee(shown), beside ? roomAtTheKnee(*beside) : 1e9);
     if (least < barNearKneeMm) {
-        const QString words = tr("%1 between knee and bar.").arg(kneeRoomWords(shown));
-        return beside ? tr("%1 On the %2: %3.").arg(words, sizeOf(*beside), kneeRoomWords(*beside))
+        const QString words = RiderWords::tr("%1 between knee and bar.").arg(kneeRoomWords(shown));
+        return beside ? RiderWords::tr("%1 On the %2: %3.")
+                            .arg(words, sizeOf(*beside), kneeRoomWords(*beside))
                       : words;
     }
     const JointAngle& knee = joint(shown, Joint::Knee);
-    return knee.comfortable()      ? tr("Bent as it should be when the pedal is low.")
-           : knee.value < knee.low ? tr("Stretched too far when the pedal is low.")
-                                   : tr("Bent too much when the pedal is low.");
+    return knee.comfortable()      ? RiderWords::tr("Bent as it should be when the pedal is low.")
+           : knee.value < knee.low ? RiderWords::tr("Stretched too far when the pedal is low.")
+                                   : RiderWords::tr("Bent too much when the pedal is low.");
 }
 
 QString barWords(const SideView& shown, const SideView* beside)
@@ -146,14 +151,15 @@ QString barWords(const SideView& shown, const SideView* beside)
     const auto told = [](const SideView& view) {
         const double drop = view.chosen.saddle->point.y() - view.rider->grip.y();
         if (std::abs(drop) < leastToldMm)
-            return tr("level with the saddle");
-        return tr(drop > 0.0 ? QT_TRANSLATE_NOOP("Rider", "%1 below the saddle")
-                             : QT_TRANSLATE_NOOP("Rider", "%1 above the saddle"))
+            return RiderWords::tr("level with the saddle");
+        return RiderWords::tr(drop > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 below the saddle")
+                                         : QT_TRANSLATE_NOOP("RiderWords", "%1 above the saddle"))
             .arg(mm(std::abs(drop)));
     };
     if (!beside)
-        return tr("The bar: %1.").arg(told(shown));
-    return tr("%1: %2. %3: %4.").arg(sizeOf(shown), told(shown), sizeOf(*beside), told(*beside));
+        return RiderWords::tr("The bar: %1.").arg(told(shown));
+    return RiderWords::tr("%1: %2. %3: %4.")
+        .arg(sizeOf(shown), told(shown), sizeOf(*beside), told(*beside));
 }
 
 } // namespace tripoise

@@ -11,10 +11,9 @@ namespace {
 
 constexpr double leastToldMm = 0.5;
 
-QString tr(const char* text)
-{
-    return QCoreApplication::translate("Trial", text);
-}
+class TrialWords {
+    Q_DECLARE_TR_FUNCTIONS(TrialWords)
+};
 
 QString opening(QString sentence)
 {
@@ -31,7 +30,7 @@ QString pulledSentence(const Tried& tried, const Setup& advised)
     const auto tell = [&sentences](Contact contact, const Point& by) {
         const QStringList ways = pulledLabel(contact, by);
         if (!ways.isEmpty())
-            sentences << tr("%1.").arg(opening(ways.join(tr(", "))));
+            sentences << TrialWords::tr("%1.").arg(opening(ways.join(TrialWords::tr(", "))));
     };
     tell(Contact::Grip, tried.setup.grip - advised.grip);
     tell(Contact::Saddle, tried.setup.saddle.point() - advised.saddle.point());
@@ -43,13 +42,13 @@ QString wouldCarrySentence(const Tried& tried)
     const double length = tried.setup.stem.lengthMm;
     const double spacers = tried.setup.cockpit.spacersMm;
     if (length < leastToldMm)
-        return tr("No stem reaches back that far.");
+        return TrialWords::tr("No stem reaches back that far.");
     if (spacers < -leastToldMm)
-        return tr("A %1 stem would have to sit %2 lower than without any spacer.")
+        return TrialWords::tr("A %1 stem would have to sit %2 lower than without any spacer.")
             .arg(partMm(length), partMm(-spacers));
     if (spacers < leastToldMm)
-        return tr("A %1 stem without spacers would put it there.").arg(partMm(length));
-    return tr("A %1 stem on %2 of spacers would put it there.")
+        return TrialWords::tr("A %1 stem without spacers would put it there.").arg(partMm(length));
+    return TrialWords::tr("A %1 stem on %2 of spacers would put it there.")
         .arg(partMm(length), partMm(spacers));
 }
 
@@ -59,28 +58,31 @@ QString nearestSentence(const Tried& tried, const Prepared& prepared)
         return {};
     const NearestCockpit& nearest = *tried.nearest;
     const QString stem = stemName(nearest.stem, nearest.cockpit.flipped);
-    QString parts = nearest.cockpit.spacersMm < leastToldMm
-                        ? tr("%1 without spacers").arg(stem)
-                        : tr("%1 on %2 of spacers").arg(stem, halfMm(nearest.cockpit.spacersMm));
+    QString parts =
+        nearest.cockpit.spacersMm < leastToldMm
+            ? TrialWords::tr("%1 without spacers").arg(stem)
+            : TrialWords::tr("%1 on %2 of spacers").arg(stem, halfMm(nearest.cockpit.spacersMm));
     if (nearest.cockpit.bar != tried.setup.cockpit.bar)
-        parts =
-            tr("%1 with the bar %2").arg(parts, barName(prepared.stock.bars[nearest.cockpit.bar]));
+        parts = TrialWords::tr("%1 with the bar %2")
+                    .arg(parts, barName(prepared.stock.bars[nearest.cockpit.bar]));
     if (nearest.offMm < leastToldMm)
-        return tr("In the box: %1.").arg(parts);
-    return tr("Nearest in the box: %1, %2 off.").arg(parts, mm(nearest.offMm));
+        return TrialWords::tr("In the box: %1.").arg(parts);
+    return TrialWords::tr("Nearest in the box: %1, %2 off.").arg(parts, mm(nearest.offMm));
 }
 
 QString steeringSentence(const Tried& tried)
 {
     const double ahead = tried.gripAheadOfSteeringMm;
     const double more = ahead - tried.advisedAheadOfSteeringMm;
-    const QString place = ahead >= 0.0 ? tr("Grips %1 ahead of the steering axis").arg(mm(ahead))
-                                       : tr("Grips %1 behind the steering axis").arg(mm(-ahead));
+    const QString place = ahead >= 0.0
+                              ? TrialWords::tr("Grips %1 ahead of the steering axis").arg(mm(ahead))
+                              : TrialWords::tr("Grips %1 behind the steering axis").arg(mm(-ahead));
     if (std::abs(more) < leastToldMm)
-        return tr("%1, as advised.").arg(place);
+        return TrialWords::tr("%1, as advised.").arg(place);
     // Ahead of the axis, less is nearer to it; behind it, more is.
-    return tr(more > 0.0 ? QT_TRANSLATE_NOOP("Trial", "%1, %2 further forward than advised.")
-                         : QT_TRANSLATE_NOOP("Trial", "%1, %2 further back than advised."))
+    return TrialWords::tr(
+               more > 0.0 ? QT_TRANSLATE_NOOP("TrialWords", "%1, %2 further forward than advised.")
+                          : QT_TRANSLATE_NOOP("TrialWords", "%1, %2 further back than advised."))
         .arg(place, mm(std::abs(more)));
 }
 
@@ -92,21 +94,21 @@ QString jointValue(const JointAngle& angle)
 QString rangePlaceName(RangePlace place)
 {
     switch (place) {
-    case RangePlace::Inside: return tr("inside its range");
-    case RangePlace::NearEdge: return tr("near the edge of its range");
-    case RangePlace::Outside: return tr("outside its range");
+    case RangePlace::Inside: return TrialWords::tr("inside its range");
+    case RangePlace::NearEdge: return TrialWords::tr("near the edge of its range");
+    case RangePlace::Outside: return TrialWords::tr("outside its range");
     }
     return {};
 }
 
 QString pulledStep(bool saddle)
 {
-    return saddle ? tr("saddle moved") : tr("bar moved");
+    return saddle ? TrialWords::tr("saddle moved") : TrialWords::tr("bar moved");
 }
 
 QString backToAdvisedStep()
 {
-    return tr("back to the advised set-up");
+    return TrialWords::tr("back to the advised set-up");
 }
 
 } // namespace tripoise

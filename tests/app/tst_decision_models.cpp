@@ -598,7 +598,6 @@ private slots:
     }
 };
 
-Q_DECLARE_METATYPE(tripoise::Fitting)
 
 QTEST_MAIN(TestDecisionModels)
 #include "tst_decision_models.moc"
