@@ -5,19 +5,17 @@ import QtQuick.Templates as T
 import Tripoise
 
 // A section under a heading that folds; folded, the heading tells in a line what is inside.
-ColumnLayout {
+Column { // not a layout: what folds and grows inside layouts is laid out twice
     id: fold
     property string title
     property string summary
     property bool open: true
     default property alias inside: body.data
 
-    spacing: 0
-
     T.AbstractButton {
         id: heading
         objectName: "heading"
-        Layout.fillWidth: true
+        width: fold.width
         implicitHeight: Math.max(Look.control + Look.hairGap, words.implicitHeight + 2 * Look.hairGap)
         focusPolicy: Qt.StrongFocus
         Accessible.role: Accessible.Button
@@ -67,13 +65,18 @@ ColumnLayout {
             FocusRing { target: heading; anchors.margins: 0 }
         }
     }
-    ColumnLayout {
+    Column {
         id: body
         visible: fold.open
         spacing: Look.smallGap
-        Layout.fillWidth: true
-        Layout.topMargin: Look.hairGap
-        Layout.bottomMargin: Look.gap
+        width: fold.width
+        topPadding: Look.hairGap
+        bottomPadding: Look.gap
+        Component.onCompleted: {
+            for (let i = 0; i < children.length; ++i)
+                if (children[i].Layout && children[i].Layout.fillWidth)
+                    children[i].width = Qt.binding(() => body.width)
+        }
     }
-    Hairline { Layout.fillWidth: true }
+    Hairline { width: fold.width }
 }
