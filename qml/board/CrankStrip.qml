@@ -14,6 +14,8 @@ ColumnLayout {
         board: strip.board
         Layout.fillWidth: true
         Layout.fillHeight: true
+        Layout.minimumWidth: 8 // never too small to be painted on
+        Layout.minimumHeight: 8
         Layout.rightMargin: number.width + bottom.width + 2 * Look.hairGap
         Layout.leftMargin: slide.handle.width / 2
         Accessible.role: Accessible.Chart
