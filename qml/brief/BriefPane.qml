@@ -21,12 +21,12 @@ Item {
     Scroll {
         id: scroll
         anchors.fill: parent
-        anchors.leftMargin: Look.gap
         contentHeight: column.implicitHeight + Look.wideGap
 
         Column { // not a layout: what folds would be laid out twice
             id: column
-            width: scroll.width - Look.gap - Look.hairGap
+            x: Look.gap // inside what is clipped, so that a focus ring is whole
+            width: scroll.width - 2 * Look.gap - Look.hairGap
             spacing: Look.hairGap
 
             RiderSection {

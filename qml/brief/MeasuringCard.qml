@@ -13,6 +13,8 @@ T.Popup {
     property string howTo
     property Item beside
     property real available
+    property real room // between the card's left edge and the window's right
+    readonly property int wordsWidth: Math.min(Math.round(210 * Look.textScale), room - figure.implicitWidth - 3 * padding)
 
     function show(quantity: string, name: string, datum: string, howTo: string, beside: Item) {
         card.quantity = quantity
@@ -20,6 +22,7 @@ T.Popup {
         card.datum = datum
         card.howTo = howTo
         card.beside = beside
+        room = parent.Window.width - parent.mapToItem(null, parent.width + Look.hairGap, 0).x - Look.gap
         const top = beside.mapToItem(parent, 0, 0).y
         y = Math.max(Look.gap, Math.min(top, available - implicitHeight - Look.gap))
         open()
@@ -34,10 +37,11 @@ T.Popup {
     contentItem: RowLayout {
         spacing: Look.gap
         MeasuringFigure {
+            id: figure
             quantity: card.quantity
             night: Look.night
-            Layout.preferredWidth: Math.round(110 * Look.textScale)
-            Layout.preferredHeight: Math.round(170 * Look.textScale)
+            implicitWidth: Math.round(110 * Look.textScale)
+            implicitHeight: Math.round(170 * Look.textScale)
         }
         ColumnLayout {
             spacing: Look.hairGap
@@ -45,17 +49,17 @@ T.Popup {
             InkText {
                 text: card.name
                 font.bold: true
-                Layout.preferredWidth: Math.round(210 * Look.textScale)
+                Layout.preferredWidth: card.wordsWidth
             }
             InkText {
                 text: card.datum
-                Layout.preferredWidth: Math.round(210 * Look.textScale)
+                Layout.preferredWidth: card.wordsWidth
             }
             InkText {
                 text: card.howTo
                 font.pixelSize: Look.small
                 color: Look.soft
-                Layout.preferredWidth: Math.round(210 * Look.textScale)
+                Layout.preferredWidth: card.wordsWidth
             }
         }
     }

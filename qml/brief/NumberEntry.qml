@@ -23,7 +23,8 @@ Item {
         && width >= natural.advanceWidth + fieldWidth + unitWidth + 2 * Look.smallGap
 
     implicitWidth: fieldWidth + unitWidth + Look.smallGap
-    implicitHeight: told.visible ? told.y + told.height : aside.y + Math.max(line.height, aside.height)
+    readonly property real lineEnd: Math.max(line.y + line.height, aside.width > 0 ? aside.y + aside.height : 0)
+    implicitHeight: told.visible ? told.y + told.height : lineEnd
 
     TextMetrics {
         id: natural
@@ -84,12 +85,12 @@ Item {
         id: aside
         readonly property bool fits: entry.width - unit.x - entry.unitWidth >= implicitWidth + Look.hairGap
         x: fits ? entry.width - implicitWidth : 0
-        y: fits || !children.length ? line.y + (fits ? (line.height - height) / 2 : 0) : line.y + line.height + Look.hairGap
+        y: fits ? line.y + (line.height - height) / 2 : line.y + line.height + Look.hairGap
     }
     RowLayout {
         id: told
         visible: entry.field.message
-        y: aside.y + Math.max(aside.fits ? line.height : 0, aside.height, aside.children.length ? 0 : line.height) + 2
+        y: entry.lineEnd + 2
         width: entry.width
         spacing: Look.hairGap
         Icon {

@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // Who rides, and what the tape says.
@@ -23,13 +22,15 @@ Fold {
         placeholderText: name
         text: rider.label
         maximumLength: 200
-        Layout.fillWidth: true
+        width: parent.width
         onTextEdited: rider.label = text
+        onEditingFinished: section.session.sealStep()
         onUndoAsked: section.session.undo()
         onRedoAsked: section.session.redo()
     }
     Choice {
         objectName: "sex"
+        width: parent.width
         name: qsTr("body statistics of")
         options: [
             { text: qsTr("women"), value: "female", hint: qsTr("what was not measured is inferred from women's bodies") },
@@ -44,63 +45,63 @@ Fold {
         text: measurements.missing
         color: Look.soft
         font.italic: true
-        Layout.fillWidth: true
+        width: parent.width
     }
-    Column { // not a layout: rows of changing height are not laid out twice
+    Column {
         spacing: Look.smallGap
-        Layout.fillWidth: true
-    Repeater {
-        id: rows
-        model: measurements
-        Column {
-            id: row
-            required property int index
-            required property NumberField field
-            required property NumberField second
-            required property string certainty
-            required property string datum
-            required property string howTo
-            required property string quantity
-            readonly property Item firstInput: entry.input
-            readonly property bool typing: entry.typing || again.typing
-            objectName: quantity
-            spacing: Look.hairGap
-            width: parent ? parent.width : 0
-            onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()
+        width: parent.width
+        Repeater {
+            id: rows
+            model: measurements
+            Column {
+                id: row
+                required property int index
+                required property NumberField field
+                required property NumberField second
+                required property string certainty
+                required property string datum
+                required property string howTo
+                required property string quantity
+                readonly property Item firstInput: entry.input
+                readonly property bool typing: entry.typing || again.typing
+                objectName: quantity
+                spacing: Look.hairGap
+                width: parent ? parent.width : 0
+                onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()
 
-            NumberEntry {
-                id: entry
-                objectName: "first"
-                field: row.field
-                session: section.session
-                under: true
-                fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 110 : 92) * Look.textScale)
-                width: parent.width
-                Choice {
-                    objectName: "certainty"
-                    visible: row.field.hasValue
-                    name: qsTr("how %1 was taken").arg(row.field.label)
-                    options: [
-                        { text: qsTr("once"), value: "once" },
-                        { text: qsTr("twice"), value: "twice" },
-                        { text: qsTr("guess"), value: "guess" }
-                    ]
-                    value: row.certainty
-                    onChosen: value => measurements.setCertainty(row.index, value)
+                NumberEntry {
+                    id: entry
+                    objectName: "first"
+                    field: row.field
+                    session: section.session
+                    under: true
+                    fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 116 : 106) * Look.textScale)
+                    width: parent.width
+                    Choice {
+                        objectName: "certainty"
+                        visible: row.field.hasValue
+                        name: qsTr("how %1 was taken").arg(row.field.label)
+                        options: [
+                            { text: qsTr("once"), value: "once" },
+                            { text: qsTr("twice"), value: "twice" },
+                            { text: qsTr("guess"), value: "guess" }
+                        ]
+                        value: row.certainty
+                        onChosen: value => measurements.setCertainty(row.index, value)
+                    }
+                }
+                NumberEntry {
+                    id: again
+                    objectName: "second"
+                    spoken: row.field.label + ", " + again.label
+                    visible: row.certainty === "twice"
+                    field: row.second
+                    session: section.session
+                    fieldWidth: entry.fieldWidth
+                    width: parent.width
                 }
             }
-            NumberEntry {
-                id: again
-                objectName: "second"
-                spoken: row.field.label + ", " + again.label
-                visible: row.certainty === "twice"
-                field: row.second
-                session: section.session
-                fieldWidth: entry.fieldWidth
-                width: parent.width
-            }
         }
-    }
     }
     Chip {
         objectName: "moreMeasurements"
@@ -109,9 +110,10 @@ Fold {
         checkable: false
         onClicked: measurements.all = !measurements.all
     }
-    InkText { text: qsTr("suppleness of the back"); Layout.fillWidth: true }
+    InkText { text: qsTr("suppleness of the back"); width: parent.width }
     Choice {
         objectName: "flexibility"
+        width: parent.width
         name: qsTr("suppleness of the back")
         options: [
             { text: qsTr("stiff"), value: "stiff", hint: qsTr("a straight leg rises less than 60°, lying on the back") },
@@ -121,9 +123,10 @@ Fold {
         value: rider.flexibility
         onChosen: value => rider.flexibility = value
     }
-    InkText { text: qsTr("heel at the lowest pedal"); Layout.fillWidth: true }
+    InkText { text: qsTr("heel at the lowest pedal"); width: parent.width }
     Choice {
         objectName: "heelHabit"
+        width: parent.width
         name: qsTr("heel at the lowest pedal")
         options: [
             { text: qsTr("low"), value: "low" },
@@ -133,15 +136,16 @@ Fold {
         value: rider.heelHabit
         onChosen: value => rider.heelHabit = value
     }
-    NumberEntry { objectName: "sole"; field: rider.sole; session: section.session; Layout.fillWidth: true }
-    NumberEntry { objectName: "shoeLength"; field: rider.shoeLength; session: section.session; Layout.fillWidth: true }
+    NumberEntry { objectName: "sole"; field: rider.sole; session: section.session; width: parent.width }
+    NumberEntry { objectName: "shoeLength"; field: rider.shoeLength; session: section.session; width: parent.width }
     TextEntry {
         objectName: "notes"
         name: qsTr("notes")
         placeholderText: name
         text: rider.notes
-        Layout.fillWidth: true
+        width: parent.width
         onTextEdited: rider.notes = text
+        onEditingFinished: section.session.sealStep()
         onUndoAsked: section.session.undo()
         onRedoAsked: section.session.redo()
     }

@@ -17,7 +17,7 @@ Fold {
 
     Flow {
         spacing: Look.hairGap
-        Layout.fillWidth: true
+        width: parent.width
         Repeater {
             model: riding.presets
             Chip {
@@ -32,11 +32,8 @@ Fold {
             }
         }
     }
-    GridLayout {
-        columns: 3
-        columnSpacing: Look.smallGap
-        rowSpacing: 0
-        Layout.fillWidth: true
+    Column {
+        width: parent.width
         Repeater {
             model: riding
             RowLayout {
@@ -45,8 +42,7 @@ Fold {
                 required property string name
                 required property real share
                 required property string shareText
-                Layout.columnSpan: 3
-                Layout.fillWidth: true
+                width: parent.width
                 spacing: Look.smallGap
                 InkText {
                     text: row.name
@@ -92,12 +88,12 @@ Fold {
         checked: riding.footRetention
         onClicked: riding.footRetention = checked
     }
-    NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; Layout.fillWidth: true }
-    NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; Layout.fillWidth: true }
-    InkText { text: qsTr("sold under a safety standard"); Layout.fillWidth: true }
+    NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; width: parent.width }
+    NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; width: parent.width }
+    InkText { text: qsTr("sold under a safety standard"); width: parent.width }
     Flow {
         spacing: Look.hairGap
-        Layout.fillWidth: true
+        width: parent.width
         Repeater {
             model: [""].concat(riding.standards)
             Chip {

@@ -90,8 +90,8 @@ void MeasurementsModel::begin()
 {
     for (Row& row : m_rows) {
         row.certainty = Certainty::Once;
-        row.field->revert();
-        row.second->revert();
+        row.field->forget();
+        row.second->forget();
     }
     emit dataChanged(index(0), index(rowCount() - 1), {CertaintyRole});
 }

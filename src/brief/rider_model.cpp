@@ -54,8 +54,8 @@ void RiderModel::setSession(Session* session)
         return;
     m_session = session;
     connect(session, &Session::fittingChanged, this, &RiderModel::follow);
-    connect(session, &Session::started, &m_sole, &NumberField::revert);
-    connect(session, &Session::started, &m_shoeLength, &NumberField::revert);
+    connect(session, &Session::started, &m_sole, &NumberField::forget);
+    connect(session, &Session::started, &m_shoeLength, &NumberField::forget);
     connect(session, &Session::speechChanged, this, [this] {
         m_sole.setLabel(soleLabel());
         m_shoeLength.setLabel(shoeLengthLabel());

@@ -78,8 +78,8 @@ void RidingModel::setSession(Session* session)
     m_session = session;
     connect(session, &Session::fittingChanged, this, &RidingModel::follow);
     connect(session, &Session::started, this, [this] { m_turned = -1; });
-    connect(session, &Session::started, &m_front, &NumberField::revert);
-    connect(session, &Session::started, &m_rear, &NumberField::revert);
+    connect(session, &Session::started, &m_front, &NumberField::forget);
+    connect(session, &Session::started, &m_rear, &NumberField::forget);
     connect(session, &Session::speechChanged, this, [this] {
         m_front.setLabel(luggageLabel(true));
         m_rear.setLabel(luggageLabel(false));

@@ -109,6 +109,12 @@ void NumberField::revert()
 {
     if (m_typing)
         put(m_before);
+    forget();
+}
+
+void NumberField::forget()
+{
+    m_before = m_value;
     m_typing = false;
     m_message.clear();
     m_text = saidValue();

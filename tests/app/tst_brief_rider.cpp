@@ -279,11 +279,15 @@ private slots:
     {
         Brief brief;
         brief.field(Quantity::Stature).commit(QStringLiteral("very tall"));
+        brief.field(Quantity::Inseam).commit(QStringLiteral("842"));
+        brief.field(Quantity::Inseam).type(QStringLiteral("850"));
         brief.rider.sole()->commit(QStringLiteral("thick"));
         brief.riding.luggageRear()->commit(QStringLiteral("much"));
         brief.measurements.setCertainty(brief.rowOf(Quantity::Foot), QStringLiteral("twice"));
         QSignalSpy told(&brief.measurements, &QAbstractItemModel::dataChanged);
         brief.session.start({});
+        QVERIFY(brief.session.fitting() == Fitting{});
+        QCOMPARE(brief.field(Quantity::Inseam).text(), QString());
         QCOMPARE(brief.field(Quantity::Stature).text(), QString());
         QCOMPARE(brief.field(Quantity::Stature).level(), QStringLiteral("fine"));
         QCOMPARE(brief.rider.sole()->text(), QString());
