@@ -4,8 +4,11 @@
 #include "support.h"
 
 #include "advice/advise.h"
+#include "document/lacks.h"
 
 #include <QTest>
+
+#include <cmath>
 
 using namespace tripoise;
 
@@ -97,6 +100,78 @@ private slots:
         for (const LedgerEntry& entry : advice.candidates.front().best->ledger)
             if (entry.consideration == Consideration::Spacers)
                 QCOMPARE(entry.points, 0.0);
+    }
+
+    void shouldSayWhatWouldBeAccepted()
+    {
+        const auto result = read(R"({"weights":{"stemlength":2,"posture":9}})");
+        const auto* problems = std::get_if<Problems>(&result);
+        QVERIFY(problems);
+        QCOMPARE(problems->size(), 2UL);
+        const Problem& heavy = problems->at(0);
+        QCOMPARE(heavy.value, std::string("9"));
+        QCOMPARE(heavy.low, 0.0);
+        QCOMPARE(heavy.high, 8.0);
+        const Problem& misspelt = problems->at(1);
+        QCOMPARE(misspelt.value, std::string("2"));
+        QCOMPARE(misspelt.names.at(0), std::string("stem_length"));
+    }
+
+    void shouldNameTheSizesThereAreForATrial()
+    {
+        const std::string lost =
+            R"({"trial":{"model":"Millrace","size":"XXL","saddle_height_mm":750,
+            "saddle_setback_mm":200,"grip_reach_mm":470,"grip_height_mm":690}})";
+        const auto result = read(lost);
+        const auto* problems = std::get_if<Problems>(&result);
+        QVERIFY(problems);
+        QCOMPARE(problems->front().value, std::string("Millrace XXL"));
+        QCOMPARE(problems->front().names, (std::vector<std::string>{"Millrace M", "Millrace L"}));
+        // A draft may have lost the size it was tried on; the trial is not lost with it.
+        const auto draft = readDraft(with(lost), test::tables());
+        const auto* fitting = std::get_if<Fitting>(&draft);
+        QVERIFY(fitting && fitting->choices.trial);
+        QVERIFY(!trialFrame(*fitting));
+        QVERIFY(lacks(*fitting, test::tables()).empty()); // it has no part in the decision
+    }
+
+    void shouldDropWhatWasKeptWithATrialThatIsGone()
+    {
+        auto result = read(R"({"trial":{"model":"Millrace","size":"L","saddle_height_mm":750,
+            "saddle_setback_mm":0,"grip_reach_mm":470,"grip_height_mm":690,"by":"hand"},"why":"cold"})");
+        auto* fitting = std::get_if<Fitting>(&result);
+        QVERIFY(fitting);
+        fitting->choices.trial.reset();
+        const std::string written = writeFitting(*fitting);
+        QVERIFY(written.find("trial") == std::string::npos);
+        QVERIFY(written.find("\"by\"") == std::string::npos);
+        QVERIFY(written.find("cold") != std::string::npos);
+        QVERIFY(std::holds_alternative<Fitting>(readFitting(written, test::tables())));
+    }
+
+    void shouldDecideWhateverTheWeights()
+    {
+        std::vector<Choices> all(1 + 2 * considerationCount);
+        all[0].weightFactor.fill(0.0);
+        for (std::size_t i = 0; i < considerationCount; ++i) {
+            all[1 + 2 * i].weightFactor[i] = weightFactorRange.low;
+            all[2 + 2 * i].weightFactor[i] = weightFactorRange.high;
+        }
+        const Fitting fitting = std::get<Fitting>(read("{}"));
+        const Prepared prepared = prepare(fitting.frames, fitting.stock, test::tables());
+        for (const Choices& choices : all) {
+            const Tables tables = weighted(test::tables(), choices);
+            const Advice advice =
+                advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
+            QVERIFY(advice.solved);
+            for (const Candidate& candidate : advice.candidates) {
+                QVERIFY(candidate.best);
+                double sum = 0.0; // the ledger's lines are the points
+                for (const LedgerEntry& entry : candidate.best->ledger)
+                    sum += entry.points;
+                QVERIFY(std::abs(sum - candidate.best->points) < 1e-9);
+            }
+        }
     }
 };
 
