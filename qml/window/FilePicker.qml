@@ -6,9 +6,11 @@ import QtQuick.Dialogs
 FileDialog {
     id: dialog
     signal picked(url file)
+    signal left()
 
     nameFilters: [qsTr("Fittings and frames (*.json)"), qsTr("All files (*)")]
     onAccepted: picked(selectedFile)
+    onRejected: left()
 
     function pick(purpose: string, folder: url, name: string) {
         fileMode = purpose === "save" ? FileDialog.SaveFile : FileDialog.OpenFile

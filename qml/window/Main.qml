@@ -64,7 +64,6 @@ T.ApplicationWindow {
         id: windowKeys
         session: session
         preferences: preferences
-        enabled: !picker.active || !picker.item
         onNewAsked: unsaved.ask(() => documents.newFitting())
         onOpenAsked: unsaved.ask(() => picker.pick("open"))
         onSaveAsked: root.save()
@@ -183,6 +182,7 @@ T.ApplicationWindow {
 
     Loader { // file dialogs are loaded when first wanted
         id: picker
+        objectName: "picker"
         active: false
         source: "FilePicker.qml"
         property string purpose
@@ -195,10 +195,13 @@ T.ApplicationWindow {
             target: picker.item
             function onPicked(url) {
                 if (picker.purpose === "open")
-                    documents.open(url)
-                else if (documents.saveAs(url))
+                    documents.drop(url) // a frame file as well
+                else if (documents.saveAs(url) && unsaved.saving)
                     unsaved.proceed()
+                else
+                    unsaved.forget()
             }
+            function onLeft() { unsaved.forget() }
         }
     }
     UnsavedSheet {
@@ -208,6 +211,8 @@ T.ApplicationWindow {
             if (documents.filePath && !documents.readOnly) {
                 if (documents.save())
                     unsaved.proceed()
+                else
+                    unsaved.forget()
             } else {
                 picker.pick("save")
             }

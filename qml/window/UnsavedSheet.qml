@@ -7,11 +7,14 @@ import Tripoise
 // Asks before another fitting takes the place of one that was not saved.
 Sheet {
     id: sheet
+    objectName: "unsaved"
     required property Documents documents
-    property var then: null
+    property var then: null // what waits, and only while this asks or its own save is under way
+    property bool saving: false
     signal saveAsked()
 
     function ask(next: var) {
+        saving = false
         then = next
         if (documents.dirty)
             open()
@@ -20,16 +23,21 @@ Sheet {
     }
     function proceed() {
         const next = then
-        then = null
+        forget()
         close()
         if (next)
             next()
     }
 
+    /// The save did not come about: nothing waits any longer.
+    function forget() {
+        then = null
+        saving = false
+    }
+
     closePolicy: T.Popup.CloseOnEscape
     onOpened: saveButton.forceActiveFocus(Qt.TabFocusReason)
-    onClosed: if (!picking) then = null
-    property bool picking: false
+    onClosed: if (!saving) forget()
 
     contentItem: ColumnLayout {
         spacing: Look.wideGap
@@ -47,10 +55,9 @@ Sheet {
                 strong: true
                 text: qsTr("Save")
                 onClicked: {
-                    sheet.picking = true
+                    sheet.saving = true
                     sheet.close()
                     sheet.saveAsked()
-                    sheet.picking = false
                 }
             }
             InkButton {

@@ -192,6 +192,47 @@ TestCase {
         compare(holdsTheTruth().sentence, before)
     }
 
+    function test_a_save_called_off_leaves_nothing_waiting() {
+        measure("stature_mm", "1790")
+        compare(win.documents.dirty, true)
+        keyClick(Qt.Key_N, Qt.ControlModifier)
+        click(find("unsavedSave"))
+        const picker = find("picker")
+        tryVerify(() => picker.item !== null)
+        picker.item.reject()
+        compare(truth.readings(win.session, "stature_mm"), [1790])
+        // Saved later by itself, the new fitting that was called off does not come after all.
+        keyClick(Qt.Key_S, Qt.ControlModifier)
+        picker.item.picked(ownFolder + "later.json")
+        compare(win.documents.dirty, false)
+        compare(truth.readings(win.session, "stature_mm"), [1790])
+        picker.item.reject()
+    }
+
+    function test_a_fitting_gives_way_once_it_is_saved() {
+        measure("stature_mm", "1790")
+        keyClick(Qt.Key_N, Qt.ControlModifier)
+        click(find("unsavedSave"))
+        const picker = find("picker")
+        tryVerify(() => picker.item !== null)
+        picker.item.picked(ownFolder + "first.json")
+        compare(truth.readings(win.session, "stature_mm"), [])
+        picker.item.reject()
+        verify(win.documents.open(ownFolder + "first.json"))
+        compare(truth.readings(win.session, "stature_mm"), [1790])
+    }
+
+    function test_another_fitting_forgets_what_was_being_typed() {
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        typeInto(find("input", find("stature_mm", find("brief"))), "1655")
+        compare(truth.readings(win.session, "stature_mm"), [1655])
+        verify(win.documents.open(demoFolder + "short-rider-large-wheels.json"))
+        const own = truth.readings(win.session, "stature_mm")
+        click(find("decisionTitle")) // the keys leave the field
+        compare(truth.readings(win.session, "stature_mm"), own)
+        compare(win.documents.dirty, false)
+    }
+
     function test_every_number_takes_any_text() {
         verify(win.documents.open(demoFolder + "between-two-sizes.json"))
         const before = holdsTheTruth().sentence
