@@ -71,7 +71,8 @@ public:
                                               const Limits& limits);
 
     template <typename Value, std::size_t size>
-    [[nodiscard]] std::optional<Value> word(std::string_view key, const Words<Value, size>& words)
+    [[nodiscard]] std::optional<Value> word(std::string_view key,
+                                            const Vocabulary<Value, size>& words)
     {
         const Json* json = find(key);
         if (!json)
@@ -90,7 +91,7 @@ public:
     }
     template <typename Value, std::size_t size>
     [[nodiscard]] std::optional<Value> needWord(std::string_view key,
-                                                const Words<Value, size>& words)
+                                                const Vocabulary<Value, size>& words)
     {
         if (find(key))
             return word(key, words);

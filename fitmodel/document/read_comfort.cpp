@@ -10,7 +10,7 @@ namespace {
 constexpr std::size_t longestRuleName = 40;
 
 constexpr auto placeWords = [] {
-    Words<GripPlace, allGripPlaces.size()> words{};
+    Vocabulary<GripPlace, allGripPlaces.size()> words{};
     for (const GripPlace place : allGripPlaces)
         words[indexOf(place)] = {keyOf(place), place};
     return words;

@@ -24,7 +24,7 @@ using Kept = std::vector<KeptJson>;
 
 /// Uses by the words for them.
 inline constexpr auto useWords = [] {
-    Words<Use, allUses.size()> words{};
+    Vocabulary<Use, allUses.size()> words{};
     for (const Use use : allUses)
         words[indexOf(use)] = {keyOf(use), use};
     return words;

@@ -16,27 +16,29 @@
 namespace tripoise {
 
 template <typename Value, std::size_t size>
-using Words = std::array<std::pair<std::string_view, Value>, size>;
+using Vocabulary = std::array<std::pair<std::string_view, Value>, size>;
 
-inline constexpr Words<Sex, 2> sexWords{{{"female", Sex::Female}, {"male", Sex::Male}}};
-inline constexpr Words<Flexibility, 3> flexibilityWords{{{"stiff", Flexibility::Stiff},
-                                                         {"ordinary", Flexibility::Ordinary},
-                                                         {"supple", Flexibility::Supple}}};
-inline constexpr Words<HeelHabit, 3> heelHabitWords{
+inline constexpr Vocabulary<Sex, 2> sexWords{{{"female", Sex::Female}, {"male", Sex::Male}}};
+inline constexpr Vocabulary<Flexibility, 3> flexibilityWords{{{"stiff", Flexibility::Stiff},
+                                                              {"ordinary", Flexibility::Ordinary},
+                                                              {"supple", Flexibility::Supple}}};
+inline constexpr Vocabulary<HeelHabit, 3> heelHabitWords{
     {{"low", HeelHabit::Low}, {"level", HeelHabit::Level}, {"toe_down", HeelHabit::ToeDown}}};
-inline constexpr Words<Standard, 5> standardWords{{{"16CFR1512", Standard::Cfr1512},
-                                                   {"ISO4210-city", Standard::IsoCity},
-                                                   {"ISO4210-young-adult", Standard::IsoYoungAdult},
-                                                   {"ISO4210-mountain", Standard::IsoMountain},
-                                                   {"ISO4210-racing", Standard::IsoRacing}}};
-inline constexpr Words<SteererMaterial, 3> materialWords{{{"steel", SteererMaterial::Steel},
-                                                          {"aluminium", SteererMaterial::Aluminium},
-                                                          {"carbon", SteererMaterial::Carbon}}};
-inline constexpr Words<BarKind, 3> barKindWords{
+inline constexpr Vocabulary<Standard, 5> standardWords{
+    {{"16CFR1512", Standard::Cfr1512},
+     {"ISO4210-city", Standard::IsoCity},
+     {"ISO4210-young-adult", Standard::IsoYoungAdult},
+     {"ISO4210-mountain", Standard::IsoMountain},
+     {"ISO4210-racing", Standard::IsoRacing}}};
+inline constexpr Vocabulary<SteererMaterial, 3> materialWords{
+    {{"steel", SteererMaterial::Steel},
+     {"aluminium", SteererMaterial::Aluminium},
+     {"carbon", SteererMaterial::Carbon}}};
+inline constexpr Vocabulary<BarKind, 3> barKindWords{
     {{"flat", BarKind::Flat}, {"swept", BarKind::Swept}, {"drop", BarKind::Drop}}};
 
 template <typename Value, std::size_t size>
-[[nodiscard]] constexpr std::optional<Value> valueOf(const Words<Value, size>& words,
+[[nodiscard]] constexpr std::optional<Value> valueOf(const Vocabulary<Value, size>& words,
                                                      std::string_view word)
 {
     for (const auto& [name, value] : words)
@@ -46,7 +48,7 @@ template <typename Value, std::size_t size>
 }
 
 template <typename Value, std::size_t size>
-[[nodiscard]] constexpr std::string_view wordOf(const Words<Value, size>& words, Value value)
+[[nodiscard]] constexpr std::string_view wordOf(const Vocabulary<Value, size>& words, Value value)
 {
     for (const auto& [name, other] : words)
         if (other == value)

@@ -41,7 +41,7 @@ void putFilled(Json& object, const char* key, Json inside)
 
 template <typename Value, std::size_t size>
 void putWord(Json& object, const char* key, const std::optional<Value>& value,
-             const Words<Value, size>& words)
+             const Vocabulary<Value, size>& words)
 {
     if (value)
         object[key] = wordOf(words, *value);

@@ -19,7 +19,7 @@ FieldSpec shoeSpec(const QString& label, const Limits& limits)
 }
 
 template <typename Value, std::size_t size>
-QString textOf(const Words<Value, size>& words, std::optional<Value> value)
+QString textOf(const Vocabulary<Value, size>& words, std::optional<Value> value)
 {
     if (!value)
         return {};

@@ -1,15 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "brief/riding_model.h"
 
+#include "advice/mix.h"
 #include "document/limits.h"
 #include "document/plausible.h"
 #include "document/words.h"
 #include "wording/brief_words.h"
 #include "wording/speech.h"
-
-#include <algorithm>
-#include <cmath>
-#include <numeric>
+#include "wording/words.h"
 
 namespace tripoise {
 namespace {
@@ -26,31 +24,6 @@ FieldSpec luggageSpec(bool front)
 }
 
 } // namespace
-
-Mix withShare(const Mix& mix, Use use, double share)
-{
-    const int whole = 100;
-    const int own = int(std::lround(whole * std::clamp(share, 0.0, 1.0)));
-    Mix others = mix;
-    others.share[indexOf(use)] = 0.0;
-    double sum = std::accumulate(others.share.begin(), others.share.end(), 0.0);
-    if (sum <= 0.0) { // nothing else is ridden: everyday riding takes the rest
-        others = Mix::only(use == Use::Commuting ? Use::City : Use::Commuting);
-        sum = 1.0;
-    }
-    // The running sum is rounded, not each part, so that nothing is left over.
-    Mix made;
-    double upTo = 0.0;
-    int said = 0;
-    for (std::size_t i = 0; i < allUses.size(); ++i) {
-        upTo += others.share[i] / sum;
-        const int next = int(std::lround((whole - own) * upTo));
-        made.share[i] = double(next - said) / whole;
-        said = next;
-    }
-    made.share[indexOf(use)] = double(own) / whole;
-    return made;
-}
 
 RidingModel::RidingModel(QObject* parent)
     : QAbstractListModel(parent), m_front(luggageSpec(true)), m_rear(luggageSpec(false))
@@ -127,7 +100,7 @@ QVariant RidingModel::data(const QModelIndex& index, int role) const
     const Use use = allUses[std::size_t(index.row())];
     const double share = m_session->fitting().riding.mix.of(use);
     switch (role) {
-    case Qt::DisplayRole: return useName(use);
+    case Qt::DisplayRole: return nameOf(use);
     case ShareRole: return share;
     case ShareTextRole: return percent(share);
     default: return {};
@@ -161,23 +134,25 @@ bool RidingModel::pressKey(int row, const QString& text)
 
 void RidingModel::applyPreset(int preset)
 {
-    if (preset >= 0 && preset < presetCount)
-        edit(tr("mix of riding"), {}, [&](Riding& riding) { riding.mix = presetMix(preset); });
+    if (preset < 0 || preset >= int(allUsualMixes.size()))
+        return;
+    edit(tr("mix of riding"), {},
+         [&](Riding& riding) { riding.mix = mixOf(allUsualMixes[std::size_t(preset)]); });
 }
 
 QStringList RidingModel::presets() const
 {
     QStringList names;
-    for (int i = 0; i < presetCount; ++i)
-        names << presetName(i);
+    for (const UsualMix usual : allUsualMixes)
+        names << nameOf(usual);
     return names;
 }
 
 int RidingModel::preset() const
 {
-    for (int i = 0; m_session && i < presetCount; ++i)
-        if (m_session->fitting().riding.mix == presetMix(i))
-            return i;
+    for (std::size_t i = 0; m_session && i < allUsualMixes.size(); ++i)
+        if (m_session->fitting().riding.mix == mixOf(allUsualMixes[i]))
+            return int(i);
     return -1;
 }
 

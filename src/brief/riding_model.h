@@ -11,10 +11,6 @@
 
 namespace tripoise {
 
-/// The mix with one share changed, in whole per cent that sum to 100: the others keep their
-/// proportions.
-[[nodiscard]] Mix withShare(const Mix& mix, Use use, double share);
-
 class RidingModel : public QAbstractListModel {
     Q_OBJECT
     QML_ELEMENT

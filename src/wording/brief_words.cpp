@@ -1,25 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "wording/brief_words.h"
 
+#include "entry/units.h"
 #include "wording/speech.h"
 #include "wording/words.h"
 
 #include <QStringList>
 
-#include <array>
-
 namespace tripoise {
-namespace {
-
-constexpr double mmPerInch = 25.4;
-constexpr double kgPerPound = 0.45359237;
-
-} // namespace
-
-QString useName(Use use)
-{
-    return nameOf(use);
-}
 
 QString soleLabel()
 {
@@ -44,10 +32,9 @@ QString luggageLabel(bool front)
 QString inferredWords(Quantity quantity, double value, double sd)
 {
     const bool imperial = speech().units == Units::Imperial;
-    const double unit = quantity == Quantity::Mass ? (imperial ? kgPerPound : 1.0)
-                        : imperial                 ? mmPerInch
-                                                   : 1.0;
-    const int decimals = imperial && quantity != Quantity::Mass ? 1 : 0;
+    const bool mass = quantity == Quantity::Mass;
+    const double unit = imperial ? factsOf(mass ? Unit::Pound : Unit::Inch).size : 1.0;
+    const int decimals = imperial && !mass ? 1 : 0;
     return Words::tr("≈ %1 ± %2", "inferred value and its uncertainty")
         .arg(plain(value / unit, decimals), plain(sd / unit, decimals));
 }
@@ -75,36 +62,17 @@ QString ridingSummary(const Riding& riding)
     return nameOf(riding.mix);
 }
 
-Mix presetMix(int preset)
+QString nameOf(UsualMix usual)
 {
-    const auto of = [](std::initializer_list<std::pair<Use, double>> shares) {
-        Mix mix;
-        for (const auto& [use, share] : shares)
-            mix.share[indexOf(use)] = share;
-        return mix;
-    };
-    switch (preset) {
-    case 0: return Mix::only(Use::City);
-    case 1: return Mix::only(Use::Commuting);
-    case 2: return Mix::only(Use::FastCommuting);
-    case 3: return of({{Use::FastCommuting, 0.7}, {Use::Touring, 0.3}});
-    case 4: return Mix::only(Use::Touring);
-    case 5: return of({{Use::Road, 0.6}, {Use::Gravel, 0.4}});
-    default: return Mix::only(Use::Commuting);
+    switch (usual) {
+    case UsualMix::Errands: return Words::tr("errands");
+    case UsualMix::ToWork: return Words::tr("to work");
+    case UsualMix::FastToWork: return Words::tr("to work, fast");
+    case UsualMix::WorkAndAway: return Words::tr("work and away");
+    case UsualMix::LongTrips: return Words::tr("long trips");
+    case UsualMix::Sport: return Words::tr("for sport");
     }
-}
-
-QString presetName(int preset)
-{
-    switch (preset) {
-    case 0: return Words::tr("errands");
-    case 1: return Words::tr("to work");
-    case 2: return Words::tr("to work, fast");
-    case 3: return Words::tr("work and away");
-    case 4: return Words::tr("long trips");
-    case 5: return Words::tr("for sport");
-    default: return {};
-    }
+    return {};
 }
 
 } // namespace tripoise

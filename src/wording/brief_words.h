@@ -3,6 +3,7 @@
 // Words of the brief: what the rider and the riding come to in a line.
 #pragma once
 
+#include "advice/mix.h"
 #include "advice/riding.h"
 #include "rider/measurements.h"
 
@@ -10,7 +11,6 @@
 
 namespace tripoise {
 
-[[nodiscard]] QString useName(Use use);
 [[nodiscard]] QString soleLabel();
 [[nodiscard]] QString shoeLengthLabel();
 [[nodiscard]] QString secondReading();
@@ -20,9 +20,6 @@ namespace tripoise {
 [[nodiscard]] QString riderSummary(const Rider& rider);
 [[nodiscard]] QString ridingSummary(const Riding& riding);
 
-/// The usual mixes, by the number key that sets them.
-inline constexpr int presetCount = 6;
-[[nodiscard]] Mix presetMix(int preset);
-[[nodiscard]] QString presetName(int preset);
+[[nodiscard]] QString nameOf(UsualMix usual);
 
 } // namespace tripoise

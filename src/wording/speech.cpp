@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/speech.h"
 
+#include "entry/units.h"
 #include "wording/words.h"
 
 #include <array>
@@ -9,9 +10,9 @@
 namespace tripoise {
 namespace {
 
-constexpr double mmPerInch = 25.4;        // exact, international yard and pound agreement of 1959
-constexpr double kgPerPound = 0.45359237; // exact, the same
-constexpr double finelySaidInches = 2.0;  // shorter lengths are said to a hundredth
+constexpr double mmPerInch = factsOf(Unit::Inch).size;
+constexpr double kgPerPound = factsOf(Unit::Pound).size;
+constexpr double finelySaidInches = 2.0; // shorter lengths are said to a hundredth
 constexpr int eighthsPerInch = 8;
 constexpr int eighthsPerFoot = 12 * eighthsPerInch;
 

@@ -374,18 +374,6 @@ private slots:
         QVERIFY(brief.session.fitting().riding.mix == before);
     }
 
-    void shouldShareOutInProportion()
-    {
-        Mix mix;
-        mix.share[indexOf(Use::Touring)] = 0.6;
-        mix.share[indexOf(Use::Road)] = 0.4;
-        const Mix made = withShare(mix, Use::City, 0.5);
-        QCOMPARE(made.of(Use::Touring), 0.3); // 0.6 and 0.4 of the other half
-        QCOMPARE(made.of(Use::Road), 0.2);
-        QCOMPARE(withShare(Mix{}, Use::City, 0.3).of(Use::Commuting), 0.7);
-        QCOMPARE(withShare(Mix::only(Use::Commuting), Use::Commuting, 0.3).of(Use::City), 0.7);
-    }
-
     void shouldTakeFiguresForTensOfPerCent()
     {
         Brief brief;
@@ -405,6 +393,8 @@ private slots:
     {
         Brief brief;
         QCOMPARE(brief.riding.preset(), -1);
+        const auto presetCount = int(brief.riding.presets().size());
+        QVERIFY(presetCount > 1);
         QSet<QString> names;
         for (int i = 0; i < presetCount; ++i) {
             brief.riding.applyPreset(i);
