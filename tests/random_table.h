@@ -79,14 +79,14 @@ inline std::vector<TrueSize> randomRun(std::size_t count, Random& random)
 {
     const auto any = [&](double low, double high) { return between(low, high, random); };
     const auto chance = [&](double share) { return any(0.0, 1.0) < share; };
-    double stack = any(500, 560);
+    double stack = any(520, 570);
     double reach = any(355, 390);
     double seatAngle = any(73.0, 75.5);
     double headAngle = any(69.0, 72.5);
     double drop = any(55, 80);
     double stay = any(415, 450);
     double offset = any(43, 52);
-    const double fork = any(370, 430);
+    const double fork = any(365, 395);
     const double headset = any(0, 14);
     const double radius = any(330, 365);
     const double stackStep = any(17, 27);

@@ -61,7 +61,6 @@ std::variant<ClosureTable, Problems> readClosureTable(std::string_view text,
     table.unusualDeviation = figure(fields, "unusual_deviation");
     table.shareToRedefine = figure(fields, "share_to_redefine");
     table.shareToKeep = figure(fields, "share_to_keep");
-    table.sharedSdMm = figure(fields, "shared_sd_mm");
     table.coarseAngleDeg = figure(fields, "coarse_angle_deg");
     table.coarseDispersion = figure(fields, "coarse_dispersion");
     if (!report.empty())

@@ -16,9 +16,11 @@ using Decomposition = Eigen::CompleteOrthogonalDecomposition<Design>;
 constexpr double leastRedundancy = 1e-6;
 constexpr double enough = 1e-11; // step, in spreads
 constexpr int mostSteps = 40;
-// What ordinary values may add to the sd of a column that still counts as derived.
-constexpr double leastShare = 0.1;
-constexpr double leastUnits = 0.01; // mm or degrees
+constexpr double nothing = 1e-6; // of the longest column: arithmetic
+// What the open and the ordinary may add to the sd of a column that still counts as determined.
+constexpr double openMost = 0.02; // mm or degrees
+constexpr double ordinaryMostMm = 2.5;
+constexpr double ordinaryMostDeg = 0.5;
 
 /// Keeps angles where their equations exist and lengths finite, whatever was typed.
 void hold(Unknowns& at)
@@ -78,6 +80,19 @@ private:
         m_decomposition.compute(m_design);
     }
 
+    [[nodiscard]] static Adjustment::UnknownsBy turned(const Decomposition& decomposition)
+    {
+        return decomposition.colsPermutation() * decomposition.matrixZ().transpose();
+    }
+
+    /// Of what is ordinary, the part that is so for want of any row.
+    void findOpen()
+    {
+        m_decomposition.setThreshold(nothing);
+        m_decomposition.compute(m_design);
+        m_result.open = turned(m_decomposition).rightCols(unknownCount - m_decomposition.rank());
+    }
+
     /// Solves for the unknowns themselves, not for the step, so that the shortest solution is the
     /// one nearest to ordinary.
     void iterate()
@@ -110,6 +125,7 @@ private:
         result.redundancy.resize(count);
         if (count == 0) {
             result.open = Adjustment::UnknownsBy::Identity(unknownCount, unknownCount);
+            result.ordinary = result.open;
             result.known.resize(unknownCount, 0);
             return;
         }
@@ -118,23 +134,23 @@ private:
         result.chiSquared = m_residual.squaredNorm();
         result.freedom = count - rank;
 
-        // design = Q [T 0; 0 0] Z permuted: rows of Z beyond the rank are what is open.
-        const Adjustment::UnknownsBy turned =
-            m_decomposition.colsPermutation() * m_decomposition.matrixZ().transpose();
-        result.open = turned.rightCols(unknownCount - rank);
+        // design = Q [T 0; 0 0] Z permuted: rows of Z beyond the rank are what is not determined.
+        const Adjustment::UnknownsBy axes = turned(m_decomposition);
+        result.ordinary = axes.rightCols(unknownCount - rank);
         Adjustment::UnknownsBy inverse = Adjustment::UnknownsBy::Identity(unknownCount, rank);
         const auto triangle = m_decomposition.matrixT()
                                   .topLeftCorner(rank, rank)
                                   .template triangularView<Eigen::Upper>();
         inverse.topRows(rank) = triangle.solve(
             Adjustment::UnknownsBy::Identity(unknownCount, rank).topRows(rank).eval());
-        result.known = turned.leftCols(rank) * inverse.topRows(rank);
+        result.known = axes.leftCols(rank) * inverse.topRows(rank);
 
         const Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, mostObservations,
                             unknownCount>
             fitted = m_design * result.known; // orthonormal columns
         for (int i = 0; i < count; ++i)
             result.redundancy(i) = std::max(0.0, 1.0 - fitted.row(i).squaredNorm());
+        findOpen();
     }
 
     std::span<const Observation> m_rows;
@@ -162,9 +178,11 @@ Reckoned reckon(Column column, const Adjustment& adjustment)
     const Reading reading = readingOf(column, adjustment.at);
     const Unknowns scaled = reading.gradient.cwiseProduct(adjustment.scale);
     const double known = (adjustment.known.transpose() * scaled).norm();
+    const double ordinary = (adjustment.ordinary.transpose() * scaled).norm();
     const double open = (adjustment.open.transpose() * scaled).norm();
-    return {reading.value, std::hypot(known, open),
-            open <= std::max(leastUnits, leastShare * known)};
+    const bool degrees = unitOf(column) == ColumnUnit::Degree;
+    return {reading.value, std::hypot(known, ordinary),
+            open <= openMost && ordinary <= (degrees ? ordinaryMostDeg : ordinaryMostMm)};
 }
 
 } // namespace tripoise

@@ -5,10 +5,11 @@
 // Gauss-Newton on the equations of `frame/equations.h`, each row divided by its sd, each unknown
 // counted in ordinary spreads from its ordinary value. A complete orthogonal decomposition
 // (rank-revealing QR; Golub & Van Loan, Matrix Computations, 5.5) tells which combinations of
-// unknowns the columns determine better than ordinary frames do; of the rest, the ordinary value
-// nearest to agreement is taken and its ordinary spread is their sd. Redundancy numbers and
-// standardised residuals are those of Baarda (1968), A testing procedure for use in geodetic
-// networks. Where everything is determined the solution is the plain least-squares one, to 1e-9 of
+// unknowns the columns determine better than ordinary frames do. Of the others the ordinary value
+// nearest to agreement is taken, and its ordinary spread is their sd: the weak ones, of which the
+// columns tell less than that, and the open ones, of which they tell nothing. Redundancy numbers
+// and standardised residuals are those of Baarda (1968), A testing procedure for use in geodetic
+// networks. Where everything is determined the solution is the plain least-squares one, to 1e-11 of
 // a spread.
 #pragma once
 
@@ -44,8 +45,9 @@ struct Adjustment {
     double chiSquared = 0.0;
     int freedom = 0; ///< rows beyond what the determined unknowns take
     Unknowns scale = Unknowns::Ones();
-    UnknownsBy known; ///< root of the covariance of what is determined, in `scale`
-    UnknownsBy open;  ///< orthonormal, what is not, in `scale`
+    UnknownsBy known;    ///< root of the covariance of what is determined, in `scale`
+    UnknownsBy ordinary; ///< orthonormal, what is taken as ordinary, in `scale`
+    UnknownsBy open;     ///< orthonormal, the part of that of which the rows tell nothing
 
     /// What an error in this row would look like: its residual over its sd.
     [[nodiscard]] double standardised(int row) const;
@@ -58,7 +60,7 @@ struct Adjustment {
 struct Reckoned {
     double value = 0.0;
     double sd = 0.0;
-    bool determined = false; ///< follows from the rows; else an ordinary value took part
+    bool determined = false; ///< follows from the rows; else what is ordinary decides
 };
 
 [[nodiscard]] Reckoned reckon(Column column, const Adjustment& adjustment);

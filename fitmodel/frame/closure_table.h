@@ -25,7 +25,6 @@ struct ClosureTable {
     double unusualDeviation = 0.0; ///< out of the run, in sd
     double shareToRedefine = 0.0;  ///< of the sizes that must contradict a definition
     double shareToKeep = 0.0;      ///< of the sizes that may contradict the other one
-    double sharedSdMm = 0.0;       ///< floor for what the sizes of a model have in common
     double coarseAngleDeg = 0.0;   ///< step in which makers round angles more coarsely than printed
     double coarseDispersion = 0.0; ///< chi squared a degree of freedom that makes one suspect it
 };

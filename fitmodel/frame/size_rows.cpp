@@ -77,25 +77,22 @@ double beadSeatOf(const TableSize& size)
     return bead ? bead->value : 0.0;
 }
 
-/// What the sizes on one wheel agree on, where enough of them tell.
+/// What the sizes on one wheel agree on, where enough of them tell. Their roundings may all be the
+/// same (a drop alike in all sizes), so many sizes are not surer than one.
 std::optional<Observation> inCommon(Column column, const std::vector<std::size_t>& sizes,
-                                    const std::vector<Adjustment>& adjusted,
-                                    const ClosureTable& table)
+                                    const std::vector<Adjustment>& adjusted)
 {
-    constexpr double sdOfMedian = 1.2533; // against the mean's, of a normal sample
-    constexpr double sdOfMad = 1.4826;
     std::vector<double> values;
-    for (const std::size_t size : sizes)
-        if (const Reckoned one = reckon(column, adjusted[size]); one.determined)
+    std::vector<double> sds;
+    for (const std::size_t size : sizes) {
+        if (const Reckoned one = reckon(column, adjusted[size]); one.determined) {
             values.push_back(one.value);
+            sds.push_back(one.sd);
+        }
+    }
     if (values.size() < leastSizesInCommon)
         return std::nullopt;
-    const double median = medianOf(values);
-    const double root = std::sqrt(static_cast<double>(values.size()));
-    for (double& value : values)
-        value = std::abs(value - median);
-    const double sd = sdOfMad * medianOf(values) * sdOfMedian / root;
-    return Observation{column, median, std::hypot(sd, table.sharedSdMm)};
+    return Observation{column, medianOf(values), medianOf(sds)};
 }
 
 } // namespace
@@ -137,7 +134,7 @@ std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& 
     for (std::size_t i = 0; i < all.size(); ++i)
         everySize.push_back(i);
     if (tellsHeadset)
-        if (const auto headset = inCommon(Column::LowerHeadset, everySize, adjusted, table))
+        if (const auto headset = inCommon(Column::LowerHeadset, everySize, adjusted))
             for (SizeRows& rows : all)
                 rows.beyondDoubt.push_back(*headset);
 
@@ -151,7 +148,7 @@ std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& 
             if (beadSeatOf(geometry.sizes[i]) == bead)
                 onThisWheel.push_back(i);
         const auto radius =
-            tellsWheel ? inCommon(Column::WheelRadius, onThisWheel, adjusted, table) : std::nullopt;
+            tellsWheel ? inCommon(Column::WheelRadius, onThisWheel, adjusted) : std::nullopt;
         for (const std::size_t i : onThisWheel) {
             if (const auto row = radius ? radius : wheelRow(geometry.sizes[i], table))
                 all[i].beyondDoubt.push_back(*row);
