@@ -8,6 +8,7 @@
 #include "base/problem.h"
 #include "document/fitting.h"
 #include "frame/closure_table.h"
+#include "table/headings.h"
 
 #include <optional>
 #include <string>
@@ -55,5 +56,8 @@ struct TableTexts {
 /// assets/closure.json; what is ordinary comes from the stand-ins where these have it.
 [[nodiscard]] std::variant<ClosureTable, Problems> readClosureTable(std::string_view text,
                                                                     const FrameDefaults& defaults);
+
+/// assets/headings.json; a term that would stand for two columns is a problem.
+[[nodiscard]] std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text);
 
 } // namespace tripoise

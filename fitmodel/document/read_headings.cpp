@@ -1,0 +1,157 @@
+// SPDX-License-Identifier: MIT
+//
+// assets/headings.json
+#include "document/figures.h"
+#include "document/plausible_columns.h"
+#include "document/read.h"
+#include "document/table_file.h"
+#include "table/plain.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+constexpr std::pair<std::string_view, PrintUnit> unitKeys[] = {
+    {"mm", PrintUnit::Millimetre}, {"cm", PrintUnit::Centimetre}, {"m", PrintUnit::Metre},
+    {"in", PrintUnit::Inch},       {"deg", PrintUnit::Degree},    {"kg", PrintUnit::Kilogram},
+    {"g", PrintUnit::Gram},        {"lb", PrintUnit::Pound}};
+
+std::vector<std::string> texts(Fields& fields, std::string_view key)
+{
+    std::vector<std::string> result;
+    const auto& list = fields.needList(key, {1, 500});
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (list[i].is_string())
+            result.push_back(list[i].get<std::string>());
+        else
+            fields.report().add(wrongType(list[i], joined(fields.pathOf(key), i), "text"));
+    }
+    return result;
+}
+
+std::unordered_set<std::string> words(Fields& fields, std::string_view key)
+{
+    std::unordered_set<std::string> result;
+    for (const std::string& text : texts(fields, key))
+        for (const std::string& word : wordsOf(text))
+            result.insert(word);
+    return result;
+}
+
+std::string smallLetters(std::string text)
+{
+    std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) {
+        return static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
+    });
+    return text;
+}
+
+/// Terms by language; a term may stand in several, but for one column alone.
+class Terms {
+public:
+    Terms(HeadingTable& table, Report& report) : m_table(table), m_report(report) {}
+
+    void add(const std::string& text, Column column, const std::string& path)
+    {
+        const auto parts = wordsOf(text);
+        put(headingKey(parts, m_table.fillers), column, text, path);
+        put(unorderedKey(parts, m_table.fillers), column, text, path);
+    }
+
+private:
+    void put(const std::string& key, Column column, const std::string& text,
+             const std::string& path)
+    {
+        const auto [at, isNew] = m_table.columns.try_emplace(key, column);
+        if (isNew || at->second == column)
+            return;
+        Problem problem = problemAt(ProblemCode::Duplicate, path, text);
+        problem.names.emplace_back(keyOf(at->second));
+        m_report.add(std::move(problem));
+    }
+
+    HeadingTable& m_table;
+    Report& m_report;
+};
+
+template <typename Each> void eachTerm(Fields& byLanguage, Each&& each)
+{
+    for (const auto& [language, list] : byLanguage.members()) {
+        const std::string path = byLanguage.pathOf(language);
+        for (const std::string& text : texts(byLanguage, language))
+            each(text, path);
+    }
+}
+
+void readNumberWords(Fields& fields, NumberWords& to)
+{
+    if (auto units = fields.needObject("units"))
+        for (const auto& [key, unit] : unitKeys)
+            for (const std::string& text : texts(*units, key))
+                for (const std::string& word : wordsOf(text))
+                    to.units.emplace_back(word, unit);
+    for (const std::string& text : texts(fields, "range_words"))
+        for (const std::string& word : wordsOf(text))
+            to.range.push_back(word);
+    to.about = texts(fields, "about_words");
+    std::sort(to.about.begin(), to.about.end(), [](const std::string& a, const std::string& b) {
+        return a.size() > b.size(); // "ca." before "ca"
+    });
+}
+
+void readWheels(Fields fields, HeadingTable& table)
+{
+    for (const auto& [bead, names] : fields.members()) {
+        double value = 0.0;
+        for (const char c : bead)
+            value = value * 10.0 + (c >= '0' && c <= '9' ? c - '0' : 0);
+        for (const std::string& name : texts(fields, bead))
+            table.wheels.emplace(smallLetters(name), value);
+    }
+}
+
+} // namespace
+
+std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
+{
+    HeadingTable table;
+    Report report;
+    const std::string name = "headings.json";
+    const TableFile file(name, text, report);
+    if (!file.readable())
+        return report.take();
+    Fields fields(file.json(), name, report);
+    table.fillers = words(fields, "fillers");
+    table.titleWords = words(fields, "title_words");
+    readNumberWords(fields, table.numbers);
+    for (const std::string& missing : texts(fields, "missing"))
+        table.missing.insert(smallLetters(missing));
+    Terms terms(table, report);
+    if (auto columns = fields.needObject("columns")) {
+        for (const auto& [key, ignored] : columns->members()) {
+            const auto column = columnFromKey(key);
+            if (!column) {
+                report.add(problemAt(ProblemCode::UnknownKey, columns->pathOf(key)));
+                continue;
+            }
+            if (auto byLanguage = columns->needObject(key))
+                eachTerm(*byLanguage, [&](const std::string& term, const std::string& path) {
+                    terms.add(term, *column, path);
+                });
+        }
+    }
+    if (auto sizes = fields.needObject("size"))
+        eachTerm(*sizes, [&](const std::string& term, const std::string&) {
+            table.sizes.insert(headingKey(wordsOf(term), table.fillers));
+        });
+    if (auto wheels = fields.needObject("wheels"))
+        readWheels(std::move(*wheels), table);
+    for (std::size_t i = 0; i < columnCount; ++i)
+        table.plausible[i] = plausibleOf(static_cast<Column>(i));
+    if (!report.empty())
+        return report.take();
+    return table;
+}
+
+} // namespace tripoise

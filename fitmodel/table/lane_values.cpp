@@ -1,0 +1,364 @@
+// SPDX-License-Identifier: MIT
+#include "table/lane_values.h"
+
+#include "table/plain.h"
+#include "table/wheel_name.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+namespace tripoise {
+namespace {
+
+constexpr std::array lengthUnits{PrintUnit::Millimetre, PrintUnit::Centimetre, PrintUnit::Inch,
+                                 PrintUnit::Metre};
+constexpr std::array massUnits{PrintUnit::Kilogram, PrintUnit::Gram, PrintUnit::Pound};
+
+double factorOf(PrintUnit unit)
+{
+    switch (unit) {
+    case PrintUnit::Centimetre: return 10.0;
+    case PrintUnit::Metre: return 1000.0;
+    case PrintUnit::Inch: return 25.4;
+    case PrintUnit::Gram: return 0.001;
+    case PrintUnit::Pound: return 0.45359237;
+    default: return 1.0;
+    }
+}
+
+bool suits(PrintUnit unit, ColumnUnit kind)
+{
+    const auto among = [unit](const auto& units) {
+        return std::find(units.begin(), units.end(), unit) != units.end();
+    };
+    switch (kind) {
+    case ColumnUnit::Millimetre: return among(lengthUnits);
+    case ColumnUnit::Kilogram: return among(massUnits);
+    case ColumnUnit::Degree: return unit == PrintUnit::Degree;
+    case ColumnUnit::Plain: return false;
+    }
+    return false;
+}
+
+std::vector<PrintUnit> unitsFor(ColumnUnit kind)
+{
+    switch (kind) {
+    case ColumnUnit::Millimetre: return {lengthUnits.begin(), lengthUnits.end()};
+    case ColumnUnit::Kilogram: return {massUnits.begin(), massUnits.end()};
+    case ColumnUnit::Degree: return {PrintUnit::Degree};
+    case ColumnUnit::Plain: return {PrintUnit::None};
+    }
+    return {};
+}
+
+bool within(double value, const Range& range)
+{
+    return value >= range.low && value <= range.high;
+}
+
+/// A number in a unit, by whichever of its readings is plausible.
+std::optional<Entry> entryIn(const CellNumber& number, PrintUnit unit, Column column,
+                             const HeadingTable& table)
+{
+    const Range& range = table.plausible[indexOf(column)];
+    const double factor = factorOf(unit);
+    if (within(number.value * factor, range)) {
+        Entry entry{column, number.value * factor, {}, number.step * factor};
+        if (number.high)
+            entry.high = *number.high * factor;
+        return entry;
+    }
+    if (number.grouped && within(*number.grouped * factor, range))
+        return Entry{column, *number.grouped * factor, {}, factor};
+    return std::nullopt;
+}
+
+using Numbers = std::vector<std::optional<CellNumber>>;
+
+struct Fit {
+    PrintUnit unit = PrintUnit::None;
+    std::size_t plausible = 0;
+    double distance = 0.0; ///< of the middle number from the middle of the range, as a ratio
+};
+
+/// Cells that state a unit of their own tell nothing about the others'.
+Fit fitOf(const Numbers& numbers, PrintUnit unit, Column column, const HeadingTable& table)
+{
+    Fit fit{unit, 0, std::numeric_limits<double>::max()};
+    std::vector<double> values;
+    for (const auto& number : numbers) {
+        if (!number || number->unit != PrintUnit::None)
+            continue;
+        if (const auto entry = entryIn(*number, unit, column, table)) {
+            ++fit.plausible;
+            values.push_back(entry->value);
+        }
+    }
+    const Range& range = table.plausible[indexOf(column)];
+    if (!values.empty() && range.low > 0.0) {
+        std::sort(values.begin(), values.end());
+        const double middle = std::sqrt(range.low * range.high);
+        fit.distance = std::abs(std::log(values[values.size() / 2] / middle));
+    }
+    return fit;
+}
+
+/// Whether the range is so low that a figure is plausible in several units.
+bool isSmallFigure(Column column, const HeadingTable& table)
+{
+    constexpr double lowest = 30.0;
+    return unitOf(column) == ColumnUnit::Millimetre
+           && table.plausible[indexOf(column)].low < lowest;
+}
+
+Fit bestFit(const Numbers& numbers, Column column, const HeadingTable& table)
+{
+    Fit best;
+    for (const PrintUnit unit : unitsFor(unitOf(column))) {
+        const Fit fit = fitOf(numbers, unit, column, table);
+        if (fit.plausible > best.plausible
+            || (fit.plausible == best.plausible && fit.plausible > 0
+                && fit.distance < best.distance))
+            best = fit;
+    }
+    return best;
+}
+
+std::size_t plain(const Numbers& numbers)
+{
+    return static_cast<std::size_t>(
+        std::count_if(numbers.begin(), numbers.end(),
+                      [](const auto& n) { return n && n->unit == PrintUnit::None; }));
+}
+
+std::size_t inAnyUnit(const Numbers& numbers, Column column, const HeadingTable& table)
+{
+    std::size_t count = bestFit(numbers, column, table).plausible;
+    for (const auto& number : numbers)
+        if (number && suits(number->unit, unitOf(column))
+            && entryIn(*number, number->unit, column, table))
+            ++count;
+    return count;
+}
+
+/// What else the trade means by a heading whose numbers cannot be what it says.
+std::vector<Column> kindred(Column column)
+{
+    switch (column) {
+    case Column::BbDrop: return {Column::BbHeight};
+    case Column::BbHeight: return {Column::BbDrop, Column::BbRise};
+    case Column::SeatTube: return {Column::SeatAngle};
+    case Column::HeadTube: return {Column::HeadAngle};
+    default: return {};
+    }
+}
+
+Column meaningOf(const Numbers& numbers, Column column, const HeadingTable& table)
+{
+    const std::size_t as = inAnyUnit(numbers, column, table);
+    const auto count = static_cast<std::size_t>(
+        std::count_if(numbers.begin(), numbers.end(), [](const auto& n) { return n.has_value(); }));
+    if (2 * as >= count)
+        return column;
+    for (const Column other : kindred(column))
+        if (inAnyUnit(numbers, other, table) == count)
+            return other;
+    return column;
+}
+
+class Valuer {
+public:
+    Valuer(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
+        : m_table(table), m_lane(lane)
+    {
+        for (const std::string& cell : lane.cells)
+            m_numbers.push_back(cellNumber(cell, table.numbers));
+        m_result.column = lane.column;
+        m_result.values.resize(lane.cells.size());
+        if (!lane.column)
+            return;
+        if (isWheel(*lane.column)) {
+            wheels(*lane.column);
+        } else {
+            const Column meant = meaningOf(m_numbers, *lane.column, table);
+            if (meant != *lane.column) {
+                m_result.headedAs = lane.column;
+                m_result.column = meant;
+            }
+            chooseUnit(meant, usual);
+            for (std::size_t i = 0; i < m_numbers.size(); ++i)
+                m_result.values[i] = value(i, meant);
+            evenSteps();
+        }
+        spread();
+    }
+
+    LaneValues take() { return std::move(m_result); }
+
+private:
+    static bool isWheel(Column column)
+    {
+        return column == Column::BeadSeat || column == Column::Tyre || column == Column::MaxTyre;
+    }
+
+    void chooseUnit(Column column, PrintUnit usual)
+    {
+        const ColumnUnit kind = unitOf(column);
+        const Fit best = bestFit(m_numbers, column, m_table);
+        if (suits(m_lane.stated, kind)) {
+            const Fit stated = fitOf(m_numbers, m_lane.stated, column, m_table);
+            m_result.unit = m_lane.stated;
+            if (2 * stated.plausible < plain(m_numbers) && best.plausible > stated.plausible) {
+                m_result.unit = best.unit;
+                m_result.unitDoubtful = true;
+            }
+            return;
+        }
+        m_result.unit = best.unit;
+        if (isSmallFigure(column, m_table) && suits(usual, kind)
+            && fitOf(m_numbers, usual, column, m_table).plausible > 0)
+            m_result.unit = usual;
+        m_result.unitGuessed = kind == ColumnUnit::Millimetre && plain(m_numbers) > 0
+                               && m_result.unit != PrintUnit::Millimetre;
+    }
+
+    [[nodiscard]] LaneValue value(std::size_t i, Column column) const
+    {
+        LaneValue result;
+        const std::string_view cell = trimmed(m_lane.cells[i]);
+        if (cell.empty())
+            return result;
+        if (kindOf(cell) == ValueState::Missing) {
+            result.state = ValueState::Missing;
+            return result;
+        }
+        const auto& number = m_numbers[i];
+        if (!number) {
+            result.state = ValueState::NoNumber;
+            return result;
+        }
+        const ColumnUnit kind = unitOf(column);
+        const bool ownUnit = number->unit != PrintUnit::None && kind != ColumnUnit::Plain;
+        if (ownUnit) {
+            if (suits(number->unit, kind))
+                result.entry = entryIn(*number, number->unit, column, m_table);
+        } else {
+            result.entry = entryIn(*number, m_result.unit, column, m_table);
+            for (const PrintUnit unit : unitsFor(kind)) {
+                if (result.entry || isSmallFigure(column, m_table))
+                    break;
+                result.entry = entryIn(*number, unit, column, m_table);
+                result.otherUnit = result.entry.has_value();
+            }
+        }
+        result.state = result.entry ? ValueState::Value : ValueState::OutOfRange;
+        return result;
+    }
+
+    [[nodiscard]] ValueState kindOf(std::string_view cell) const
+    {
+        std::string small(cell);
+        for (char& c : small)
+            if (c >= 'A' && c <= 'Z')
+                c = static_cast<char>(c - 'A' + 'a');
+        return m_table.missing.contains(small) ? ValueState::Missing : ValueState::Value;
+    }
+
+    void wheels(Column column)
+    {
+        for (std::size_t i = 0; i < m_lane.cells.size(); ++i) {
+            LaneValue& to = m_result.values[i];
+            const std::string_view cell = trimmed(m_lane.cells[i]);
+            if (cell.empty())
+                continue;
+            if (kindOf(cell) == ValueState::Missing) {
+                to.state = ValueState::Missing;
+                continue;
+            }
+            const WheelName wheel = wheelNamed(cell, column != Column::BeadSeat, m_table);
+            const auto entry = [](Column of, const std::optional<double>& value) {
+                return value ? std::optional(Entry{of, *value, {}, 1.0}) : std::nullopt;
+            };
+            to.entry = column == Column::BeadSeat ? entry(column, wheel.beadSeatMm)
+                                                  : entry(column, wheel.tyreMm);
+            if (column == Column::BeadSeat)
+                to.beside = entry(Column::Tyre, wheel.tyreMm);
+            else if (column == Column::Tyre)
+                to.beside = entry(Column::BeadSeat, wheel.beadSeatMm);
+            to.state = to.entry ? ValueState::Value : ValueState::NoNumber;
+        }
+    }
+
+    /// "585, 585.5": the column is printed to the half. "72, 72.5" likewise is not: tenths may be
+    /// rounded to halves, which the closing of the table finds out.
+    void evenSteps()
+    {
+        double finest = std::numeric_limits<double>::max();
+        bool halves = true;
+        const auto each = [&](auto&& with) {
+            for (LaneValue& value : m_result.values)
+                if (value.entry && !value.otherUnit)
+                    with(*value.entry);
+        };
+        each([&](const Entry& entry) {
+            finest = std::min(finest, entry.step);
+            const double twice = 2.0 * entry.value;
+            halves = halves && std::abs(twice - std::round(twice)) < 1e-9;
+        });
+        constexpr double tenth = 0.1;
+        constexpr double half = 0.5;
+        const bool lengths = m_result.column && unitOf(*m_result.column) == ColumnUnit::Millimetre;
+        if (lengths && halves && std::abs(finest - tenth) < 1e-9)
+            finest = half;
+        each([&](Entry& entry) { entry.step = finest; });
+    }
+
+    /// One cell merged over all sizes is copied as the first alone.
+    void spread()
+    {
+        if (m_result.values.size() < 2 || !m_result.values.front().entry)
+            return;
+        for (std::size_t i = 1; i < m_result.values.size(); ++i)
+            if (m_result.values[i].state != ValueState::Blank)
+                return;
+        for (std::size_t i = 1; i < m_result.values.size(); ++i) {
+            m_result.values[i] = m_result.values.front();
+            m_result.values[i].allSizes = true;
+        }
+    }
+
+    const HeadingTable& m_table;
+    const LaneTexts& m_lane;
+    Numbers m_numbers;
+    LaneValues m_result;
+};
+
+} // namespace
+
+LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
+{
+    return Valuer(lane, usual, table).take();
+}
+
+PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table)
+{
+    std::array<std::size_t, lengthUnits.size()> votes{};
+    for (const LaneTexts& lane : lanes) {
+        if (!lane.column || unitOf(*lane.column) != ColumnUnit::Millimetre
+            || isSmallFigure(*lane.column, table))
+            continue;
+        Numbers numbers;
+        for (const std::string& cell : lane.cells)
+            numbers.push_back(cellNumber(cell, table.numbers));
+        const Fit best = bestFit(numbers, *lane.column, table);
+        for (std::size_t i = 0; i < lengthUnits.size(); ++i)
+            votes[i] += best.plausible > 0 && lengthUnits[i] == best.unit ? 1 : 0;
+    }
+    const auto most = std::max_element(votes.begin(), votes.end());
+    return *most == 0 ? PrintUnit::None
+                      : lengthUnits[static_cast<std::size_t>(most - votes.begin())];
+}
+
+} // namespace tripoise

@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+//
+// The numbers of one lane, in millimetres, degrees and kilograms.
+//
+// A unit that is stated beside the heading or in the cell holds where the numbers are plausible in
+// it. Where none is stated, the one in which most are plausible is taken, of several the one that
+// brings them nearest to the middle of what is plausible; small figures that could be anything (a
+// drop, an offset) follow the other lengths of the table. A cell that is plausible in another unit
+// only is taken in that, and said so; one that is plausible in none is not understood.
+#pragma once
+
+#include "frame/geometry_table.h"
+#include "table/headings.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace tripoise {
+
+/// The cells of one lane by size; empty where there is none.
+struct LaneTexts {
+    std::optional<Column> column;
+    PrintUnit stated = PrintUnit::None;
+    std::vector<std::string> cells;
+};
+
+enum class ValueState { Blank, Missing, Value, NoNumber, OutOfRange };
+
+struct LaneValue {
+    ValueState state = ValueState::Blank;
+    std::optional<Entry> entry;
+    std::optional<Entry> beside; ///< a rim in a tyre's cell, a tyre in a rim's
+    bool otherUnit = false;      ///< than the rest of its lane
+    bool allSizes = false;       ///< one cell for all
+};
+
+struct LaneValues {
+    std::optional<Column> column;   ///< what the numbers can be
+    std::optional<Column> headedAs; ///< where that is another than the heading says
+    PrintUnit unit = PrintUnit::None;
+    bool unitGuessed = false;
+    bool unitDoubtful = false; ///< another unit than stated was taken
+    std::vector<LaneValue> values;
+};
+
+/// `usual` is the unit of the table's other lengths.
+[[nodiscard]] LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual,
+                                  const HeadingTable& table);
+
+/// The unit most lanes of lengths are plausible in.
+[[nodiscard]] PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table);
+
+} // namespace tripoise

@@ -1,0 +1,342 @@
+// SPDX-License-Identifier: MIT
+#include "table/plain.h"
+
+#include <algorithm>
+#include <array>
+#include <cstdint>
+#include <utility>
+
+namespace tripoise {
+namespace {
+
+constexpr char32_t bad = 0xFFFFFFFF;
+
+/// The character that starts at `at`, which moves on; `bad` where the bytes are none.
+char32_t nextOf(std::string_view text, std::size_t& at)
+{
+    const auto byte = [&](std::size_t i) { return static_cast<unsigned char>(text[i]); };
+    const unsigned char first = byte(at++);
+    if (first < 0x80)
+        return first;
+    const int more = first >= 0xF0 ? 3 : first >= 0xE0 ? 2 : first >= 0xC2 ? 1 : 0;
+    if (more == 0 || first > 0xF4 || at + static_cast<std::size_t>(more) > text.size())
+        return bad;
+    char32_t result = first & (0x3F >> more);
+    for (int i = 0; i < more; ++i) {
+        const unsigned char next = byte(at + static_cast<std::size_t>(i));
+        if ((next & 0xC0) != 0x80)
+            return bad;
+        result = (result << 6) | (next & 0x3F);
+    }
+    at += static_cast<std::size_t>(more);
+    constexpr std::array<char32_t, 4> least{0, 0x80, 0x800, 0x10000};
+    const bool surrogate = result >= 0xD800 && result < 0xE000;
+    return result < least[static_cast<std::size_t>(more)] || result > 0x10FFFF || surrogate
+               ? bad
+               : result;
+}
+
+void append(std::string& text, char32_t c)
+{
+    const auto put = [&](char32_t byte) { text += static_cast<char>(byte); };
+    if (c < 0x80) {
+        put(c);
+    } else if (c < 0x800) {
+        put(0xC0 | (c >> 6));
+        put(0x80 | (c & 0x3F));
+    } else if (c < 0x10000) {
+        put(0xE0 | (c >> 12));
+        put(0x80 | ((c >> 6) & 0x3F));
+        put(0x80 | (c & 0x3F));
+    } else {
+        put(0xF0 | (c >> 18));
+        put(0x80 | ((c >> 12) & 0x3F));
+        put(0x80 | ((c >> 6) & 0x3F));
+        put(0x80 | (c & 0x3F));
+    }
+}
+
+bool isUtf8(std::string_view text)
+{
+    for (std::size_t at = 0; at < text.size();)
+        if (nextOf(text, at) == bad)
+            return false;
+    return true;
+}
+
+/// Windows-1252 where it differs from Latin-1; the rest of 0x80 to 0x9F is nothing one types.
+char32_t windowsChar(unsigned char byte)
+{
+    switch (byte) {
+    case 0x84: return U'"';
+    case 0x85: return U'…';
+    case 0x91:
+    case 0x92: return U'\'';
+    case 0x93:
+    case 0x94: return U'"';
+    case 0x95: return U'•';
+    case 0x96: return U'–';
+    case 0x97: return U'—';
+    default: return byte;
+    }
+}
+
+std::string fromWindows(std::string_view bytes)
+{
+    std::string text;
+    for (const char byte : bytes)
+        append(text, windowsChar(static_cast<unsigned char>(byte)));
+    return text;
+}
+
+std::string fromUtf16(std::string_view bytes, bool bigEndian)
+{
+    std::string text;
+    char32_t high = 0;
+    for (std::size_t i = 0; i + 1 < bytes.size(); i += 2) {
+        const auto a = static_cast<unsigned char>(bytes[i]);
+        const auto b = static_cast<unsigned char>(bytes[i + 1]);
+        const auto unit = static_cast<char32_t>(bigEndian ? (a << 8) | b : (b << 8) | a);
+        if (unit >= 0xD800 && unit < 0xDC00) {
+            high = unit;
+        } else if (unit >= 0xDC00 && unit < 0xE000) {
+            if (high)
+                append(text, 0x10000 + ((high - 0xD800) << 10) + (unit - 0xDC00));
+            high = 0;
+        } else {
+            append(text, unit);
+        }
+    }
+    return text;
+}
+
+/// More than a stray control character is a picture or a program.
+bool looksBinary(std::string_view text)
+{
+    constexpr std::size_t look = 4096;
+    std::size_t controls = 0;
+    const std::string_view start = text.substr(0, look);
+    for (const char c : start) {
+        const auto byte = static_cast<unsigned char>(c);
+        if (byte == 0)
+            return true;
+        controls += byte < 0x20 && c != '\t' && c != '\n' && c != '\r' && c != '\f' ? 1 : 0;
+    }
+    return controls * 100 > start.size();
+}
+
+bool isFigure(char c)
+{
+    return c >= '0' && c <= '9';
+}
+
+struct Fraction {
+    char32_t sign;
+    const char* text;
+};
+constexpr std::array fractions{
+    Fraction{U'½', " 1/2"}, Fraction{U'¼', " 1/4"}, Fraction{U'¾', " 3/4"},
+    Fraction{U'⅛', " 1/8"}, Fraction{U'⅜', " 3/8"}, Fraction{U'⅝', " 5/8"},
+    Fraction{U'⅞', " 7/8"}, Fraction{U'⅓', " 1/3"}, Fraction{U'⅔', " 2/3"}};
+
+bool isSuperscript(char32_t c)
+{
+    return c == 0xB9 || c == 0xB2 || c == 0xB3 || c == 0x2070 || (c >= 0x2074 && c <= 0x2079)
+           || c == 0x207D || c == 0x207E;
+}
+
+bool isWideBlank(char32_t c)
+{
+    return c == 0x2002 || c == 0x2003 || c == 0x2001 || c == 0x2000 || c == 0x3000 || c == 0x2004
+           || c == 0x2005;
+}
+
+bool isNarrowBlank(char32_t c)
+{
+    return c == 0xA0 || c == 0x2009 || c == 0x202F || c == 0x2007 || c == 0x200A || c == 0x2006
+           || c == 0x2008;
+}
+
+bool isUnseen(char32_t c)
+{
+    return (c >= 0x200B && c <= 0x200F) || c == 0xFEFF || c == 0xAD || c == 0x2060
+           || (c >= 0x202A && c <= 0x202E) || c == 0xFE0F || c == 0xFE0E;
+}
+
+/// The plain sign for a character, or 0 where it stays.
+char plainOf(char32_t c)
+{
+    switch (c) {
+    case 0x2212:
+    case 0x2010:
+    case 0x2011: return '-';
+    case 0x2032:
+    case 0x2018:
+    case 0x2019:
+    case 0xB4: return '\'';
+    case 0x2033:
+    case 0x201C:
+    case 0x201D:
+    case 0x201E: return '"';
+    case 0xD7: return 'x';
+    case 0x2044: return '/';
+    case 0xFF0C: return ',';
+    case 0xFF1B: return ';';
+    case 0xFF5C: return '|';
+    case 0xFF1A: return ':';
+    case 0x2502: return '|'; // drawn tables
+    default: return 0;
+    }
+}
+
+/// Three figures follow, and no fourth.
+bool groupFollows(std::string_view text, std::size_t at)
+{
+    if (at + 3 > text.size())
+        return false;
+    for (std::size_t i = at; i < at + 3; ++i)
+        if (!isFigure(text[i]))
+            return false;
+    return at + 3 == text.size() || !isFigure(text[at + 3]);
+}
+
+/// The letter under the accent; "s" for ß, "o" for œ; 0 where there is none.
+char baseLetter(char32_t c)
+{
+    if (c == 0xDF)
+        return 's';
+    using std::string_view_literals::operator""sv;
+    static constexpr std::string_view latin1 =
+        "aaaaaaaceeeeiiiidnooooo\0ouuuuytsaaaaaaaceeeeiiiidnooooo\0ouuuuyty"sv;
+    if (c >= 0xC0 && c <= 0xFF)
+        return latin1[c - 0xC0];
+    if (c == 0x152 || c == 0x153)
+        return 'o';
+    return 0;
+}
+
+} // namespace
+
+std::optional<std::string> decoded(std::string_view bytes)
+{
+    if (bytes.starts_with("\xFF\xFE"))
+        bytes.remove_prefix(2);
+    else if (bytes.starts_with("\xFE\xFF")) {
+        std::string text = fromUtf16(bytes.substr(2), true);
+        return looksBinary(text) ? std::nullopt : std::optional(std::move(text));
+    } else {
+        if (bytes.starts_with("\xEF\xBB\xBF"))
+            bytes.remove_prefix(3);
+        if (looksBinary(bytes))
+            return std::nullopt;
+        return isUtf8(bytes) ? std::string(bytes) : fromWindows(bytes);
+    }
+    std::string text = fromUtf16(bytes, false);
+    return looksBinary(text) ? std::nullopt : std::optional(std::move(text));
+}
+
+std::string plainSigns(std::string_view utf8)
+{
+    std::string text;
+    text.reserve(utf8.size());
+    for (std::size_t at = 0; at < utf8.size();) {
+        const char32_t c = nextOf(utf8, at);
+        if (c == bad || isUnseen(c) || isSuperscript(c))
+            continue;
+        const auto fraction = std::find_if(fractions.begin(), fractions.end(),
+                                           [&](const Fraction& one) { return one.sign == c; });
+        if (fraction != fractions.end())
+            text += fraction->text;
+        else if (isNarrowBlank(c) && !text.empty() && isFigure(text.back())
+                 && groupFollows(utf8, at))
+            continue;
+        else if (isNarrowBlank(c))
+            text += ' ';
+        else if (isWideBlank(c))
+            text += "  ";
+        else if (c == 0xBA || c == 0x2DA)
+            append(text, U'°');
+        else if (const char plain = plainOf(c))
+            text += plain;
+        else if (c == '\t' || c >= 0x20)
+            append(text, c);
+    }
+    return text;
+}
+
+std::vector<std::string_view> linesOf(std::string_view text, std::size_t most)
+{
+    std::vector<std::string_view> lines;
+    std::size_t start = 0;
+    while (start < text.size() && lines.size() <= most) {
+        const std::size_t end = std::min(text.find_first_of("\r\n", start), text.size());
+        lines.push_back(text.substr(start, end - start));
+        start = end + 1;
+        if (end + 1 < text.size() && text[end] == '\r' && text[end + 1] == '\n')
+            ++start;
+    }
+    return lines;
+}
+
+std::string_view trimmed(std::string_view text)
+{
+    const std::size_t first = text.find_first_not_of(" \t\f");
+    if (first == std::string_view::npos)
+        return {};
+    return text.substr(first, text.find_last_not_of(" \t\f") - first + 1);
+}
+
+std::vector<std::string> wordsOf(std::string_view text)
+{
+    std::vector<std::string> words;
+    std::vector<bool> joined; // by a dash to the one before
+    std::string word;
+    bool dash = false;
+    bool pendingDash = false;
+    const auto flush = [&] {
+        if (word.empty())
+            return;
+        words.push_back(std::exchange(word, {}));
+        joined.push_back(pendingDash);
+        pendingDash = false;
+    };
+    for (std::size_t at = 0; at < text.size();) {
+        const char32_t c = nextOf(text, at);
+        char letter = 0;
+        if (c < 0x80 && ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')))
+            letter = static_cast<char>(c);
+        else if (c >= 'A' && c <= 'Z')
+            letter = static_cast<char>(c - 'A' + 'a');
+        else if (c != bad)
+            letter = baseLetter(c);
+        if (letter) {
+            if (word.empty())
+                pendingDash = dash && !words.empty();
+            dash = false;
+            word += letter;
+            if (c == 0xDF)
+                word += 's';
+            continue;
+        }
+        flush();
+        dash = c == '-' || c == '/' || c == 0x2013;
+    }
+    flush();
+
+    std::vector<std::string> result;
+    for (std::size_t i = 0; i < words.size(); ++i) {
+        std::string& one = words[i];
+        // "ae" is how "ä" is typed where there is none.
+        for (const std::string_view pair : {"ae", "oe", "ue"})
+            for (std::size_t at = one.find(pair); at != std::string::npos; at = one.find(pair, at))
+                one.erase(at + 1, 1);
+        const bool wasLetter = i > 0 && words[i - 1].size() == 1;
+        if (joined[i] && one.size() == 1 && wasLetter && !result.empty())
+            result.back() += one;
+        else
+            result.push_back(std::move(one));
+    }
+    return result;
+}
+
+} // namespace tripoise

@@ -1,0 +1,31 @@
+// SPDX-License-Identifier: MIT
+//
+// Text as it comes from a clipboard or a file, brought to plain lines: one encoding, one kind of
+// blank, minus sign, prime and fraction. And the key by which words are compared.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tripoise {
+
+/// UTF-8 of bytes in UTF-8, UTF-16 with its mark, or Windows-1252; nothing where they are no text.
+[[nodiscard]] std::optional<std::string> decoded(std::string_view bytes);
+
+/// One line's text in plain signs. Superscripts are footnote marks and go; a narrow blank between
+/// figures groups them and goes; other blanks are blanks, tabs stay tabs. Fractions are " n/d".
+[[nodiscard]] std::string plainSigns(std::string_view utf8);
+
+/// Lines without their ends, at most `most` and one more.
+[[nodiscard]] std::vector<std::string_view> linesOf(std::string_view text, std::size_t most);
+
+[[nodiscard]] std::string_view trimmed(std::string_view text);
+
+/// Words in small ASCII letters and figures, accents and umlauts dropped ("Länge" and "Laenge" are
+/// both "lange"). Two letters joined by a dash are one word, "c-t" is "ct". Anything else parts
+/// words.
+[[nodiscard]] std::vector<std::string> wordsOf(std::string_view text);
+
+} // namespace tripoise

@@ -1,0 +1,472 @@
+// SPDX-License-Identifier: MIT
+#include "table/read_table.h"
+
+#include "table/lane_values.h"
+#include "table/layout.h"
+#include "table/plain.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+constexpr std::size_t longestShown = 60;
+
+std::string shown(std::string_view text)
+{
+    std::string result(text.substr(0, longestShown));
+    while (!result.empty() && (result.back() & 0xC0) == 0x80)
+        result.pop_back(); // cut between characters
+    if (result.size() < std::min(text.size(), longestShown) && !result.empty())
+        result.pop_back();
+    return result;
+}
+
+std::string lineName(std::size_t line)
+{
+    return "line " + std::to_string(line);
+}
+
+bool holds(std::string_view text, std::string_view small)
+{
+    const auto same = [](char a, char b) {
+        return (a >= 'A' && a <= 'Z' ? static_cast<char>(a - 'A' + 'a') : a) == b;
+    };
+    return std::search(text.begin(), text.end(), small.begin(), small.end(), same) != text.end();
+}
+
+bool looksLikeMarkup(std::string_view text)
+{
+    return holds(text, "<table") || holds(text, "<td") || holds(text, "<tr") || holds(text, "<html")
+           || holds(text, "<div") || holds(text, "</span");
+}
+
+class Reader {
+public:
+    Reader(std::string_view bytes, const HeadingTable& table,
+           const std::vector<Assignment>& assignments)
+        : m_table(table), m_assignments(assignments)
+    {
+        if (!takeText(bytes))
+            return;
+        m_grid = gridOf(m_lines, table);
+        m_layout = layoutOf(m_grid, table);
+        if (m_layout.sizes.size() > mostTableSizes) {
+            tooMany(m_layout.sizes.size(), mostTableSizes);
+            keepAll();
+            return;
+        }
+        cells();
+        columns();
+        states();
+        gatherNotUnderstood();
+        complain();
+    }
+
+    ReadTable take() { return std::move(m_result); }
+
+private:
+    void problem(ProblemCode code, std::string path, std::string value = {},
+                 std::vector<std::string> names = {})
+    {
+        m_result.problems.push_back(
+            {code, std::move(path), std::move(value), {}, {}, {}, std::move(names)});
+    }
+
+    void tooMany(std::size_t count, std::size_t most)
+    {
+        m_result.problems.push_back({ProblemCode::TooMany,
+                                     {},
+                                     std::to_string(count),
+                                     {},
+                                     static_cast<double>(most),
+                                     {},
+                                     {}});
+    }
+
+    bool takeText(std::string_view bytes)
+    {
+        if (bytes.size() > mostTableBytes) {
+            const auto lines = std::count(bytes.begin(), bytes.end(), '\n');
+            if (static_cast<std::size_t>(lines) > mostTableLines)
+                tooMany(static_cast<std::size_t>(lines), mostTableLines);
+            else
+                m_result.problems.push_back({ProblemCode::TooLarge,
+                                             {},
+                                             std::to_string(bytes.size()),
+                                             {},
+                                             static_cast<double>(mostTableBytes),
+                                             "bytes",
+                                             {}});
+            return false;
+        }
+        const auto text = decoded(bytes);
+        if (!text) {
+            problem(ProblemCode::NotText, {});
+            return false;
+        }
+        if (looksLikeMarkup(*text)) {
+            problem(ProblemCode::Markup, {});
+            return false;
+        }
+        const auto lines = linesOf(*text, mostTableLines);
+        if (lines.size() > mostTableLines) {
+            tooMany(1 + static_cast<std::size_t>(std::count(text->begin(), text->end(), '\n')),
+                    mostTableLines);
+            return false;
+        }
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            m_lines.push_back({i + 1, plainSigns(lines[i])});
+        return true;
+    }
+
+    void cells()
+    {
+        for (const GridRow& row : m_grid.rows) {
+            m_result.rows.emplace_back();
+            for (std::size_t i = 0; i < row.cells.size(); ++i) {
+                const bool blank = row.cells[i].empty();
+                m_result.rows.back().push_back({row.cells[i],
+                                                row.lines[i],
+                                                blank ? CellState::Blank : CellState::NotUnderstood,
+                                                {},
+                                                {}});
+            }
+        }
+    }
+
+    void keepAll()
+    {
+        cells();
+        gatherNotUnderstood();
+    }
+
+    TableCell& at(const CellPlace& place) { return m_result.rows[place.row][place.cell]; }
+    [[nodiscard]] const std::string& textAt(const CellPlace& place) const
+    {
+        return m_grid.rows[place.row].cells[place.cell];
+    }
+
+    [[nodiscard]] const Assignment* assigned(std::size_t column, const std::string& heading) const
+    {
+        for (const Assignment& one : m_assignments) {
+            const auto* place = std::get_if<std::size_t>(&one.column);
+            const auto* name = std::get_if<std::string>(&one.column);
+            if ((place && *place == column) || (name && *name == heading))
+                return &one;
+        }
+        return nullptr;
+    }
+
+    void columns()
+    {
+        m_result.sizesDown = m_layout.sizesDown;
+        m_result.sizes = m_layout.sizes;
+        nameSizesOnce();
+        std::vector<LaneTexts> texts;
+        for (const Lane& lane : m_layout.lanes) {
+            LaneTexts one{lane.column, lane.unit, {}};
+            if (one.stated == PrintUnit::None || one.stated == PrintUnit::Degree)
+                if (m_layout.unit != PrintUnit::None && lane.unit == PrintUnit::None)
+                    one.stated = m_layout.unit;
+            for (const auto& cell : lane.cells)
+                one.cells.push_back(cell ? textAt(*cell) : std::string());
+            if (const Assignment* by = assigned(texts.size(), lane.heading))
+                one.column = by->meaning;
+            texts.push_back(std::move(one));
+        }
+        const PrintUnit usual = usualUnit(texts, m_table);
+        for (std::size_t i = 0; i < texts.size(); ++i)
+            addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
+        dropRepeated();
+    }
+
+    void nameSizesOnce()
+    {
+        for (std::size_t i = 0; i < m_result.sizes.size(); ++i) {
+            const std::string name = m_result.sizes[i];
+            std::size_t count = 1;
+            for (std::size_t j = 0; j < i; ++j)
+                count += m_layout.sizes[j] == name ? 1 : 0;
+            if (count == 1)
+                continue;
+            m_result.sizes[i] = name + " (" + std::to_string(count) + ')';
+            const auto& cell = m_layout.sizeCells[i];
+            problem(ProblemCode::SizeTwice, cell ? lineName(lineOf(*cell)) : std::string(),
+                    shown(name), {m_result.sizes[i]});
+        }
+    }
+
+    [[nodiscard]] std::size_t lineOf(const CellPlace& place) const
+    {
+        return m_grid.rows[place.row].lines[place.cell];
+    }
+
+    void addColumn(const Lane& lane, std::size_t index, LaneValues values)
+    {
+        ReadColumn column;
+        column.heading = lane.heading;
+        column.line =
+            lane.headingCells.empty() ? firstLine(lane) : lineOf(lane.headingCells.front());
+        column.meaning = values.column;
+        column.headedAs = values.headedAs;
+        column.assigned = assigned(index, lane.heading) != nullptr;
+        column.unit = values.unit;
+        column.unitGuessed = values.unitGuessed;
+        for (const LaneValue& value : values.values) {
+            column.entries.push_back(value.entry);
+            column.beside.push_back(value.beside);
+        }
+        if (values.unitDoubtful)
+            problem(ProblemCode::UnitDoubtful, lineName(column.line), shown(lane.heading),
+                    {unitKey(lane.unit == PrintUnit::None ? m_layout.unit : lane.unit),
+                     unitKey(values.unit)});
+        if (values.headedAs)
+            problem(ProblemCode::OtherMeaning, lineName(column.line), shown(lane.heading),
+                    {std::string(keyOf(*values.headedAs)), std::string(keyOf(*values.column))});
+        mixedUnits(lane, column, values);
+        m_values.push_back(std::move(values));
+        m_result.columns.push_back(std::move(column));
+    }
+
+    [[nodiscard]] std::size_t firstLine(const Lane& lane) const
+    {
+        for (const auto& cell : lane.cells)
+            if (cell)
+                return lineOf(*cell);
+        return 0;
+    }
+
+    static std::string unitKey(PrintUnit unit)
+    {
+        switch (unit) {
+        case PrintUnit::Centimetre: return "cm";
+        case PrintUnit::Metre: return "m";
+        case PrintUnit::Inch: return "in";
+        case PrintUnit::Degree: return "deg";
+        case PrintUnit::Kilogram: return "kg";
+        case PrintUnit::Gram: return "g";
+        case PrintUnit::Pound: return "lb";
+        default: return "mm";
+        }
+    }
+
+    void mixedUnits(const Lane& lane, const ReadColumn& column, const LaneValues& values)
+    {
+        std::vector<std::string> cells;
+        PrintUnit own = PrintUnit::None;
+        bool differs = false;
+        for (std::size_t i = 0; i < values.values.size(); ++i) {
+            if (!lane.cells[i] || !values.values[i].entry)
+                continue;
+            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
+            const PrintUnit unit = number ? number->unit : PrintUnit::None;
+            if (unit != PrintUnit::None) {
+                differs = differs || (own != PrintUnit::None && own != unit);
+                own = unit;
+            }
+            if (values.values[i].otherUnit)
+                cells.push_back(shown(textAt(*lane.cells[i])));
+        }
+        if (differs && cells.empty())
+            for (const auto& cell : lane.cells)
+                if (cell && cells.size() < 3)
+                    cells.push_back(shown(textAt(*cell)));
+        if (!cells.empty())
+            problem(ProblemCode::MixedUnits, lineName(column.line), shown(column.heading),
+                    std::move(cells));
+    }
+
+    /// Of two columns with one meaning the first counts.
+    void dropRepeated()
+    {
+        for (std::size_t i = 0; i < m_result.columns.size(); ++i) {
+            ReadColumn& column = m_result.columns[i];
+            if (!column.meaning || isSetAside(*column.meaning))
+                continue;
+            for (std::size_t j = 0; j < i; ++j) {
+                if (m_result.columns[j].meaning != column.meaning)
+                    continue;
+                problem(ProblemCode::ColumnTwice, lineName(column.line), shown(column.heading),
+                        {lineName(m_result.columns[j].line), shown(m_result.columns[j].heading)});
+                column.meaning.reset();
+                break;
+            }
+        }
+    }
+
+    void states()
+    {
+        for (const CellPlace& note : m_layout.notes)
+            at(note).state = CellState::Unit;
+        if (m_layout.model) {
+            at(*m_layout.model).state = CellState::Model;
+            m_result.model = titleOf(textAt(*m_layout.model), m_table);
+        }
+        for (const CellPlace& place : m_layout.sizeHeading)
+            at(place).state = CellState::Heading;
+        for (std::size_t i = 0; i < m_layout.sizeCells.size(); ++i)
+            if (const auto& place = m_layout.sizeCells[i]; place && !textAt(*place).empty())
+                mark(*place, CellState::Size, std::nullopt, i);
+        for (std::size_t i = 0; i < m_layout.lanes.size(); ++i)
+            laneStates(i);
+    }
+
+    void mark(const CellPlace& place, CellState state, std::optional<std::size_t> column,
+              std::optional<std::size_t> size)
+    {
+        TableCell& cell = at(place);
+        cell.state = cell.text.empty() ? CellState::Blank : state;
+        cell.column = column;
+        cell.size = size;
+    }
+
+    void laneStates(std::size_t index)
+    {
+        const Lane& lane = m_layout.lanes[index];
+        const ReadColumn& column = m_result.columns[index];
+        const bool understood = column.meaning || lane.isSize;
+        const bool leftOut = column.assigned && !column.meaning;
+        const CellState heading = understood ? CellState::Heading
+                                  : leftOut  ? CellState::SetAside
+                                             : CellState::NotUnderstood;
+        for (const CellPlace& place : lane.headingCells)
+            mark(place, heading, index, std::nullopt);
+        for (const CellPlace& place : lane.unitCells)
+            mark(place, CellState::Unit, index, std::nullopt);
+        for (std::size_t i = 0; i < lane.cells.size(); ++i)
+            if (lane.cells[i])
+                mark(*lane.cells[i], valueState(index, i, leftOut), index, i);
+    }
+
+    CellState valueState(std::size_t index, std::size_t size, bool leftOut)
+    {
+        const Lane& lane = m_layout.lanes[index];
+        const ReadColumn& column = m_result.columns[index];
+        const LaneValue& value = m_values[index].values[size];
+        if (leftOut || lane.isSize || (column.meaning && isSetAside(*column.meaning)))
+            return CellState::SetAside;
+        if (!column.meaning)
+            return CellState::NotUnderstood;
+        switch (value.state) {
+        case ValueState::Blank: return CellState::Blank;
+        case ValueState::Missing: return CellState::Missing;
+        case ValueState::Value: return CellState::Value;
+        case ValueState::NoNumber:
+        case ValueState::OutOfRange: break;
+        }
+        const Range& range = m_table.plausible[indexOf(*column.meaning)];
+        const CellPlace& place = *lane.cells[size];
+        Problem wrong{value.state == ValueState::OutOfRange ? ProblemCode::OutOfRange
+                                                            : ProblemCode::NotANumber,
+                      lineName(lineOf(place)) + ", " + shown(column.heading),
+                      shown(textAt(place)),
+                      range.low,
+                      range.high,
+                      unitOf(*column.meaning) == ColumnUnit::Degree     ? "deg"
+                      : unitOf(*column.meaning) == ColumnUnit::Kilogram ? "kg"
+                      : unitOf(*column.meaning) == ColumnUnit::Plain    ? ""
+                                                                        : "mm",
+                      {}};
+        m_result.problems.push_back(std::move(wrong));
+        return CellState::NotUnderstood;
+    }
+
+    /// A column that is not understood is told by its heading alone.
+    void gatherNotUnderstood()
+    {
+        for (const auto& row : m_result.rows) {
+            const auto isOpen = [](const TableCell& cell) {
+                return cell.state == CellState::NotUnderstood;
+            };
+            for (const TableCell& cell : row) {
+                if (!isOpen(cell))
+                    continue;
+                const bool ofColumn = cell.column && cell.size
+                                      && !m_result.columns[*cell.column].meaning
+                                      && !m_result.columns[*cell.column].heading.empty();
+                if (!ofColumn)
+                    m_result.notUnderstood.push_back({cell.text, cell.line});
+            }
+        }
+    }
+
+    void complain()
+    {
+        if (m_layout.rowsRead < m_grid.rows.size())
+            problem(ProblemCode::SecondTable,
+                    lineName(m_grid.rows[m_layout.rowsRead].lines.front()));
+        const bool geometry = std::any_of(
+            m_result.columns.begin(), m_result.columns.end(),
+            [](const ReadColumn& one) { return one.meaning && hasGeometry(*one.meaning); });
+        if (!geometry)
+            problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
+        else if (!m_layout.sizesNamed)
+            problem(ProblemCode::NoSizes, {});
+    }
+
+    /// A line of two numbers or more: a table of something.
+    [[nodiscard]] bool hasNumbers() const
+    {
+        return std::any_of(m_grid.rows.begin(), m_grid.rows.end(), [&](const GridRow& row) {
+            return std::count_if(
+                       row.cells.begin(), row.cells.end(),
+                       [&](const auto& cell) { return kindOf(cell, m_table) == CellKind::Number; })
+                   >= 2;
+        });
+    }
+
+    static bool hasGeometry(Column column) { return indexOf(column) <= indexOf(Column::Trail); }
+
+    const HeadingTable& m_table;
+    const std::vector<Assignment>& m_assignments;
+    std::vector<PlainLine> m_lines;
+    Grid m_grid;
+    Layout m_layout;
+    std::vector<LaneValues> m_values;
+    ReadTable m_result;
+};
+
+} // namespace
+
+bool ReadTable::readable() const
+{
+    return !sizes.empty()
+           && std::any_of(columns.begin(), columns.end(), [](const ReadColumn& column) {
+                  return column.meaning && indexOf(*column.meaning) <= indexOf(Column::Trail);
+              });
+}
+
+ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
+                            const std::vector<Assignment>& assignments)
+{
+    return Reader(text, table, assignments).take();
+}
+
+GeometryTable geometryOf(const ReadTable& read)
+{
+    GeometryTable geometry;
+    geometry.model = read.model.value_or(std::string());
+    for (std::size_t i = 0; i < read.sizes.size(); ++i) {
+        TableSize size{read.sizes[i], {}};
+        for (const ReadColumn& column : read.columns) {
+            if (!column.meaning || isSetAside(*column.meaning))
+                continue;
+            if (i < column.entries.size() && column.entries[i])
+                size.entries.push_back(*column.entries[i]);
+        }
+        for (const ReadColumn& column : read.columns)
+            if (column.meaning && i < column.beside.size() && column.beside[i]
+                && !entryOf(column.beside[i]->column, size))
+                size.entries.push_back(*column.beside[i]);
+        geometry.sizes.push_back(std::move(size));
+    }
+    return geometry;
+}
+
+bool isSetAside(Column column)
+{
+    return indexOf(column) >= indexOf(Column::StemLength);
+}
+
+} // namespace tripoise
