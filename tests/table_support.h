@@ -19,4 +19,16 @@ inline const ClosureTable& closureTable()
     return loaded;
 }
 
+inline const HeadingTable& headingTable()
+{
+    static const HeadingTable loaded = [] {
+        auto read = readHeadingTable(textOf(QStringLiteral(TRIPOISE_ASSETS "/headings.json")));
+        if (auto* problems = std::get_if<Problems>(&read))
+            throw std::runtime_error("headings: " + problems->front().path + ' '
+                                     + problems->front().value);
+        return std::get<HeadingTable>(std::move(read));
+    }();
+    return loaded;
+}
+
 } // namespace tripoise::test

@@ -36,6 +36,10 @@ namespace tripoise {
 /// The sizes of a frame model's file; each carries the model's name.
 [[nodiscard]] std::variant<std::vector<FrameSize>, Problems> readFrameModel(std::string_view text);
 
+/// The file of a frame model; readFrameModel(writeFrameModel(m, sizes)) == sizes, each of model m.
+[[nodiscard]] std::string writeFrameModel(const std::string& model,
+                                          const std::vector<FrameSize>& sizes);
+
 /// UTF-8 JSON with all that was kept put back; readFitting(writeFitting(f)) == f, and the same for
 /// a draft.
 [[nodiscard]] std::string writeFitting(const Fitting& fitting);

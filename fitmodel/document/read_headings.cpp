@@ -55,24 +55,28 @@ public:
     void add(const std::string& text, Column column, const std::string& path)
     {
         const auto parts = wordsOf(text);
-        put(headingKey(parts, m_table.fillers), column, text, path);
-        put(unorderedKey(parts, m_table.fillers), column, text, path);
+        const auto [at, isNew] = m_table.columns.try_emplace(exactKey(parts), column);
+        if (!isNew && at->second != column) {
+            Problem problem = problemAt(ProblemCode::Duplicate, path, text);
+            problem.names.emplace_back(keyOf(at->second));
+            m_report.add(std::move(problem));
+        }
+        const auto [loose, first] =
+            m_table.loosely.try_emplace(looseKey(parts, m_table.fillers), column);
+        if (!first && loose->second != column)
+            m_ambiguous.push_back(loose->first);
+    }
+
+    void finish()
+    {
+        for (const std::string& key : m_ambiguous)
+            m_table.loosely.erase(key);
     }
 
 private:
-    void put(const std::string& key, Column column, const std::string& text,
-             const std::string& path)
-    {
-        const auto [at, isNew] = m_table.columns.try_emplace(key, column);
-        if (isNew || at->second == column)
-            return;
-        Problem problem = problemAt(ProblemCode::Duplicate, path, text);
-        problem.names.emplace_back(keyOf(at->second));
-        m_report.add(std::move(problem));
-    }
-
     HeadingTable& m_table;
     Report& m_report;
+    std::vector<std::string> m_ambiguous;
 };
 
 template <typename Each> void eachTerm(Fields& byLanguage, Each&& each)
@@ -141,9 +145,10 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
                 });
         }
     }
+    terms.finish();
     if (auto sizes = fields.needObject("size"))
         eachTerm(*sizes, [&](const std::string& term, const std::string&) {
-            table.sizes.insert(headingKey(wordsOf(term), table.fillers));
+            table.sizes.insert(exactKey(wordsOf(term)));
         });
     if (auto wheels = fields.needObject("wheels"))
         readWheels(std::move(*wheels), table);

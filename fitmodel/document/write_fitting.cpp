@@ -6,54 +6,12 @@
 #include "document/put_back.h"
 #include "document/read.h"
 #include "document/words.h"
+#include "document/write_json.h"
 
 #include <cmath>
 
 namespace tripoise {
 namespace {
-
-constexpr int indent = 2;
-
-void put(Json& object, const char* key, const std::optional<double>& value)
-{
-    if (value)
-        object[key] = tidy(*value);
-}
-
-/// A number that every whole document states; 0 where it is not known yet.
-void putNeeded(Json& object, const char* key, double value)
-{
-    if (value != 0.0)
-        object[key] = tidy(value);
-}
-
-void putText(Json& object, const char* key, const std::string& text)
-{
-    if (!text.empty())
-        object[key] = text;
-}
-
-void putFilled(Json& object, const char* key, Json inside)
-{
-    if (!inside.empty())
-        object[key] = std::move(inside);
-}
-
-template <typename Value, std::size_t size>
-void putWord(Json& object, const char* key, const std::optional<Value>& value,
-             const Vocabulary<Value, size>& words)
-{
-    if (value)
-        object[key] = wordOf(words, *value);
-}
-
-Json numbers(const std::vector<double>& values)
-{
-    Json list = Json::array();
-    for (const double value : values)
-        list.push_back(tidy(value));
-    return list;
-}
 
 /// Degrees that read back as exactly this angle; the shortest of those near by.
 double degreesOf(Angle angle)
@@ -125,82 +83,6 @@ Json ridingJson(const Riding& riding)
                               {"rear", tidy(riding.luggage.rearKg)}};
     }
     putWord(json, "sold_under", riding.soldUnder, standardWords);
-    return json;
-}
-
-Json geometryJson(const Geometry& geometry)
-{
-    Json json = Json::object();
-    putNeeded(json, "stack_mm", geometry.stackMm);
-    putNeeded(json, "reach_mm", geometry.reachMm);
-    put(json, "seat_angle_deg", geometry.seatAngleDeg);
-    putNeeded(json, "head_angle_deg", geometry.headAngleDeg);
-    put(json, "head_tube_mm", geometry.headTubeMm);
-    put(json, "seat_tube_mm", geometry.seatTubeMm);
-    put(json, "top_tube_effective_mm", geometry.topTubeEffectiveMm);
-    if (const auto& chainstay = geometry.chainstayMm)
-        json["chainstay_mm"] = chainstay->low == chainstay->high
-                                   ? tidy(chainstay->low)
-                                   : numbers({chainstay->low, chainstay->high});
-    put(json, "bb_drop_mm", geometry.bbDropMm);
-    put(json, "wheelbase_mm", geometry.wheelbaseMm);
-    put(json, "front_centre_mm", geometry.frontCentreMm);
-    put(json, "fork_length_mm", geometry.forkLengthMm);
-    put(json, "fork_offset_mm", geometry.forkOffsetMm);
-    put(json, "standover_mm", geometry.standoverMm);
-    return json;
-}
-
-Json wheelJson(const Wheel& wheel)
-{
-    Json json = Json::object();
-    put(json, "bead_seat_mm", wheel.beadSeatMm);
-    put(json, "tyre_mm", wheel.tyreMm);
-    put(json, "max_tyre_mm", wheel.maxTyreMm);
-    if (wheel.mudguard) {
-        Json mudguard = Json::object();
-        put(mudguard, "gap_mm", wheel.mudguard->gapMm);
-        put(mudguard, "width_mm", wheel.mudguard->widthMm);
-        json["mudguard"] = std::move(mudguard); // one of unknown size is still one
-    }
-    return json;
-}
-
-Json headsetJson(const Headset& headset)
-{
-    Json json = Json::object();
-    put(json, "upper_mm", headset.upperMm);
-    put(json, "lower_mm", headset.lowerMm);
-    put(json, "steerer_mm", headset.steererMm);
-    put(json, "steerer_length_mm", headset.steererLengthMm);
-    putWord(json, "material", headset.material, materialWords);
-    put(json, "max_spacers_mm", headset.maxSpacersMm);
-    return json;
-}
-
-Json postJson(const Post& post)
-{
-    Json json = Json::object();
-    put(json, "diameter_mm", post.diameterMm);
-    put(json, "length_mm", post.lengthMm);
-    put(json, "offset_mm", post.offsetMm);
-    put(json, "insertion_mm", post.insertionMm);
-    put(json, "frame_insertion_mm", post.frameInsertionMm);
-    return json;
-}
-
-Json frameJson(const FrameSize& frame)
-{
-    Json json = Json::object();
-    putText(json, "model", frame.model);
-    putText(json, "size", frame.size);
-    json["geometry"] = geometryJson(frame.geometry);
-    putFilled(json, "wheel", wheelJson(frame.wheel));
-    putFilled(json, "headset", headsetJson(frame.headset));
-    putFilled(json, "post", postJson(frame.post));
-    put(json, "max_system_kg", frame.maxSystemKg);
-    put(json, "mass_kg", frame.massKg);
-    put(json, "price", frame.price);
     return json;
 }
 
@@ -314,7 +196,8 @@ std::string writeFitting(const Fitting& fitting)
     putFilled(json, "choices", choicesJson(fitting.choices));
     for (const KeptJson& piece : fitting.kept)
         putBack(json, piece);
-    const std::string text = json.dump(indent, ' ', false, Json::error_handler_t::replace) + '\n';
+    const std::string text =
+        json.dump(indentOfDocuments, ' ', false, Json::error_handler_t::replace) + '\n';
     return text.size() <= mostBytes ? text : compact(json);
 }
 

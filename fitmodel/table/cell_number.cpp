@@ -175,7 +175,7 @@ std::optional<CellNumber> oneNumber(Scanner& scanner, const NumberWords& words)
         scanner.take("+");
     std::optional<CellNumber> number;
     if (const auto alone = fraction(scanner)) {
-        number = CellNumber{alone->first / alone->second, {}, {}, 1.0 / alone->second, {}};
+        number = CellNumber{alone->first / alone->second, {}, {}, {}, 1.0 / alone->second, {}};
     } else {
         number = plainNumber(scanner);
         if (!number)
@@ -268,7 +268,10 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
         return std::nullopt;
     number->high = high->value;
     number->step = std::min(number->step, high->step);
-    number->grouped.reset();
+    if (number->grouped && high->grouped)
+        number->groupedHigh = high->grouped;
+    else
+        number->grouped.reset();
     if (number->unit == PrintUnit::None)
         number->unit = high->unit;
     return number;

@@ -39,7 +39,8 @@ struct CellNumber {
     double value = 0.0;
     std::optional<double> grouped; ///< the other reading, "1.015" as 1015
     std::optional<double> high;    ///< of a range
-    double step = 1.0;             ///< of the last figure printed
+    std::optional<double> groupedHigh;
+    double step = 1.0; ///< of the last figure printed
     PrintUnit unit = PrintUnit::None;
 
     bool operator==(const CellNumber&) const = default;

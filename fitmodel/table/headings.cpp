@@ -63,16 +63,17 @@ private:
     {
         if (words.empty())
             return false;
-        const std::string key = headingKey(words, m_table.fillers);
+        const std::string key = exactKey(words);
         if (m_table.sizes.contains(key)) {
             m_read.isSize = true;
             return true;
         }
         auto found = m_table.columns.find(key);
-        if (found == m_table.columns.end())
-            found = m_table.columns.find(unorderedKey(words, m_table.fillers));
-        if (found == m_table.columns.end())
-            return false;
+        if (found == m_table.columns.end()) {
+            found = m_table.loosely.find(looseKey(words, m_table.fillers));
+            if (found == m_table.loosely.end())
+                return false;
+        }
         m_read.column = found->second;
         return true;
     }
@@ -127,18 +128,17 @@ private:
 
 } // namespace
 
-std::string headingKey(const std::vector<std::string>& words,
-                       const std::unordered_set<std::string>& fillers)
+std::string exactKey(const std::vector<std::string>& words)
 {
-    return joined(without(words, fillers));
+    return joined(words);
 }
 
-std::string unorderedKey(std::vector<std::string> words,
-                         const std::unordered_set<std::string>& fillers)
+std::string looseKey(const std::vector<std::string>& words,
+                     const std::unordered_set<std::string>& fillers)
 {
-    words = without(words, fillers);
-    std::sort(words.begin(), words.end());
-    return '\n' + joined(words);
+    std::vector<std::string> kept = without(words, fillers);
+    std::sort(kept.begin(), kept.end());
+    return joined(kept);
 }
 
 HeadingRead readHeading(std::string_view text, const HeadingTable& table)

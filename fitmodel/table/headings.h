@@ -20,22 +20,24 @@
 namespace tripoise {
 
 struct HeadingTable {
-    std::unordered_map<std::string, Column> columns; ///< by `headingKey`
-    std::unordered_set<std::string> sizes;           ///< by `headingKey`
-    std::unordered_set<std::string> missing;         ///< as they stand, small letters
-    std::unordered_set<std::string> fillers;         ///< words
-    std::unordered_set<std::string> titleWords;      ///< words
-    std::unordered_map<std::string, double> wheels;  ///< bead seat by a wheel's name
+    std::unordered_map<std::string, Column> columns; ///< by `exactKey`
+    std::unordered_map<std::string, Column>
+        loosely;                                    ///< by `looseKey`, where only one column has it
+    std::unordered_set<std::string> sizes;          ///< by `exactKey`
+    std::unordered_set<std::string> missing;        ///< as they stand, small letters
+    std::unordered_set<std::string> fillers;        ///< words
+    std::unordered_set<std::string> titleWords;     ///< words
+    std::unordered_map<std::string, double> wheels; ///< bead seat by a wheel's name
     NumberWords numbers;
     PerColumn<Range> plausible{};
 };
 
-/// The words of a term or heading, fillers left out unless there is nothing else, run together.
-[[nodiscard]] std::string headingKey(const std::vector<std::string>& words,
-                                     const std::unordered_set<std::string>& fillers);
-/// The same in an order that does not depend on the words'.
-[[nodiscard]] std::string unorderedKey(std::vector<std::string> words,
-                                       const std::unordered_set<std::string>& fillers);
+/// The words of a term or heading, run together.
+[[nodiscard]] std::string exactKey(const std::vector<std::string>& words);
+/// The same in an order that does not depend on the words', without fillers unless there is nothing
+/// else.
+[[nodiscard]] std::string looseKey(const std::vector<std::string>& words,
+                                   const std::unordered_set<std::string>& fillers);
 
 struct HeadingRead {
     std::optional<Column> column;

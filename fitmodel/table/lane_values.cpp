@@ -71,7 +71,10 @@ std::optional<Entry> entryIn(const CellNumber& number, PrintUnit unit, Column co
         return entry;
     }
     if (number.grouped && within(*number.grouped * factor, range))
-        return Entry{column, *number.grouped * factor, {}, factor};
+        return Entry{column, *number.grouped * factor,
+                     number.groupedHigh ? std::optional(*number.groupedHigh * factor)
+                                        : std::nullopt,
+                     factor};
     return std::nullopt;
 }
 
@@ -144,11 +147,14 @@ std::size_t inAnyUnit(const Numbers& numbers, Column column, const HeadingTable&
 }
 
 /// What else the trade means by a heading whose numbers cannot be what it says.
-std::vector<Column> kindred(Column column)
+std::vector<Column> kindred(Column column, const Numbers& numbers)
 {
+    const bool negative = std::any_of(numbers.begin(), numbers.end(), [](const auto& number) {
+        return number && number->value < 0;
+    });
     switch (column) {
     case Column::BbDrop: return {Column::BbHeight};
-    case Column::BbHeight: return {Column::BbDrop, Column::BbRise};
+    case Column::BbHeight: return {negative ? Column::BbRise : Column::BbDrop};
     case Column::SeatTube: return {Column::SeatAngle};
     case Column::HeadTube: return {Column::HeadAngle};
     default: return {};
@@ -162,7 +168,7 @@ Column meaningOf(const Numbers& numbers, Column column, const HeadingTable& tabl
         std::count_if(numbers.begin(), numbers.end(), [](const auto& n) { return n.has_value(); }));
     if (2 * as >= count)
         return column;
-    for (const Column other : kindred(column))
+    for (const Column other : kindred(column, numbers))
         if (inAnyUnit(numbers, other, table) == count)
             return other;
     return column;

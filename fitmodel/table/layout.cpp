@@ -24,6 +24,17 @@ std::size_t filled(const GridRow& row)
                                                   [](const auto& c) { return !c.empty(); }));
 }
 
+/// The unit that a note or a title of a group states; "in" is a word there as well.
+PrintUnit statedIn(std::string_view text, const HeadingTable& table)
+{
+    for (const std::string& word : wordsOf(text)) {
+        const PrintUnit unit = unitNamed(word, table.numbers);
+        if ((isLength(unit) || unit == PrintUnit::Degree) && word != "in")
+            return unit;
+    }
+    return PrintUnit::None;
+}
+
 /// What is drawn as A, B, C and named elsewhere: "A = stack, B = reach".
 class Legend {
 public:
@@ -179,15 +190,10 @@ private:
     {
         if (text.find_first_of("0123456789") != std::string_view::npos)
             return false;
-        for (const std::string& word : wordsOf(text)) {
-            const PrintUnit unit = unitNamed(word, m_table.numbers);
-            if (!isLength(unit) && unit != PrintUnit::Degree)
-                continue;
-            if (isLength(unit))
-                m_layout.unit = unit;
-            return true;
-        }
-        return false;
+        const PrintUnit unit = statedIn(text, m_table);
+        if (isLength(unit))
+            m_layout.unit = unit;
+        return unit != PrintUnit::None;
     }
 
     [[nodiscard]] std::size_t headingsInRow(std::size_t r) const
@@ -448,7 +454,7 @@ private:
             if (m_sizeLine == line)
                 continue;
             for (std::size_t at = 0; at < sheet.length(); ++at)
-                if (m_places[at] == Place::Note || m_places[at] == Place::Unit)
+                if (m_places[at] != Place::Values)
                     if (!sheet.text(line, at).empty())
                         carried[at] = sheet.text(line, at);
             const bool anyValue =
@@ -469,13 +475,14 @@ private:
             const std::string& text = sheet.text(line, at);
             if (text.empty())
                 continue;
-            for (const std::string& word : wordsOf(text))
-                if (const PrintUnit unit = unitNamed(word, m_table.numbers);
-                    isLength(unit) || unit == PrintUnit::Degree) {
-                    section = unit;
-                    if (const auto place = sheet.existing(line, at))
-                        m_layout.notes.push_back(*place);
-                }
+            const PrintUnit unit = readHeading(text, m_table).onlyUnit
+                                       ? readHeading(text, m_table).unit
+                                       : statedIn(text, m_table);
+            if (unit == PrintUnit::None)
+                continue;
+            section = unit;
+            if (const auto place = sheet.existing(line, at))
+                m_layout.notes.push_back(*place);
         }
     }
 
@@ -509,15 +516,13 @@ private:
             if (place == Place::Note
                 && std::find(m_values.begin(), m_values.end(), at) != m_values.end())
                 continue;
-            const std::string& part = place == Place::Note ? carried[at] : text;
+            // Of a heading in two lines the first stands over several: "Seat tube", "angle".
+            const std::string& part = carried[at];
             if (!part.empty())
                 together += (together.empty() ? "" : " ") + part;
             if (here)
                 lane.headingCells.push_back(*here);
         }
-        lane.heading = sheet.text(line, m_headingAt);
-        if (lane.heading.empty())
-            lane.heading = together.empty() ? letter : together;
         name(lane, sheet, line, together, letter);
         if (lane.unit == PrintUnit::None)
             lane.unit = section;
@@ -528,25 +533,31 @@ private:
     void name(Lane& lane, const Sheet& sheet, std::size_t line, const std::string& together,
               const std::string& letter) const
     {
-        std::vector<HeadingRead> offers;
-        if (together != lane.heading)
-            offers.push_back(readHeading(together, m_table));
-        offers.push_back(read(sheet.place(line, m_headingAt)));
+        std::vector<std::string> offers{together, sheet.text(line, m_headingAt)};
         for (std::size_t at = 0; at < sheet.length(); ++at)
             if (m_places[at] == Place::Note)
-                offers.push_back(read(sheet.place(line, at)));
-        for (const HeadingRead& offer : offers) {
-            if (lane.unit == PrintUnit::None)
-                lane.unit = offer.unit;
+                offers.push_back(sheet.text(line, at));
+        for (const std::string& offer : offers) {
+            const HeadingRead heading = readHeading(offer, m_table);
+            if (lane.unit == PrintUnit::None && &offer != &offers.front())
+                lane.unit = heading.unit;
             if (lane.column || lane.isSize)
                 continue;
-            lane.column = offer.column;
-            lane.isSize = offer.isSize;
-            if (!offer.letter.empty() && !lane.column)
-                takeLegend(lane, offer.letter);
+            lane.column = heading.column;
+            lane.isSize = heading.isSize;
+            if (!heading.letter.empty() && !lane.column)
+                takeLegend(lane, heading.letter);
+            if (lane.column || lane.isSize) {
+                lane.heading = offer;
+                lane.unit = lane.unit == PrintUnit::None ? heading.unit : lane.unit;
+            }
         }
         if (!lane.column && !lane.isSize && !letter.empty())
             takeLegend(lane, letter);
+        for (const std::string_view offer :
+             {std::string_view(offers[1]), std::string_view(together), std::string_view(letter)})
+            if (lane.heading.empty())
+                lane.heading = offer;
     }
 
     void takeLegend(Lane& lane, const std::string& letter) const

@@ -299,7 +299,7 @@ private:
     {
         for (const CellPlace& note : m_layout.notes)
             at(note).state = CellState::Unit;
-        if (m_layout.model) {
+        if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
             m_result.model = titleOf(textAt(*m_layout.model), m_table);
         }
@@ -396,10 +396,7 @@ private:
         if (m_layout.rowsRead < m_grid.rows.size())
             problem(ProblemCode::SecondTable,
                     lineName(m_grid.rows[m_layout.rowsRead].lines.front()));
-        const bool geometry = std::any_of(
-            m_result.columns.begin(), m_result.columns.end(),
-            [](const ReadColumn& one) { return one.meaning && hasGeometry(*one.meaning); });
-        if (!geometry)
+        if (!isGeometry())
             problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
         else if (!m_layout.sizesNamed)
             problem(ProblemCode::NoSizes, {});
@@ -416,7 +413,7 @@ private:
         });
     }
 
-    static bool hasGeometry(Column column) { return indexOf(column) <= indexOf(Column::Trail); }
+    [[nodiscard]] bool isGeometry() const { return m_result.readable(); }
 
     const HeadingTable& m_table;
     const std::vector<Assignment>& m_assignments;

@@ -2,15 +2,14 @@
 #include "command/command.h"
 
 #include "command/advice_json.h"
+#include "command/console.h"
+#include "command/table_output.h"
 #include "command/tables.h"
-#include "document/json_text.h"
 #include "document/read.h"
 #include "drawing/export.h"
 #include "wording/advice_text.h"
-#include "wording/problems.h"
 #include "wording/words.h"
 
-#include <QFile>
 #include <QFileInfo>
 #include <QRegularExpression>
 
@@ -20,22 +19,12 @@
 namespace tripoise {
 namespace {
 
-/// Whether all of it was written.
-bool say(FILE* stream, const std::string& text)
-{
-    return std::fwrite(text.data(), 1, text.size(), stream) == text.size()
-           && std::fflush(stream) == 0;
-}
-bool say(FILE* stream, const QString& text)
-{
-    return say(stream, text.toStdString());
-}
-
 QString usage()
 {
     return Words::tr("tripoise [CASE.json]                               the window\n"
                      "tripoise advise CASE.json [--format text|json]      the decision\n"
-                     "tripoise draw CASE.json -o PICTURE.svg|.png         the side view\n");
+                     "tripoise draw CASE.json -o PICTURE.svg|.png         the side view\n"
+                     "tripoise table FILE|- [--format text|json|csv]      a geometry table\n");
 }
 
 int wrongCommand(const QString& what)
@@ -51,8 +40,13 @@ struct Arguments {
     QString problem; ///< what is wrong with them, empty when nothing is
 };
 
-Arguments parse(const QStringList& words, bool takesFormat)
+/// What a command takes beside its file.
+enum class Takes { Format, Output };
+
+/// `whichFile` is asked where the file is missing.
+Arguments parse(const QStringList& words, Takes takes, const QString& whichFile)
 {
+    const bool takesFormat = takes == Takes::Format;
     Arguments arguments;
     const QString option = takesFormat ? QStringLiteral("--format") : QStringLiteral("-o");
     for (int i = 0; i < words.size(); ++i) {
@@ -63,18 +57,18 @@ Arguments parse(const QStringList& words, bool takesFormat)
                 return arguments;
             }
             (takesFormat ? arguments.format : arguments.output) = words[++i];
-        } else if (word.startsWith(QLatin1Char('-'))) {
+        } else if (word.startsWith(QLatin1Char('-')) && word != QLatin1String("-")) {
             arguments.problem = Words::tr("unknown option %1").arg(word);
             return arguments;
         } else if (!arguments.file.isEmpty()) {
-            arguments.problem = Words::tr("one fitting at a time, not also %1").arg(word);
+            arguments.problem = Words::tr("one file at a time, not also %1").arg(word);
             return arguments;
         } else {
             arguments.file = word;
         }
     }
     if (arguments.file.isEmpty())
-        arguments.problem = Words::tr("which fitting?");
+        arguments.problem = whichFile;
     return arguments;
 }
 
@@ -86,31 +80,14 @@ struct Case {
     [[nodiscard]] int exitCode() const { return advice.anySound() ? Done : NothingSound; }
 };
 
-void report(const QString& file, const Problems& problems)
-{
-    for (const Problem& problem : problems)
-        say(stderr, Words::tr("%1: %2\n").arg(file, sentence(problem)));
-}
-
 std::optional<Case> decideFile(const QString& path)
 {
-    QFile file(path);
-    if (QFileInfo(path).isDir() || !file.open(QIODevice::ReadOnly)) {
-        const QString why = QFileInfo(path).isDir() ? Words::tr("a folder") : file.errorString();
-        report(path, {{ProblemCode::NotReadable, {}, why.toStdString(), {}, {}, {}, {}}});
+    const auto bytes = bytesOf(path);
+    if (const auto* problem = std::get_if<Problem>(&bytes)) {
+        report(path, {*problem});
         return std::nullopt;
     }
-    if (file.size() > qint64(mostBytes)) { // not even read
-        report(path, {{ProblemCode::TooLarge,
-                       {},
-                       std::to_string(file.size()),
-                       {},
-                       double(mostBytes),
-                       "bytes",
-                       {}}});
-        return std::nullopt;
-    }
-    const std::string text = file.read(mostBytes + 1).toStdString();
+    const std::string& text = std::get<std::string>(bytes);
     auto read = readFitting(text, shippedTables());
     if (const auto* problems = std::get_if<Problems>(&read)) {
         report(path, *problems);
@@ -126,7 +103,7 @@ std::optional<Case> decideFile(const QString& path)
 
 int runAdvise(const QStringList& words)
 {
-    const Arguments arguments = parse(words, true);
+    const Arguments arguments = parse(words, Takes::Format, Words::tr("which fitting?"));
     if (!arguments.problem.isEmpty())
         return wrongCommand(arguments.problem);
     const bool json = arguments.format == QLatin1String("json");
@@ -148,7 +125,7 @@ int runAdvise(const QStringList& words)
 
 int runDraw(const QStringList& words)
 {
-    const Arguments arguments = parse(words, false);
+    const Arguments arguments = parse(words, Takes::Output, Words::tr("which fitting?"));
     if (!arguments.problem.isEmpty())
         return wrongCommand(arguments.problem);
     const QString suffix = QFileInfo(arguments.output).suffix().toLower();
@@ -175,6 +152,30 @@ int runDraw(const QStringList& words)
     return found->exitCode();
 }
 
+int runTable(const QStringList& words)
+{
+    const Arguments arguments = parse(words, Takes::Format, Words::tr("which table?"));
+    if (!arguments.problem.isEmpty())
+        return wrongCommand(arguments.problem);
+    const auto format = tableFormat(arguments.format);
+    if (!format)
+        return wrongCommand(Words::tr("unknown format %1").arg(arguments.format));
+    const auto bytes = bytesOf(arguments.file, "table");
+    if (const auto* problem = std::get_if<Problem>(&bytes)) {
+        report(arguments.file, {*problem});
+        return InputWrong;
+    }
+    const ReadTable read = readGeometryTable(std::get<std::string>(bytes), shippedHeadings());
+    report(arguments.file, read.problems); // of a table that is read all the same, what was odd
+    if (!read.readable())
+        return InputWrong;
+    if (!say(stdout, tableText(read, *format))) {
+        say(stderr, Words::tr("tripoise: the table could not be written\n"));
+        return CommandWrong;
+    }
+    return Done;
+}
+
 } // namespace
 
 int runCommand(const QStringList& arguments)
@@ -186,6 +187,8 @@ int runCommand(const QStringList& arguments)
         return runAdvise(arguments.mid(1));
     if (command == QLatin1String("draw"))
         return runDraw(arguments.mid(1));
+    if (command == QLatin1String("table"))
+        return runTable(arguments.mid(1));
     if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
         say(stdout, usage());
         return Done;

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The command line: no display needed. Standard output holds the result alone; problems go to standard
-// error, one a line.
+// The command line: no display needed. Standard output holds the result alone; problems go to
+// standard error, one a line.
 #pragma once
 
 #include <QStringList>

@@ -19,14 +19,19 @@ std::string resource(const char* name)
     return file.readAll().toStdString();
 }
 
+/// What was read, or the end: that the files can be read is tested.
+template <typename Value> Value sound(std::variant<Value, Problems> read)
+{
+    if (const auto* problems = std::get_if<Problems>(&read))
+        qFatal("%s", qPrintable(sentence(problems->front())));
+    return std::get<Value>(std::move(read));
+}
+
 Tables readShipped()
 {
     const std::array texts{resource("anthropometry"), resource("tape"),  resource("body"),
                            resource("comfort"),       resource("parts"), resource("weights")};
-    auto read = readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]});
-    if (const auto* problems = std::get_if<Problems>(&read))
-        qFatal("%s", qPrintable(sentence(problems->front())));
-    return std::get<Tables>(std::move(read));
+    return sound(readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]}));
 }
 
 } // namespace
@@ -35,6 +40,19 @@ const Tables& shippedTables()
 {
     static const Tables tables = readShipped();
     return tables;
+}
+
+const HeadingTable& shippedHeadings()
+{
+    static const HeadingTable table = sound(readHeadingTable(resource("headings")));
+    return table;
+}
+
+const ClosureTable& shippedClosure()
+{
+    static const ClosureTable table =
+        sound(readClosureTable(resource("closure"), shippedTables().frame));
+    return table;
 }
 
 } // namespace tripoise

@@ -157,12 +157,63 @@ QString tooLarge(const Problem& problem, const QString& value)
     return Words::tr("%1 is too long; accepted: %2").arg(value, span(problem));
 }
 
+/// What is wrong with the text of a geometry table.
+QString tableProblem(const Problem& problem, const QString& value)
+{
+    const QStringList names = namesOf(problem);
+    switch (problem.code) {
+    case ProblemCode::NotText:
+        return Words::tr("not a text; accepted: a geometry table, copied as text or saved as CSV");
+    case ProblemCode::Markup:
+        return Words::tr("the source of a page; accepted: the table as the page shows it, copied "
+                         "from there");
+    case ProblemCode::NoTable:
+        return Words::tr("no table in this text; accepted: headings with a number for each size");
+    case ProblemCode::NoGeometry:
+        return Words::tr("a table, but no heading of a frame's geometry in it; accepted: stack, "
+                         "reach, head angle …, or columns assigned by hand");
+    case ProblemCode::SecondTable:
+        return Words::tr("another table begins here and was not read; accepted: one at a time");
+    case ProblemCode::NoSizes:
+        return Words::tr("the sizes have no names and were counted; accepted: a line or column "
+                         "that names them");
+    case ProblemCode::SizeTwice:
+        return Words::tr("the size %1 stands twice, the second is called %2; accepted: each once")
+            .arg(value, names.value(0));
+    case ProblemCode::ColumnTwice:
+        return Words::tr("%1 means the same as %2 on %3, which was taken; accepted: one of them")
+            .arg(value, names.value(1), names.value(0));
+    case ProblemCode::MixedUnits:
+        return Words::tr("%1 is in more than one unit, and %2 was taken in the one that fits; "
+                         "accepted: one unit in a column")
+            .arg(value, names.join(Words::tr(", ", "between items of a list")));
+    case ProblemCode::UnitDoubtful:
+        return Words::tr("%1 is said to be in %2 but looks like %3, and was taken so; accepted: "
+                         "the unit that the numbers are in")
+            .arg(value, otherUnit(names.value(0)), otherUnit(names.value(1)));
+    case ProblemCode::OtherMeaning:
+        return Words::tr("the numbers of %1 cannot be %2 and were taken for %3; accepted: either, "
+                         "assigned by hand")
+            .arg(value, geometryName(names.value(0).toStdString()),
+                 geometryName(names.value(1).toStdString()));
+    case ProblemCode::NotANumber:
+        return span(problem).isEmpty()
+                   ? Words::tr("%1 is no number; accepted: one, or nothing").arg(value)
+                   : Words::tr("%1 is no number; accepted: %2, or nothing")
+                         .arg(value, span(problem));
+    default: return value;
+    }
+}
+
 QString text(const Problem& problem)
 {
     const QString value = QString::fromStdString(problem.value).trimmed();
     const QStringList names = namesOf(problem);
     switch (problem.code) {
     case ProblemCode::NotReadable:
+        if (names.value(0) == QLatin1String("table"))
+            return Words::tr("cannot be read: %1; accepted: a text file with one geometry table")
+                .arg(value);
         return Words::tr("cannot be read: %1; accepted: a file with one fitting").arg(value);
     case ProblemCode::TooLarge: return tooLarge(problem, value);
     case ProblemCode::NotJson:
@@ -197,6 +248,9 @@ QString text(const Problem& problem)
                              "\"in_stock\": true");
         return Words::tr("%1, too few; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::TooMany:
+        if (problem.path.empty())
+            return Words::tr("%1 lines or sizes, too many for a geometry table; accepted: %2")
+                .arg(value, span(problem));
         return Words::tr("%1, too many; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::SharesSum:
         return Words::tr("the shares sum to %1; accepted: shares that sum to 1")
@@ -209,8 +263,8 @@ QString text(const Problem& problem)
         return Words::tr("no stem in stock joins a frame to a bar, steerer/clamp being %1 mm; "
                          "accepted: a steerer of %2 mm with a clamp of %3 mm")
             .arg(anyOf(value), anyOf(names.value(0)), anyOf(names.value(1)));
+    default: return tableProblem(problem, value);
     }
-    return value;
 }
 
 } // namespace

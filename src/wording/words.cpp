@@ -106,14 +106,43 @@ QString nameOf(Consideration consideration)
 QString geometryName(const std::string& key)
 {
     static const std::vector<std::pair<std::string, const char*>> names{
+        {"stack_mm", QT_TRANSLATE_NOOP("Words", "stack")},
+        {"reach_mm", QT_TRANSLATE_NOOP("Words", "frame reach")},
         {"seat_angle_deg", QT_TRANSLATE_NOOP("Words", "seat angle")},
-        {"bb_drop_mm", QT_TRANSLATE_NOOP("Words", "bottom-bracket drop")},
-        {"chainstay_mm", QT_TRANSLATE_NOOP("Words", "chainstay")},
-        {"fork_offset_mm", QT_TRANSLATE_NOOP("Words", "fork offset (rake)")},
+        {"head_angle_deg", QT_TRANSLATE_NOOP("Words", "head angle")},
         {"head_tube_mm", QT_TRANSLATE_NOOP("Words", "head tube")},
+        {"seat_tube_mm", QT_TRANSLATE_NOOP("Words", "seat tube")},
+        {"top_tube_effective_mm", QT_TRANSLATE_NOOP("Words", "effective top tube")},
+        {"chainstay_mm", QT_TRANSLATE_NOOP("Words", "chainstay")},
+        {"bb_drop_mm", QT_TRANSLATE_NOOP("Words", "bottom-bracket drop")},
+        {"wheelbase_mm", QT_TRANSLATE_NOOP("Words", "wheelbase")},
+        {"front_centre_mm", QT_TRANSLATE_NOOP("Words", "front-centre")},
+        {"fork_length_mm", QT_TRANSLATE_NOOP("Words", "fork length")},
+        {"fork_offset_mm", QT_TRANSLATE_NOOP("Words", "fork offset (rake)")},
+        {"standover_mm", QT_TRANSLATE_NOOP("Words", "standover")},
+        {"seat_angle_actual_deg", QT_TRANSLATE_NOOP("Words", "seat angle of the tube itself")},
+        {"top_tube_actual_mm", QT_TRANSLATE_NOOP("Words", "top tube along the tube")},
+        {"seat_tube_centre_mm", QT_TRANSLATE_NOOP("Words", "seat tube, centre to centre")},
+        {"chainstay_horizontal_mm", QT_TRANSLATE_NOOP("Words", "chainstay, horizontal")},
+        {"chainstay_long_mm", QT_TRANSLATE_NOOP("Words", "chainstay at its longest")},
+        {"bb_height_mm", QT_TRANSLATE_NOOP("Words", "bottom-bracket height")},
+        {"bb_rise_mm", QT_TRANSLATE_NOOP("Words", "bottom bracket above the axles")},
+        {"wheelbase_long_mm", QT_TRANSLATE_NOOP("Words", "wheelbase at its longest")},
+        {"front_centre_horizontal_mm", QT_TRANSLATE_NOOP("Words", "front-centre, horizontal")},
+        {"fork_length_axial_mm", QT_TRANSLATE_NOOP("Words", "fork length along the axis")},
+        {"trail_mm", QT_TRANSLATE_NOOP("Words", "trail")},
+        {"lower_headset_mm", QT_TRANSLATE_NOOP("Words", "lower headset")},
+        {"upper_headset_mm", QT_TRANSLATE_NOOP("Words", "upper headset")},
         {"bead_seat_mm", QT_TRANSLATE_NOOP("Words", "rim size")},
         {"tyre_mm", QT_TRANSLATE_NOOP("Words", "tyre")},
-        {"standover_mm", QT_TRANSLATE_NOOP("Words", "standover")}};
+        {"max_tyre_mm", QT_TRANSLATE_NOOP("Words", "widest tyre")},
+        {"steerer_mm", QT_TRANSLATE_NOOP("Words", "steerer")},
+        {"post_diameter_mm", QT_TRANSLATE_NOOP("Words", "seat post, diameter")},
+        {"post_length_mm", QT_TRANSLATE_NOOP("Words", "seat post, length")},
+        {"post_offset_mm", QT_TRANSLATE_NOOP("Words", "seat post, offset")},
+        {"max_system_kg", QT_TRANSLATE_NOOP("Words", "system weight allowed")},
+        {"mass_kg", QT_TRANSLATE_NOOP("Words", "weight")},
+        {"price", QT_TRANSLATE_NOOP("Words", "price")}};
     for (const auto& [known, name] : names)
         if (known == key)
             return Words::tr(name);

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: MIT
+#include "command/console.h"
+
+#include "document/json_text.h"
+#include "wording/problems.h"
+#include "wording/words.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+namespace tripoise {
+namespace {
+
+Problem notReadable(const QString& why, const std::string& wanted)
+{
+    Problem problem{ProblemCode::NotReadable, {}, why.toStdString(), {}, {}, {}, {}};
+    if (!wanted.empty())
+        problem.names.push_back(wanted);
+    return problem;
+}
+
+Problem tooLarge(qint64 size)
+{
+    return {ProblemCode::TooLarge, {}, std::to_string(size), {}, double(mostBytes), "bytes", {}};
+}
+
+} // namespace
+
+bool say(FILE* stream, const std::string& text)
+{
+    return std::fwrite(text.data(), 1, text.size(), stream) == text.size()
+           && std::fflush(stream) == 0;
+}
+bool say(FILE* stream, const QString& text)
+{
+    return say(stream, text.toStdString());
+}
+
+void report(const QString& file, const Problems& problems)
+{
+    for (const Problem& problem : problems)
+        say(stderr, Words::tr("%1: %2\n").arg(file, sentence(problem)));
+}
+
+std::variant<std::string, Problem> bytesOf(const QString& path, const std::string& wanted)
+{
+    QFile file(path);
+    if (path == QLatin1String("-")) {
+        if (!file.open(stdin, QIODevice::ReadOnly))
+            return notReadable(file.errorString(), wanted);
+        std::string bytes = file.read(mostBytes + 1).toStdString();
+        if (bytes.size() > mostBytes)
+            return tooLarge(qint64(bytes.size()));
+        return bytes;
+    }
+    if (QFileInfo(path).isDir())
+        return notReadable(Words::tr("a folder"), wanted);
+    if (!file.open(QIODevice::ReadOnly))
+        return notReadable(file.errorString(), wanted);
+    if (file.size() > qint64(mostBytes)) // not even read
+        return tooLarge(file.size());
+    return file.read(mostBytes + 1).toStdString();
+}
+
+} // namespace tripoise

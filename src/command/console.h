@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: MIT
+//
+// What every command does with files and streams.
+#pragma once
+
+#include "base/problem.h"
+
+#include <QString>
+
+#include <cstdio>
+#include <string>
+#include <variant>
+
+namespace tripoise {
+
+/// Whether all of it was written.
+bool say(FILE* stream, const std::string& text);
+bool say(FILE* stream, const QString& text);
+
+/// Every problem on standard error, one a line.
+void report(const QString& file, const Problems& problems);
+
+/// A file's bytes, or why it cannot be read; "-" is standard input. `wanted` tells what should
+/// stand in it ("table"), empty for a fitting.
+[[nodiscard]] std::variant<std::string, Problem> bytesOf(const QString& path,
+                                                         const std::string& wanted = {});
+
+} // namespace tripoise

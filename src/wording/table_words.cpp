@@ -1,0 +1,209 @@
+// SPDX-License-Identifier: MIT
+#include "wording/table_words.h"
+
+#include "wording/words.h"
+
+#include <QStringList>
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+namespace tripoise {
+namespace {
+
+QString sizeName(std::size_t size, const ClosedTable& closed)
+{
+    return QString::fromStdString(closed.sizes[size].size);
+}
+
+/// As printed, with a mark for what the table does not give.
+QString cellOf(const ClosedValue* value)
+{
+    if (!value)
+        return QStringLiteral("?");
+    const int decimals = unitOf(value->column) == ColumnUnit::Degree ? 1 : 0;
+    const double number = value->value.value;
+    const bool whole = std::abs(number - std::round(number)) < 0.05;
+    const QString text =
+        plain(number, value->value.origin == Origin::Given && !whole ? 1 : decimals);
+    switch (value->value.origin) {
+    case Origin::Given: return text;
+    case Origin::Derived: return text + u'*';
+    case Origin::Assumed: return text + u'~';
+    }
+    return text;
+}
+
+QString line(const QString& head, qsizetype headWidth, const QStringList& cells,
+             const std::vector<qsizetype>& widths)
+{
+    QString text = head.leftJustified(headWidth);
+    for (qsizetype i = 0; i < cells.size(); ++i)
+        text += QStringLiteral("  ") + cells[i].rightJustified(widths[static_cast<std::size_t>(i)]);
+    while (text.endsWith(u' '))
+        text.chop(1);
+    return text + u'\n';
+}
+
+QString grid(const ClosedTable& closed)
+{
+    std::set<Column> columns;
+    for (const ClosedSize& size : closed.sizes)
+        for (const ClosedValue& value : size.values)
+            columns.insert(value.column);
+    QStringList sizes;
+    std::vector<qsizetype> widths;
+    for (const ClosedSize& size : closed.sizes) {
+        sizes << QString::fromStdString(size.size);
+        widths.push_back(sizes.last().size());
+    }
+    QStringList heads;
+    QList<QStringList> rows;
+    for (const Column column : columns) {
+        heads << nameOf(column);
+        QStringList cells;
+        for (std::size_t i = 0; i < closed.sizes.size(); ++i) {
+            cells << cellOf(closed.valueOf(i, column));
+            widths[i] = std::max(widths[i], cells.last().size());
+        }
+        rows << cells;
+    }
+    qsizetype headWidth = 0;
+    for (const QString& head : heads)
+        headWidth = std::max(headWidth, head.size());
+    QString text = line({}, headWidth, sizes, widths);
+    for (qsizetype i = 0; i < heads.size(); ++i)
+        text += line(heads[i], headWidth, rows[i], widths);
+    return text;
+}
+
+bool anyOf(Origin origin, const ClosedTable& closed)
+{
+    return std::any_of(closed.sizes.begin(), closed.sizes.end(), [&](const ClosedSize& size) {
+        return std::any_of(size.values.begin(), size.values.end(),
+                           [&](const ClosedValue& value) { return value.value.origin == origin; });
+    });
+}
+
+/// What is missing of a size, once for all sizes that lack the same.
+QStringList missing(const ClosedTable& closed)
+{
+    QStringList sentences;
+    for (const ClosedSize& size : closed.sizes)
+        for (const UnknownColumn& unknown : size.unknown)
+            if (const QString text = sentence(unknown);
+                !text.isEmpty() && !sentences.contains(text))
+                sentences << text;
+    return sentences;
+}
+
+} // namespace
+
+QString nameOf(Column column)
+{
+    return geometryName(std::string(keyOf(column)));
+}
+
+QString nameOf(Purpose purpose)
+{
+    switch (purpose) {
+    case Purpose::Candidate: return Words::tr("a candidate of this size");
+    case Purpose::SaddlePlace: return Words::tr("the saddle's place");
+    case Purpose::Heights: return Words::tr("heights above the ground");
+    case Purpose::Wheelbase: return Words::tr("wheelbase and balance");
+    case Purpose::Trail: return Words::tr("trail");
+    case Purpose::ToeClearance: return Words::tr("toe clearance");
+    case Purpose::Steerer: return Words::tr("the length to cut the steerer to");
+    case Purpose::Post: return Words::tr("the post's insertion");
+    case Purpose::Standover: return Words::tr("standover clearance");
+    }
+    return {};
+}
+
+QString figureOf(Column column, double value)
+{
+    const bool whole = std::abs(value - std::round(value)) < 0.05;
+    switch (unitOf(column)) {
+    case ColumnUnit::Degree: return degrees(value, 1);
+    case ColumnUnit::Millimetre: return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
+    case ColumnUnit::Kilogram: return Words::tr("%1 kg").arg(plain(value, 2));
+    case ColumnUnit::Plain: return plain(value, whole ? 0 : 2);
+    }
+    return {};
+}
+
+QString sentence(const Contradiction& one, const ClosedTable& closed)
+{
+    const QString told =
+        Words::tr("%1: %2, %3, contradicts the rest of the size; %4 would agree.")
+            .arg(sizeName(one.size, closed), nameOf(one.column), figureOf(one.column, one.given),
+                 figureOf(one.column, one.agreesWithRest));
+    if (one.indistinguishableFrom.empty())
+        return told;
+    QStringList ties;
+    for (const Column column : one.indistinguishableFrom)
+        ties << nameOf(column);
+    return told + u' '
+           + Words::tr("By this size's numbers alone the fault could be here as well: %1.")
+                 .arg(listed(ties));
+}
+
+QString sentence(const UnusualValue& one, const ClosedTable& closed)
+{
+    return Words::tr("%1: %2, %3, is out of the run of sizes, which would have %4.")
+        .arg(sizeName(one.size, closed), nameOf(one.column), figureOf(one.column, one.given),
+             figureOf(one.column, one.expected));
+}
+
+QString sentence(const Redefinition& one)
+{
+    if (one.contradicted == one.contradictedStill) // by its sign alone
+        return Words::tr("Taken by another definition: %1 for %2.")
+            .arg(nameOf(one.column), nameOf(one.takenAs));
+    return Words::tr("Taken by another definition: %1 for %2, as %3 of %4 sizes contradict it "
+                     "otherwise, and so taken %5.")
+        .arg(nameOf(one.column), nameOf(one.takenAs), plain(double(one.contradicted)),
+             plain(double(one.of)), plain(double(one.contradictedStill)));
+}
+
+QString sentence(const UnknownColumn& unknown)
+{
+    if (unknown.prevents.empty())
+        return {};
+    QStringList purposes;
+    for (const Purpose purpose : unknown.prevents)
+        purposes << nameOf(purpose);
+    return Words::tr("Without %1 this cannot be told: %2.")
+        .arg(nameOf(unknown.column), listed(purposes));
+}
+
+QString closedTableText(const ReadTable& read, const ClosedTable& closed)
+{
+    QString text;
+    if (read.model)
+        text += QString::fromStdString(*read.model) + QStringLiteral("\n\n");
+    text += grid(closed);
+    if (anyOf(Origin::Derived, closed))
+        text += Words::tr("* follows from the other numbers\n");
+    if (anyOf(Origin::Assumed, closed))
+        text += Words::tr("~ assumed, as nothing in the table tells it\n");
+    QStringList told;
+    for (const Contradiction& one : closed.contradictions)
+        told << sentence(one, closed);
+    for (const Redefinition& one : closed.redefinitions)
+        told << sentence(one);
+    for (const UnusualValue& one : closed.unusual)
+        told << sentence(one, closed);
+    if (closed.anglesRoundedCoarsely)
+        told << Words::tr("The angles agree only if they are rounded to half degrees.");
+    told << missing(closed);
+    for (const TableText& one : read.notUnderstood)
+        told << Words::tr("Line %1 is not understood: %2")
+                    .arg(plain(double(one.line)), QString::fromStdString(one.text));
+    if (!told.isEmpty())
+        text += u'\n' + told.join(u'\n') + u'\n';
+    return text;
+}
+
+} // namespace tripoise
