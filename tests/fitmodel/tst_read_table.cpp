@@ -11,6 +11,9 @@
 #include "table/read_table.h"
 
 #include <QDir>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QTest>
 
 #include <cmath>
@@ -210,6 +213,217 @@ private slots:
             for (const TableCell& cell : row)
                 stands += letters(cell.text);
         QCOMPARE(stands, letters(plainSigns(*decoded(bytes))));
+    }
+
+    void shouldReadTheNumberOfACell_data()
+    {
+        QTest::addColumn<QString>("cell");
+        QTest::addColumn<QString>("expected"); // value, high, grouped, step, unit
+        const auto row = [](const char* cell, const char* expected) {
+            QTest::newRow(cell) << QString::fromUtf8(cell) << QString::fromLatin1(expected);
+        };
+        row("585", "585 - - 1 none");
+        row("  585 ", "585 - - 1 none");
+        row("58,5", "58.5 - - 0.1 none");
+        row("58.50", "58.5 - - 0.01 none");
+        row("-70", "-70 - - 1 none");
+        row("−70", "-70 - - 1 none");
+        row("+12", "12 - - 1 none");
+        row("1.015", "1.015 - 1015 0.001 none");
+        row("1,015", "1.015 - 1015 0.001 none");
+        row("1.015,5", "1015.5 - - 0.1 none");
+        row("1,015.5", "1015.5 - - 0.1 none");
+        row("1\u00a0015", "1015 - - 1 none");
+        row("585mm", "585 - - 1 mm");
+        row("58,5 cm", "58.5 - - 0.1 cm");
+        row("23 in.", "23 - - 1 in");
+        row("22 1/2\"", "22.5 - - 0.5 in");
+        row("22½″", "22.5 - - 0.5 in");
+        row("3/8\"", "0.375 - - 0.125 in");
+        row("72°", "72 - - 1 deg");
+        row("72,5 Grad", "72.5 - - 0.1 deg");
+        row("72°30'", "72.5 - - 0.01667 deg");
+        row("425-440", "425 440 - 1 none");
+        row("425 – 440 mm", "425 440 - 1 mm");
+        row("425/440", "425 440 - 1 none");
+        row("42,5 bis 44,0", "42.5 44 - 0.1 none");
+        row("1,020 to 1,037", "1.02 1.037 1020 0.001 none");
+        row("585*", "585 - - 1 none");
+        row("585 **", "585 - - 1 none");
+        row("585 1)", "585 - - 1 none");
+        row("585 (2)", "585 - - 1 none");
+        row("585¹", "585 - - 1 none");
+        row("ca. 585", "585 - - 1 none");
+        row("~585", "585 - - 1 none");
+        row("440-425", "none");
+        row("585 590", "none");
+        row("585 blue", "none");
+        row("blue", "none");
+        row("", "none");
+        row("-", "none");
+        row("1.2.3.4", "none");
+        row("1234567890123", "none");
+        row("M (54)", "none");
+        row("12/25/26", "none");
+    }
+    void shouldReadTheNumberOfACell()
+    {
+        QFETCH(QString, cell);
+        QFETCH(QString, expected);
+        const auto number = cellNumber(plainSigns(cell.toStdString()), headingTable().numbers);
+        QString found = QStringLiteral("none");
+        if (number) {
+            const auto optional = [](const std::optional<double>& value) {
+                return value ? QString::number(*value) : QStringLiteral("-");
+            };
+            static const std::map<PrintUnit, QString> units{
+                {PrintUnit::None, QStringLiteral("none")},
+                {PrintUnit::Millimetre, QStringLiteral("mm")},
+                {PrintUnit::Centimetre, QStringLiteral("cm")},
+                {PrintUnit::Inch, QStringLiteral("in")},
+                {PrintUnit::Degree, QStringLiteral("deg")}};
+            found = QStringLiteral("%1 %2 %3 %4 %5")
+                        .arg(QString::number(number->value), optional(number->high),
+                             optional(number->grouped), QString::number(number->step, 'g', 4),
+                             units.at(number->unit));
+        }
+        QCOMPARE(found, expected);
+    }
+
+    // Every term of assets/headings.json, as it stands, in capitals, and with what may stand
+    // beside.
+    void shouldKnowEveryTermInAnyDress()
+    {
+        const auto json = textOf(QStringLiteral(TRIPOISE_ASSETS "/headings.json"));
+        const QJsonObject columns = QJsonDocument::fromJson(QByteArray::fromStdString(json))
+                                        .object()
+                                        .value(u"columns")
+                                        .toObject();
+        int count = 0;
+        for (auto column = columns.begin(); column != columns.end(); ++column) {
+            const auto meaning = columnFromKey(column.key().toStdString());
+            QVERIFY(meaning);
+            const QJsonObject languages = column.value().toObject();
+            for (const QJsonValue& language : languages) {
+                for (const QJsonValue& one : language.toArray()) {
+                    const QString term = one.toString();
+                    const bool degrees = unitOf(*meaning) == ColumnUnit::Degree;
+                    const QString unit = degrees ? QStringLiteral(" (°)") : QStringLiteral(" [mm]");
+                    for (const QString& dressed :
+                         {term, term.toUpper(), term + unit, term + QStringLiteral("*"),
+                          term + QStringLiteral("²"), QStringLiteral("G ") + term,
+                          term + QStringLiteral(" (G)") + unit}) {
+                        const HeadingRead read =
+                            readHeading(plainSigns(dressed.toStdString()), headingTable());
+                        QVERIFY2(read.column == meaning, qPrintable(dressed));
+                        ++count;
+                    }
+                }
+            }
+        }
+        QVERIFY(count > 2000);
+    }
+
+    void shouldNotGuessFromAPartOfAHeading()
+    {
+        for (const char* heading : {"stack of hay", "reach for the stars", "head", "tube", "angle",
+                                    "seat tube diameter", "top tube colour", "wheel base camp"})
+            QVERIFY2(!readHeading(heading, headingTable()).understood(), heading);
+    }
+
+    void shouldTakeWhatAPersonSays()
+    {
+        const std::string text = "\tS\tM\tL\nA\t560\t585\t610\nB\t380\t390\t400\n"
+                                 "C\t71\t71.5\t72\nRatio\t5\t6\t7\n";
+        const ReadTable blind = readGeometryTable(text, headingTable());
+        QVERIFY(!blind.readable());
+        QCOMPARE(blind.columns.size(), std::size_t(4));
+        const ReadTable read = readGeometryTable(text, headingTable(),
+                                                 {{std::size_t(0), Column::Stack},
+                                                  {std::string("B"), Column::Reach},
+                                                  {std::string("C"), Column::HeadAngle},
+                                                  {std::string("Ratio"), std::nullopt}});
+        QVERIFY(read.readable());
+        QVERIFY(read.problems.empty());
+        QVERIFY(read.notUnderstood.empty());
+        QVERIFY(read.columns[0].assigned && read.columns[3].assigned);
+        const GeometryTable geometry = geometryOf(read);
+        QCOMPARE(geometry.sizes[1].size, std::string("M"));
+        QCOMPARE(entryOf(Column::Stack, geometry.sizes[1])->value, 585.0);
+        QCOMPARE(entryOf(Column::HeadAngle, geometry.sizes[2])->value, 72.0);
+        QCOMPARE(geometry.sizes[2].entries.size(), std::size_t(3));
+        QCOMPARE(read.rows[4][1].state, CellState::SetAside);
+        // Another meaning in place of the one that the heading has.
+        const std::string named = "Size;S;M\nStack;560;585\nTop tube;541;563";
+        const ReadTable other = readGeometryTable(
+            named, headingTable(), {{std::string("Top tube"), Column::TopTubeActual}});
+        QVERIFY(entryOf(Column::TopTubeActual, geometryOf(other).sizes[0]));
+        QVERIFY(!entryOf(Column::TopTube, geometryOf(other).sizes[0]));
+    }
+
+    void shouldMarkEveryCell()
+    {
+        const ReadTable read = readGeometryTable(
+            "Milldam geometry\nAll in mm\nSize\tS\tM\nStack\t560\tn/a\nColour\tred\tred\n"
+            "Flux\t1\t2\nReach\t380\t39000\n",
+            headingTable());
+        const auto state = [&](std::size_t row, std::size_t cell) {
+            return read.rows[row][cell].state;
+        };
+        QCOMPARE(state(0, 0), CellState::Model);
+        QCOMPARE(state(1, 0), CellState::Unit);
+        QCOMPARE(state(2, 0), CellState::Heading);
+        QCOMPARE(state(2, 2), CellState::Size);
+        QCOMPARE(state(3, 0), CellState::Heading);
+        QCOMPARE(state(3, 1), CellState::Value);
+        QCOMPARE(state(3, 2), CellState::Missing);
+        QCOMPARE(state(4, 1), CellState::SetAside);
+        QCOMPARE(state(5, 0), CellState::NotUnderstood);
+        QCOMPARE(state(5, 1), CellState::NotUnderstood);
+        QCOMPARE(state(6, 2), CellState::NotUnderstood); // no reach is 39 metres
+        QCOMPARE(read.rows[3][1].line, std::size_t(4));
+        QCOMPARE(read.rows[3][1].size, std::optional<std::size_t>(0));
+    }
+
+    // How finely a maker rounds is read off the column.
+    void shouldSeeTheRounding()
+    {
+        const GeometryTable geometry = geometryOf(
+            readGeometryTable("Size\tS\tM\tL\nStack (cm)\t56\t58.5\t61\nReach\t380\t390.5\t400\n"
+                              "Wheelbase\t1010\t1020\t1030\nHead angle\t71\t71.5\t72\nFork "
+                              "offset\t1 3/4\"\t1 3/4\"\t1 3/4\"",
+                              headingTable()));
+        const auto step = [&](Column column) { return entryOf(column, geometry.sizes[0])->step; };
+        QVERIFY(std::abs(step(Column::Stack) - 1.0) < 1e-12);
+        QVERIFY(std::abs(step(Column::Reach) - 0.5) < 1e-12);
+        QVERIFY(std::abs(step(Column::Wheelbase) - 1.0) < 1e-12);
+        QVERIFY(std::abs(step(Column::HeadAngle) - 0.1) < 1e-12);
+        QVERIFY(std::abs(step(Column::ForkOffset) - 25.4 / 4.0) < 1e-12);
+    }
+
+    void shouldRefuseTooMuch()
+    {
+        std::string rows = "Size;Stack;Reach\n";
+        for (int i = 0; i < 100'000; ++i)
+            rows += std::to_string(i) + ";560;380\n";
+        const ReadTable read = readGeometryTable(rows, headingTable());
+        QVERIFY(!read.readable());
+        QCOMPARE(read.problems.size(), std::size_t(1));
+        QCOMPARE(read.problems.front().code, ProblemCode::TooMany);
+        QCOMPARE(read.problems.front().value, std::string("100001"));
+
+        std::string wide = "Size";
+        for (int i = 0; i < 200; ++i)
+            wide += "\tS" + std::to_string(i);
+        wide += "\nStack";
+        for (int i = 0; i < 200; ++i)
+            wide += "\t560";
+        const ReadTable many = readGeometryTable(wide, headingTable());
+        QVERIFY(!many.readable());
+        QCOMPARE(many.problems.front().code, ProblemCode::TooMany);
+        QVERIFY(!many.notUnderstood.empty());
+        const ReadTable long_ = readGeometryTable(std::string(2'000'000, 'x'), headingTable());
+        QCOMPARE(long_.problems.front().code, ProblemCode::TooLarge);
     }
 };
 
