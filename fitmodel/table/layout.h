@@ -3,20 +3,13 @@
 // Which way a grid lies, and what its cells are for.
 #pragma once
 
-#include "table/grid.h"
+#include "table/sheet.h"
 
 #include <optional>
 #include <string>
 #include <vector>
 
 namespace tripoise {
-
-struct CellPlace {
-    std::size_t row = 0;
-    std::size_t cell = 0;
-
-    bool operator==(const CellPlace&) const = default;
-};
 
 /// One column of the geometry, whichever way it lies in the grid.
 struct Lane {
@@ -40,12 +33,8 @@ struct Layout {
     PrintUnit unit = PrintUnit::None; ///< of lengths, stated for the whole table
     std::size_t rowsRead = 0;         ///< what follows is another table
     bool sizesNamed = false;
-    bool anyHeading = false;
 };
 
 [[nodiscard]] Layout layoutOf(const Grid& grid, const HeadingTable& table);
-
-/// What a title says beside "geometry" and such words.
-[[nodiscard]] std::string titleOf(std::string_view text, const HeadingTable& table);
 
 } // namespace tripoise

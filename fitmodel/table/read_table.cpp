@@ -3,7 +3,9 @@
 
 #include "table/lane_values.h"
 #include "table/layout.h"
+#include "table/legend.h"
 #include "table/plain.h"
+#include "table/plain_lines.h"
 
 #include <algorithm>
 
@@ -27,29 +29,18 @@ std::string lineName(std::size_t line)
     return "line " + std::to_string(line);
 }
 
-bool holds(std::string_view text, std::string_view small)
-{
-    const auto same = [](char a, char b) {
-        return (a >= 'A' && a <= 'Z' ? static_cast<char>(a - 'A' + 'a') : a) == b;
-    };
-    return std::search(text.begin(), text.end(), small.begin(), small.end(), same) != text.end();
-}
-
-bool looksLikeMarkup(std::string_view text)
-{
-    return holds(text, "<table") || holds(text, "<td") || holds(text, "<tr") || holds(text, "<html")
-           || holds(text, "<div") || holds(text, "</span");
-}
-
 class Reader {
 public:
     Reader(std::string_view bytes, const HeadingTable& table,
            const std::vector<Assignment>& assignments)
         : m_table(table), m_assignments(assignments)
     {
-        if (!takeText(bytes))
+        auto lines = plainLinesOf(bytes);
+        if (auto* refused = std::get_if<Problem>(&lines)) {
+            m_result.problems.push_back(std::move(*refused));
             return;
-        m_grid = gridOf(m_lines, table);
+        }
+        m_grid = gridOf(std::get<std::vector<PlainLine>>(lines), table);
         m_layout = layoutOf(m_grid, table);
         if (m_layout.sizes.size() > mostTableSizes) {
             tooMany(m_layout.sizes.size(), mostTableSizes);
@@ -82,42 +73,6 @@ private:
                                      static_cast<double>(most),
                                      {},
                                      {}});
-    }
-
-    bool takeText(std::string_view bytes)
-    {
-        if (bytes.size() > mostTableBytes) {
-            const auto lines = std::count(bytes.begin(), bytes.end(), '\n');
-            if (static_cast<std::size_t>(lines) > mostTableLines)
-                tooMany(static_cast<std::size_t>(lines), mostTableLines);
-            else
-                m_result.problems.push_back({ProblemCode::TooLarge,
-                                             {},
-                                             std::to_string(bytes.size()),
-                                             {},
-                                             static_cast<double>(mostTableBytes),
-                                             "bytes",
-                                             {}});
-            return false;
-        }
-        const auto text = decoded(bytes);
-        if (!text) {
-            problem(ProblemCode::NotText, {});
-            return false;
-        }
-        if (looksLikeMarkup(*text)) {
-            problem(ProblemCode::Markup, {});
-            return false;
-        }
-        const auto lines = linesOf(*text, mostTableLines);
-        if (lines.size() > mostTableLines) {
-            tooMany(1 + static_cast<std::size_t>(std::count(text->begin(), text->end(), '\n')),
-                    mostTableLines);
-            return false;
-        }
-        for (std::size_t i = 0; i < lines.size(); ++i)
-            m_lines.push_back({i + 1, plainSigns(lines[i])});
-        return true;
     }
 
     void cells()
@@ -417,7 +372,6 @@ private:
 
     const HeadingTable& m_table;
     const std::vector<Assignment>& m_assignments;
-    std::vector<PlainLine> m_lines;
     Grid m_grid;
     Layout m_layout;
     std::vector<LaneValues> m_values;

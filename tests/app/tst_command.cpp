@@ -878,7 +878,7 @@ private slots:
     void shouldWordEveryProblem_data()
     {
         QTest::addColumn<int>("code");
-        for (int code = 0; code <= int(ProblemCode::NothingFits); ++code)
+        for (int code = 0; code <= int(ProblemCode::NotANumber); ++code)
             QTest::addRow("%d", code) << code;
     }
     void shouldWordEveryProblem()

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+//
+// One line cut into cells.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace tripoise {
+
+using Cells = std::vector<std::string>;
+
+/// Cut at a sign; a quoted cell keeps the signs inside it (RFC 4180).
+[[nodiscard]] Cells cutAt(std::string_view line, std::string_view sign);
+[[nodiscard]] Cells cutAtBars(std::string_view line);
+/// At two blanks or more.
+[[nodiscard]] Cells cutAtBlanks(std::string_view line);
+/// At every blank.
+[[nodiscard]] Cells tokensOf(std::string_view line);
+/// "|---|:--:|", "+----+", "=====" : a line that is drawn.
+[[nodiscard]] bool isDrawn(std::string_view line);
+
+} // namespace tripoise

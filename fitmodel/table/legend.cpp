@@ -1,0 +1,79 @@
+// SPDX-License-Identifier: MIT
+#include "table/legend.h"
+
+#include "table/plain.h"
+
+#include <algorithm>
+
+namespace tripoise {
+
+PrintUnit statedIn(std::string_view text, const HeadingTable& table)
+{
+    for (const std::string& word : wordsOf(text)) {
+        const PrintUnit unit = unitNamed(word, table.numbers);
+        if ((isLength(unit) || unit == PrintUnit::Degree) && word != "in")
+            return unit;
+    }
+    return PrintUnit::None;
+}
+
+std::string titleOf(std::string_view text, const HeadingTable& table)
+{
+    const auto isTitleWord = [&](std::string_view word) {
+        const auto words = wordsOf(word);
+        return std::all_of(words.begin(), words.end(), [&](const std::string& one) {
+            return table.titleWords.contains(one) || table.fillers.contains(one);
+        });
+    };
+    // From both ends, so that a name keeps what is inside it.
+    text = trimmed(text);
+    while (!text.empty()) {
+        const std::size_t end = std::min(text.find(' '), text.size());
+        if (!isTitleWord(text.substr(0, end)))
+            break;
+        text = trimmed(text.substr(end));
+    }
+    while (!text.empty()) {
+        const std::size_t blank = text.rfind(' ');
+        const std::size_t start = blank == std::string_view::npos ? 0 : blank + 1;
+        if (!isTitleWord(text.substr(start)))
+            break;
+        text = trimmed(text.substr(0, start));
+    }
+    return std::string(text);
+}
+
+bool Legend::take(std::string_view text, const HeadingTable& table)
+{
+    bool any = false;
+    std::size_t start = 0;
+    while (start < text.size()) {
+        const std::size_t end = std::min(text.find_first_of(",;|", start), text.size());
+        any = takeOne(trimmed(text.substr(start, end - start)), table) || any;
+        start = end + 1;
+    }
+    return any;
+}
+
+const HeadingRead* Legend::named(const std::string& letter) const
+{
+    const auto found = m_named.find(letter);
+    return found == m_named.end() ? nullptr : &found->second;
+}
+
+bool Legend::takeOne(std::string_view text, const HeadingTable& table)
+{
+    const std::size_t sign = text.find_first_of("=:)-.");
+    if (sign == std::string_view::npos || sign + 1 >= text.size())
+        return false;
+    const auto letter = wordsOf(trimmed(text.substr(0, sign)));
+    if (letter.size() != 1 || letter.front().size() > 2)
+        return false;
+    const HeadingRead heading = readHeading(trimmed(text.substr(sign + 1)), table);
+    if (!heading.column)
+        return false;
+    m_named.try_emplace(letter.front(), heading);
+    return true;
+}
+
+} // namespace tripoise
