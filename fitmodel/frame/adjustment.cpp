@@ -4,17 +4,19 @@
 #include <Eigen/QR>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace tripoise {
 namespace {
 
 using Design =
-    Eigen::Matrix<double, Eigen::Dynamic, unknownCount, 0, mostObservations, unknownCount>;
-using Decomposition = Eigen::CompleteOrthogonalDecomposition<Design>;
+    Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, mostObservations, unknownCount>;
+using Square = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, unknownCount, unknownCount>;
+using Active = Eigen::Matrix<double, Eigen::Dynamic, 1, 0, unknownCount, 1>;
 
 constexpr double leastRedundancy = 1e-6;
-constexpr double enough = 1e-11; // step, in spreads
+constexpr double enough = 1e-7; // step, in spreads; the next would be a thousandth of it
 constexpr int mostSteps = 40;
 constexpr double nothing = 1e-6; // of the longest column: arithmetic
 // What the open and the ordinary may add to the sd of a column that still counts as determined.
@@ -50,11 +52,13 @@ class Solver {
 public:
     Solver(std::span<const Observation> rows, const Ordinary& ordinary)
         : m_rows(rows.first(std::min<std::size_t>(rows.size(), mostObservations))),
-          m_ordinary(ordinary), m_design(m_rows.size(), unknownCount), m_residual(m_rows.size())
+          m_ordinary(ordinary), m_residual(m_rows.size())
     {
         m_result.at = start(m_rows, ordinary);
         m_result.scale = ordinary.sd;
         hold(m_result.at);
+        findActive();
+        m_design.resize(static_cast<Eigen::Index>(m_rows.size()), m_active.size());
         iterate();
         judge();
     }
@@ -62,13 +66,26 @@ public:
     Adjustment take() { return std::move(m_result); }
 
 private:
+    /// The unknowns that any row depends on; the others stay as they are.
+    void findActive()
+    {
+        Unknowns touched = Unknowns::Zero();
+        for (const Observation& row : m_rows)
+            touched += readingOf(row.column, m_ordinary.mean).gradient.cwiseAbs()
+                       + readingOf(row.column, m_result.at).gradient.cwiseAbs();
+        for (int i = 0; i < unknownCount; ++i)
+            (touched(i) > 0.0 ? m_active : m_idle).push_back(i);
+    }
+
     void linearise()
     {
         for (int i = 0; i < m_design.rows(); ++i) {
             const Observation& row = m_rows[static_cast<std::size_t>(i)];
             const Reading reading = readingOf(row.column, m_result.at);
             m_residual(i) = (row.value - reading.value) / row.sd;
-            m_design.row(i) = (reading.gradient.cwiseProduct(m_ordinary.sd) / row.sd).transpose();
+            for (int j = 0; j < m_active.size(); ++j)
+                m_design(i, j) =
+                    reading.gradient(m_active[j]) * m_ordinary.sd(m_active[j]) / row.sd;
         }
     }
 
@@ -80,34 +97,24 @@ private:
         m_decomposition.compute(m_design);
     }
 
-    [[nodiscard]] static Adjustment::UnknownsBy turned(const Decomposition& decomposition)
-    {
-        return decomposition.colsPermutation() * decomposition.matrixZ().transpose();
-    }
-
-    /// Of what is ordinary, the part that is so for want of any row.
-    void findOpen()
-    {
-        m_decomposition.setThreshold(nothing);
-        m_decomposition.compute(m_design);
-        m_result.open = turned(m_decomposition).rightCols(unknownCount - m_decomposition.rank());
-    }
-
     /// Solves for the unknowns themselves, not for the step, so that the shortest solution is the
     /// one nearest to ordinary.
     void iterate()
     {
-        if (m_rows.empty()) {
-            m_result.converged = true;
-            return;
-        }
+        m_result.converged = m_rows.empty();
         for (int step = 0; step < mostSteps && !m_result.converged; ++step) {
             linearise();
             decompose();
-            const Unknowns away = (m_result.at - m_ordinary.mean).cwiseQuotient(m_ordinary.sd);
+            Active away(m_active.size());
+            for (int j = 0; j < m_active.size(); ++j)
+                away(j) = (m_result.at(m_active[j]) - m_ordinary.mean(m_active[j]))
+                          / m_ordinary.sd(m_active[j]);
             const Adjustment::PerRow wanted = m_residual + m_design * away;
-            const Unknowns solved = m_decomposition.solve(wanted);
-            Unknowns next = m_ordinary.mean + solved.cwiseProduct(m_ordinary.sd);
+            const Active solved = m_decomposition.solve(wanted);
+            Unknowns next = m_result.at;
+            for (int j = 0; j < m_active.size(); ++j)
+                next(m_active[j]) =
+                    m_ordinary.mean(m_active[j]) + solved(j) * m_ordinary.sd(m_active[j]);
             hold(next);
             const double moved =
                 (next - m_result.at).cwiseQuotient(m_ordinary.sd).cwiseAbs().maxCoeff();
@@ -124,40 +131,81 @@ private:
         result.residual = m_residual;
         result.redundancy.resize(count);
         if (count == 0) {
-            result.open = Adjustment::UnknownsBy::Identity(unknownCount, unknownCount);
-            result.ordinary = result.open;
+            result.open = result.ordinary = embedded({}, true);
             result.known.resize(unknownCount, 0);
             return;
         }
-        decompose();
-        const int rank = static_cast<int>(m_decomposition.rank());
+        if (!result.converged) // else it is that of the last step
+            decompose();
+        const auto rank = m_decomposition.rank();
         result.chiSquared = m_residual.squaredNorm();
-        result.freedom = count - rank;
+        result.freedom = count - static_cast<int>(rank);
 
         // design = Q [T 0; 0 0] Z permuted: rows of Z beyond the rank are what is not determined.
-        const Adjustment::UnknownsBy axes = turned(m_decomposition);
-        result.ordinary = axes.rightCols(unknownCount - rank);
-        Adjustment::UnknownsBy inverse = Adjustment::UnknownsBy::Identity(unknownCount, rank);
-        const auto triangle = m_decomposition.matrixT()
-                                  .topLeftCorner(rank, rank)
-                                  .template triangularView<Eigen::Upper>();
-        inverse.topRows(rank) = triangle.solve(
-            Adjustment::UnknownsBy::Identity(unknownCount, rank).topRows(rank).eval());
-        result.known = axes.leftCols(rank) * inverse.topRows(rank);
+        const Square axes = turned();
+        Square inverse = Square::Identity(rank, rank);
+        m_decomposition.matrixT()
+            .topLeftCorner(rank, rank)
+            .template triangularView<Eigen::Upper>()
+            .solveInPlace(inverse);
+        const Square known = axes.leftCols(rank) * inverse;
+        result.known = embedded(known, false);
+        result.ordinary = embedded(axes.rightCols(m_active.size() - rank), true);
 
-        const Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, 0, mostObservations,
-                            unknownCount>
-            fitted = m_design * result.known; // orthonormal columns
+        const Design fitted = m_design * known; // orthonormal columns
         for (int i = 0; i < count; ++i)
             result.redundancy(i) = std::max(0.0, 1.0 - fitted.row(i).squaredNorm());
-        findOpen();
+        result.open = rank == m_active.size() ? result.ordinary : open();
     }
+
+    /// Of what is ordinary, the part that is so for want of any row.
+    [[nodiscard]] Adjustment::UnknownsBy open()
+    {
+        m_decomposition.setThreshold(nothing);
+        m_decomposition.compute(m_design);
+        return embedded(turned().rightCols(m_active.size() - m_decomposition.rank()), true);
+    }
+
+    /// Z is not made where nothing is left to turn (Eigen 3.4).
+    [[nodiscard]] Square turned() const
+    {
+        Square axes = m_decomposition.colsPermutation();
+        if (m_decomposition.rank() < m_active.size())
+            axes = axes * m_decomposition.matrixZ().transpose();
+        return axes;
+    }
+
+    /// Directions among the active unknowns as directions among all; the idle ones may join.
+    [[nodiscard]] Adjustment::UnknownsBy embedded(const Square& directions, bool withIdle) const
+    {
+        const auto own = directions.cols();
+        Adjustment::UnknownsBy all =
+            Adjustment::UnknownsBy::Zero(unknownCount, own + (withIdle ? m_idle.size() : 0));
+        for (int i = 0; i < directions.rows(); ++i)
+            all.row(m_active[i]).head(own) = directions.row(i);
+        if (withIdle)
+            for (int i = 0; i < m_idle.size(); ++i)
+                all(m_idle[i], own + i) = 1.0;
+        return all;
+    }
+
+    /// A few numbers of unknowns, without the heap.
+    struct Few {
+        std::array<int, unknownCount> numbers{};
+        int count = 0;
+
+        void push_back(int number) { numbers[static_cast<std::size_t>(count++)] = number; }
+        [[nodiscard]] int size() const { return count; }
+        int operator[](int i) const { return numbers[static_cast<std::size_t>(i)]; }
+    };
 
     std::span<const Observation> m_rows;
     const Ordinary& m_ordinary;
+    Few m_active;
+    Few m_idle;
     Design m_design;
     Adjustment::PerRow m_residual;
-    Decomposition m_decomposition;
+    Eigen::CompleteOrthogonalDecomposition<Design> m_decomposition;
     Adjustment m_result;
 };
 

@@ -9,7 +9,7 @@
 // nearest to agreement is taken, and its ordinary spread is their sd: the weak ones, of which the
 // columns tell less than that, and the open ones, of which they tell nothing. Redundancy numbers
 // and standardised residuals are those of Baarda (1968), A testing procedure for use in geodetic
-// networks. Where everything is determined the solution is the plain least-squares one, to 1e-11 of
+// networks. Where everything is determined the solution is the plain least-squares one, to 1e-9 of
 // a spread.
 #pragma once
 

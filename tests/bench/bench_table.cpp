@@ -86,9 +86,11 @@ std::vector<TenColumns> problems()
 {
     Random random(3);
     std::vector<TenColumns> all(64);
-    for (TenColumns& one : all)
-        for (const Entry& entry : printed(randomRun(1, random), tenColumns()).sizes.front().entries)
+    for (TenColumns& one : all) {
+        const GeometryTable table = printed(randomRun(1, random), tenColumns());
+        for (const Entry& entry : table.sizes.front().entries)
             one.rows.push_back({entry.column, entry.value, entry.step / std::sqrt(12.0)});
+    }
     return all;
 }
 
