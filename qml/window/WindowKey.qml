@@ -5,7 +5,7 @@ Shortcut {
     property string keys
     property string what
     property string also
-    readonly property string said: nativeText
+    readonly property string said: what ? nativeText : "" // anew in another language, as `what` is
     sequences: also ? [keys, also] : [keys]
     context: Qt.WindowShortcut
 }

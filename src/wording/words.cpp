@@ -20,7 +20,7 @@ QString listed(const QStringList& items)
 QString unbroken(QString text)
 {
     static const QRegularExpression between(
-        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|kg|lb|%)(?![\\w]))"),
+        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|%)(?![\\w]))"),
         QRegularExpression::UseUnicodePropertiesOption);
     return text.replace(between, QString(QChar(QChar::Nbsp)));
 }
