@@ -206,7 +206,7 @@
     </message>
     <message>
         <source>Drawn</source>
-        <translation>Gezeichnet</translation>
+        <translation>Gezeigt</translation>
     </message>
     <message>
         <source>Beside it</source>
@@ -246,7 +246,7 @@
     </message>
     <message>
         <source>Copy the decision as text</source>
-        <translation>Entscheidung als Text kopieren</translation>
+        <translation>Als Text kopieren</translation>
     </message>
     <message>
         <source>Ctrl+C in this column</source>
@@ -2667,7 +2667,7 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     <message>
         <source>agile or steady: wheelbase</source>
         <comment>for and against</comment>
-        <translation>wendig oder ruhig: Radstand</translation>
+        <translation>wendig/ruhig: Radstand</translation>
     </message>
     <message>
         <source>small to carry: stack + reach</source>
@@ -3594,7 +3594,7 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     </message>
     <message>
         <source>%1 riding, %2 foot level</source>
-        <translation>%1 im Fahren, %2 Fuß waagerecht</translation>
+        <translation>%1 im Fahren, %2 Fuß eben</translation>
     </message>
     <message>
         <source>back, %1</source>
@@ -4121,6 +4121,14 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     <message>
         <source>nose to bar</source>
         <translation>Nase bis Lenker</translation>
+    </message>
+    <message>
+        <source>1.09 × inseam</source>
+        <translation>1,09 × Schrittlänge</translation>
+    </message>
+    <message>
+        <source>0.883 × inseam</source>
+        <translation>0,883 × Schrittlänge</translation>
     </message>
 </context>
 <context>

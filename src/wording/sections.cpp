@@ -6,6 +6,7 @@
 #include "wording/words.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace tripoise {
@@ -23,6 +24,15 @@ const Candidate& named(const Advice& advice)
 QString joined(const QStringList& items)
 {
     return items.join(Words::tr(", ", "between items of a list"));
+}
+
+/// Rules are called after who published them; where they have no name, after what they do.
+QString ruleName(const std::string& name)
+{
+    static constexpr std::array toTranslate{QT_TRANSLATE_NOOP("Words", "1.09 × inseam"),
+                                            QT_TRANSLATE_NOOP("Words", "0.883 × inseam")};
+    const auto known = std::find(toTranslate.begin(), toTranslate.end(), name);
+    return known != toTranslate.end() ? Words::tr(*known) : QString::fromStdString(name);
 }
 
 } // namespace
@@ -118,7 +128,7 @@ Section rulesSection(const Advice& advice)
     QStringList rules;
     for (const PublishedHeight& published : advice.publishedHeights)
         rules << Words::tr("%1 %2", "a published rule, its saddle height")
-                     .arg(QString::fromStdString(published.name), mm(published.heightMm));
+                     .arg(ruleName(published.name), mm(published.heightMm));
     return {
         Words::tr("Saddle height by the published rules"),
         {Words::tr("%1; here %2. The rules know the inseam alone, or clipless shoes; here thigh, "
