@@ -13,10 +13,6 @@ T.ApplicationWindow {
     readonly property alias documents: documents
     readonly property alias preferences: preferences
     readonly property alias keys: windowKeys
-    readonly property real briefWidth: Math.min(Math.max(0.235 * width, 280), 420)
-    readonly property real decisionWidth: Math.min(Math.max(0.265 * width, 310), 480)
-    // Larger letters want wider columns; the board between them keeps its least width.
-    readonly property real roomier: Math.min(1 + 0.3 * (Look.textScale - 1), (width - 320) / (briefWidth + decisionWidth))
 
     width: 1280
     height: 800
@@ -127,7 +123,7 @@ T.ApplicationWindow {
             BriefPane {
                 id: brief
                 objectName: "brief"
-                T.SplitView.preferredWidth: root.briefWidth * root.roomier
+                T.SplitView.preferredWidth: root.columnWidth(0.235, 280, 420)
                 T.SplitView.minimumWidth: 240
                 session: session
                 documents: documents
@@ -143,11 +139,16 @@ T.ApplicationWindow {
             DecisionPane {
                 id: decision
                 objectName: "decision"
-                T.SplitView.preferredWidth: root.decisionWidth * root.roomier
+                T.SplitView.preferredWidth: root.columnWidth(0.265, 310, 480)
                 T.SplitView.minimumWidth: 260
                 session: session
             }
         }
+    }
+
+    function columnWidth(share: real, least: real, most: real): real {
+        const roomier = 1 + 0.3 * (Look.textScale - 1)
+        return Math.min(Math.max(share * width, least), most) * roomier
     }
 
     Loader {
