@@ -86,6 +86,50 @@ private slots:
         QCOMPARE(warnings, QStringList());
     }
 
+    void shouldBringEveryColumnWhereTheyDoNotAllStand_data()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<double>("textScale");
+        QTest::addColumn<int>("standing");
+        QTest::newRow("all of the smallest") << QSize(1024, 700) << 1.0 << 3;
+        QTest::newRow("two") << QSize(1280, 800) << 1.5 << 2;
+        QTest::newRow("one") << QSize(1280, 800) << 2.0 << 1;
+        QTest::newRow("all") << QSize(1280, 800) << 1.0 << 3;
+    }
+    void shouldBringEveryColumnWhereTheyDoNotAllStand()
+    {
+        QFETCH(QSize, size);
+        QFETCH(double, textScale);
+        QFETCH(int, standing);
+        warnings.clear();
+        const OpenWindow open(demoFile("between-two-sizes"));
+        QVERIFY(open.window());
+        open.window()->resize(size);
+        QVERIFY(open.object<QObject>("preferences")->setProperty("textScale", 2.0));
+        QVERIFY(open.settle());
+        QTest::qWait(50);
+        QVERIFY(open.object<QObject>("preferences")->setProperty("textScale", textScale));
+        const std::pair<Qt::Key, const char*> columns[] = {
+            {Qt::Key_F2, "brief"}, {Qt::Key_F4, "decision"}, {Qt::Key_F3, "board"}};
+        for (const auto& [key, name] : columns) {
+            QTest::keyClick(open.window(), key);
+            QTest::qWait(50);
+            take(open, name);
+            int visible = 0;
+            for (const auto& each : columns) {
+                QVERIFY(open.item(each.second));
+                visible += open.item(each.second)->isVisible();
+            }
+            QCOMPARE(visible, standing);
+            QQuickItem* column = open.item(name);
+            QVERIFY2(column->isVisible(), name);
+            QVERIFY2(column->isAncestorOf(open.window()->activeFocusItem()), name);
+            QVERIFY2(column->width() >= 280.0 * std::min(textScale, 1.4), name);
+        }
+        QCOMPARE(open.item("standingChoice")->isVisible(), standing < 3);
+        QCOMPARE(warnings, QStringList());
+    }
+
 private:
     /// A page that its key opens, and puts away again.
     static void page(const OpenWindow& open, const char* name)
