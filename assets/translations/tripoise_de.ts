@@ -172,6 +172,29 @@
     </message>
 </context>
 <context>
+    <name>Columns</name>
+    <message>
+        <source>beside the drawing</source>
+        <translation>neben der Zeichnung</translation>
+    </message>
+    <message>
+        <source>what stands here</source>
+        <translation>was hier steht</translation>
+    </message>
+    <message>
+        <source>Brief</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+</context>
+<context>
     <name>CrankStrip</name>
     <message>
         <source>Crank</source>

@@ -99,8 +99,10 @@ void TurnChart::paint(QPainter* painter)
         painter->fillRect(range, shade);
     }
 
+    // The two cross about where the crank lies level: each has its name where it is away from the
+    // other.
     const auto trace = [&](const QString& name, const QColor& color, Qt::PenStyle style,
-                           auto&& value) {
+                           int namedAtDeg, bool under, auto&& value) {
         QPolygonF line;
         for (const TurnStep& step : turn)
             line << placeOf(fromTop(step), value(step).deg());
@@ -110,13 +112,17 @@ void TurnChart::paint(QPainter* painter)
         const QFont font = fontOf(m_board->letters());
         painter->setFont(font);
         painter->setPen(color);
-        const double wide = QFontMetricsF(font).horizontalAdvance(name);
-        const QPointF end =
-            placeOf(282.0, value(turn[static_cast<std::size_t>(turn.size() * 282 / 360)]).deg());
-        painter->drawText(QPointF(std::min(end.x() + 6.0, width() - wide), end.y() - 3.0), name);
+        const QFontMetricsF letters(font);
+        const std::size_t at = turn.size() * static_cast<std::size_t>(namedAtDeg) / 360;
+        const QPointF by = placeOf(namedAtDeg, value(turn[at]).deg());
+        painter->drawText(QPointF(std::min(by.x() + 6.0, width() - letters.horizontalAdvance(name)),
+                                  by.y() + (under ? letters.ascent() + 3.0 : -3.0)),
+                          name);
     };
-    trace(kneeTraceWords(), theme.ink, Qt::SolidLine, [](const TurnStep& s) { return s.knee; });
-    trace(hipTraceWords(), theme.soft, Qt::DashLine, [](const TurnStep& s) { return s.hip; });
+    trace(kneeTraceWords(), theme.ink, Qt::SolidLine, 282, false,
+          [](const TurnStep& s) { return s.knee; });
+    trace(hipTraceWords(), theme.soft, Qt::DashLine, 180, true,
+          [](const TurnStep& s) { return s.hip; });
 
     const double at = m_board->crankDeg();
     painter->setPen(QPen(theme.ink, 1.0));
