@@ -378,7 +378,7 @@
     </message>
     <message>
         <source>front wheel %1 further</source>
-        <translation>Vorderrad %1 weiter weg</translation>
+        <translation>Vorderrad %1 weiter</translation>
     </message>
     <message>
         <source>front wheel %1 closer</source>
@@ -1501,7 +1501,7 @@
     </message>
     <message>
         <source>on a handle of the drawing: move it 1 mm, with Shift 5 mm</source>
-        <translation>auf einem Griff der Zeichnung: 1 mm bewegen, mit Umschalt 5 mm</translation>
+        <translation>auf einem Griff der Zeichnung: 1 mm bewegen, mit Umschalt 5 mm</translation>
     </message>
     <message>
         <source>in the drawing: nearer, further, all of it</source>

@@ -6,6 +6,7 @@ Shortcut {
     property string what
     property string also
     readonly property string said: what ? nativeText : "" // anew in another language, as `what` is
-    sequences: also ? [keys, also] : [keys]
+    sequence: keys // its native text is this one's alone
+    sequences: also ? [also] : []
     context: Qt.WindowShortcut
 }

@@ -121,7 +121,7 @@ void TurnChart::paint(QPainter* painter)
     };
     trace(kneeTraceWords(), theme.ink, Qt::SolidLine, 282, false,
           [](const TurnStep& s) { return s.knee; });
-    trace(hipTraceWords(), theme.soft, Qt::DashLine, 180, true,
+    trace(hipTraceWords(), theme.soft, Qt::DashLine, 130, true,
           [](const TurnStep& s) { return s.hip; });
 
     const double at = m_board->crankDeg();

@@ -147,6 +147,10 @@ private slots:
                 QTest::qWait(50);
                 const QStringList texts = everythingWritten(open.window());
                 QVERIFY(texts.size() > 15);
+                if (key == Qt::Key_F1)
+                    QVERIFY(texts.contains(QLatin1String(language) == QLatin1String("de")
+                                               ? QStringLiteral("Strg+Umschalt+S")
+                                               : QStringLiteral("Ctrl+Shift+S")));
                 const QStringList found = foreign.among(withoutNames(texts, open.session()));
                 QVERIFY2(found.isEmpty(), qPrintable(found.join(QLatin1Char('\n'))));
                 const QStringList cut = cutOff(open.window());
