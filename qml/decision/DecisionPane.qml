@@ -132,6 +132,7 @@ FocusScope {
                 Column {
                     visible: pane.decided
                     width: parent.width
+                    Column { id: usesFirst; width: parent.width }
                     Fold {
                         objectName: "foldLedger"
                         title: qsTr("For and against")
@@ -169,12 +170,14 @@ FocusScope {
                             width: parent.width
                         }
                     }
-                    Fold {
+                    Column { id: usesLater; width: parent.width }
+                    Fold { // with one frame it is the question, and stands first
                         objectName: "foldUses"
+                        parent: sizes.count < 2 ? usesFirst : usesLater
                         title: qsTr("One frame, two kinds of riding")
                         summary: uses.hand
-                        open: sizes.count < 2 // then it is the question
-                        width: parent.width
+                        open: sizes.count < 2
+                        width: page.width
                         UsesSection {
                             objectName: "uses"
                             uses: uses

@@ -134,12 +134,18 @@ private slots:
         QVERIFY(!column.item("sides")->isVisible());
         QVERIFY(!column.item("shownSizes")->isVisible());
         QVERIFY(column.allText().contains(QStringLiteral("the more speaks against")));
+        const auto top = [&](const char* fold) {
+            return column.item(QLatin1String(fold))->mapToScene({}).y();
+        };
         QVERIFY(column.item("uses")->isVisible()); // with one frame, the question
+        QVERIFY(top("foldUses") < top("foldLedger"));
         QVERIFY(column.textOf("hand").contains(QStringLiteral("mm")));
         int bars = 0;
         for (QQuickItem* each : column.items())
             bars += each->objectName() == QLatin1String("against") && each->isVisible() ? 1 : 0;
         QVERIFY(bars > 0);
+        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(top("foldUses") > top("foldSetup"));
     }
 
     void shouldShowWhatIsLacking()
