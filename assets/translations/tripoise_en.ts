@@ -4,11 +4,11 @@
 <context>
     <name>LedgerList</name>
     <message numerus="yes">
-        <source>%n that weigh on neither</source>
+        <source>%n that decide nothing</source>
         <comment>lines of for and against</comment>
         <translation>
-            <numerusform>%n that weighs on neither</numerusform>
-            <numerusform>%n that weigh on neither</numerusform>
+            <numerusform>%n that decides nothing</numerusform>
+            <numerusform>%n that decide nothing</numerusform>
         </translation>
     </message>
 </context>
