@@ -47,7 +47,7 @@ struct Form {
     double costOfCovering;
 };
 constexpr std::array forms{Form{LabelForm::Whole, 0.0, 8.0, 1.0},
-                           Form{LabelForm::Name, 3.0, 8.0, 1.0},
+                           Form{LabelForm::Name, 5.0, 8.0, 1.0},
                            Form{LabelForm::Value, 19.0, 40.0, 0.5}};
 
 QPointF nearestOn(const QRectF& box, const QPointF& point)
