@@ -64,25 +64,19 @@ Item {
             enabled: controls.board.hasBeside
             Accessible.role: Accessible.Grouping
             Accessible.name: qsTr("The two sizes stand")
-            Chip {
+            RadioChip {
                 objectName: "onGround"
-                checkable: false
                 checked: !controls.board.onContacts
                 iconName: "onground"
                 hint: qsTr("Both on one ground, rear wheels aligned")
                 onClicked: controls.board.onContacts = false
-                Accessible.role: Accessible.RadioButton
-                Accessible.checkable: true
             }
-            Chip {
+            RadioChip {
                 objectName: "onContacts"
-                checkable: false
                 checked: controls.board.onContacts
                 iconName: "oncontacts"
                 hint: qsTr("Both on the rider's contacts, bottom brackets together")
                 onClicked: controls.board.onContacts = true
-                Accessible.role: Accessible.RadioButton
-                Accessible.checkable: true
             }
         }
         Row {

@@ -37,7 +37,7 @@ Item {
 
             InkText {
                 objectName: "pullHint"
-                visible: !readout.board.pulled
+                visible: !readout.board.pulled && implicitHeight <= readout.height // whole or not at all
                 width: parent.width
                 anchors.verticalCenter: parent.verticalCenter
                 color: Look.soft

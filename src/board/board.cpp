@@ -13,6 +13,7 @@ namespace {
 constexpr double zoomStep = 1.25;
 // A new drawing keeps the old scale while it fills this much of what it could.
 constexpr double fillsEnough = 0.93;
+constexpr double barelyMovedMm = 10.0; // of the view's edges since it was fitted
 
 } // namespace
 
@@ -37,7 +38,8 @@ void Board::setSession(Session* session)
         connect(m_session, &Session::lookChanged, this, &Board::sessionAnswered);
         connect(m_session, &Session::fittingChanged, this, [this] {
             m_live.reset();
-            remake();
+            if (m_session->settled()) // else the answer will be drawn
+                remake();
         });
         connect(m_session, &Session::started, this, [this] {
             m_crank.reset();
@@ -247,12 +249,16 @@ void Board::refit(bool patiently)
     const SideView& view = m_scene.still();
     if (!view.drawn || width() < 1.0 || height() < 1.0)
         return;
+    const SideView::Bounds bounds = view.bounds();
+    const double moved = std::max((bounds.low - m_fittedTo.low).cwiseAbs().maxCoeff(),
+                                  (bounds.high - m_fittedTo.high).cwiseAbs().maxCoeff());
+    if (patiently && m_viewport.whole() && moved < barelyMovedMm)
+        return;
     DrawingOptions options = drawingOptions();
     options.viewport.reset();
     const DrawingFit whole = fitSideView(area(), view, {}, options);
     if (patiently && m_viewport.whole()) {
         const DrawingFit& old = *m_viewport.whole();
-        const SideView::Bounds bounds = view.bounds();
         const bool inside = area().contains(QRectF(old.toPx({bounds.low.x(), bounds.high.y()}),
                                                    old.toPx({bounds.high.x(), bounds.low.y()})));
         const double ratio = old.pxPerMm / whole.pxPerMm;
@@ -260,6 +266,7 @@ void Board::refit(bool patiently)
             return;
     }
     m_viewport.setWhole(whole);
+    m_fittedTo = bounds;
     emit viewportChanged();
     repaintAll();
 }

@@ -190,6 +190,7 @@ private:
     Readouts m_readouts;
     std::optional<Contacts> m_live; ///< while they are pulled
     Viewport m_viewport;
+    SideView::Bounds m_fittedTo; ///< when the whole view was last worked out
     std::vector<LabelSpot> m_spots;
     std::optional<Drag> m_drag;
     std::optional<Handle> m_focused;

@@ -5,6 +5,7 @@
 #include "drawing/canvas.h"
 #include "drawing/painter.h"
 #include "wording/rider_words.h"
+#include "wording/words.h"
 
 #include <QPainter>
 
@@ -95,7 +96,7 @@ QString RiderBoard::change() const
 {
     if (!m_story.has(m_which) || !m_story.has(Ridden::Shown))
         return {};
-    return changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown));
+    return unbroken(changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown)));
 }
 
 QString RiderBoard::description() const
@@ -122,10 +123,11 @@ QVariantList RiderBoard::reasons() const
     const SideView* beside = m_story.has(Ridden::Beside) ? &*m_story.of(Ridden::Beside) : nullptr;
     using Kind = Vignette::Kind;
     reasons << QVariant::fromValue(
-        RiderReason{Kind::BackAndArms, backTitle(), backWords(shown, beside)})
-            << QVariant::fromValue(RiderReason{Kind::Knee, kneeTitle(), kneeWords(shown, beside)})
+        RiderReason{Kind::BackAndArms, backTitle(), unbroken(backWords(shown, beside))})
             << QVariant::fromValue(
-                   RiderReason{Kind::BarAgainstSaddle, barTitle(), barWords(shown, beside)});
+                   RiderReason{Kind::Knee, kneeTitle(), unbroken(kneeWords(shown, beside))})
+            << QVariant::fromValue(RiderReason{Kind::BarAgainstSaddle, barTitle(),
+                                               unbroken(barWords(shown, beside))});
     return reasons;
 }
 

@@ -15,7 +15,7 @@ namespace {
 
 constexpr double aroundDeg = 8.0;        // above and below what is drawn
 constexpr double aroundBottomDeg = 26.0; // how wide the range at the bottom is shown
-constexpr double legendPitch = 1.5;       // of the letters' height
+constexpr double legendPitch = 1.5;      // of the letters' height
 constexpr double sampleEms = 1.8;        // a bit of line before a name
 
 /// Clockwise from the top.
@@ -86,7 +86,8 @@ void TurnChart::follow()
 
 QRectF TurnChart::plot() const
 {
-    const double legend = m_board ? std::min(legendPitch * m_board->letters(), 0.5 * height()) : 0.0;
+    const double legend =
+        m_board ? std::min(legendPitch * m_board->letters(), 0.5 * height()) : 0.0;
     return {0.0, legend, width(), height() - legend};
 }
 

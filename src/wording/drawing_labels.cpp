@@ -46,6 +46,24 @@ bool ofFrame(DimensionKind kind)
            || kind == DimensionKind::FrontCentre || kind == DimensionKind::Wheelbase;
 }
 
+/// Of parts and frames in millimetres, of the rider's places in the units spoken.
+QString amount(LeaderKind kind, double differenceMm)
+{
+    switch (kind) {
+    case LeaderKind::StemLonger:
+    case LeaderKind::SpacersMore:
+    case LeaderKind::CrankLonger: return halfMm(differenceMm);
+    case LeaderKind::HeadTubeHigher:
+    case LeaderKind::TopTubeHigher:
+    case LeaderKind::FrontWheelFurther: return partMm(differenceMm);
+    case LeaderKind::BarHigher:
+    case LeaderKind::BarFurther:
+    case LeaderKind::SaddleHigher:
+    case LeaderKind::SaddleFurtherBack: return mm(differenceMm);
+    }
+    return {};
+}
+
 } // namespace
 
 QString jointName(Joint joint)
@@ -76,11 +94,7 @@ QString leaderLabel(const Leader& leader)
 {
     const auto either = [&leader](const char* more, const char* less) {
         const double difference = std::abs(leader.valueMm);
-        const bool part = leader.kind == LeaderKind::StemLonger
-                          || leader.kind == LeaderKind::SpacersMore
-                          || leader.kind == LeaderKind::CrankLonger;
-        return Drawing::tr(leader.valueMm > 0.0 ? more : less)
-            .arg(part ? halfMm(difference) : mm(difference));
+        return Drawing::tr(leader.valueMm > 0.0 ? more : less).arg(amount(leader.kind, difference));
     };
     switch (leader.kind) {
     case LeaderKind::BarHigher:

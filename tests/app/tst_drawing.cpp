@@ -8,6 +8,7 @@
 #include "drawing/export.h"
 #include "drawing/layout.h"
 #include "wording/drawing_labels.h"
+#include "wording/speech.h"
 
 #include <QDir>
 #include <QImage>
@@ -160,6 +161,7 @@ private slots:
     void shouldHoldTheBarWhereTheHandsAre();
     void shouldTellExactDifferences_data() { riders(); }
     void shouldTellExactDifferences();
+    void shouldSayFrameDifferencesInMillimetresInAnyUnits();
     void shouldKeepLabelsApart_data();
     void shouldKeepLabelsApart();
     void shouldDrawMostRiddenPosition();
@@ -382,6 +384,25 @@ void DrawingTest::shouldTellExactDifferences()
                  qPrintable(words));
         QVERIFY(!words.contains(QLatin1Char('-')) && !words.contains(QLatin1Char('%')));
     }
+}
+
+// Frames are drawn and sold in millimetres; where hands and saddle are is the rider's.
+void DrawingTest::shouldSayFrameDifferencesInMillimetresInAnyUnits()
+{
+    speak({QLocale::c(), Units::Imperial});
+    for (int kind = 0; kind <= int(LeaderKind::CrankLonger); ++kind) {
+        Leader leader;
+        leader.kind = LeaderKind(kind);
+        leader.valueMm = 25.4;
+        const bool rider = leader.kind == LeaderKind::BarHigher
+                           || leader.kind == LeaderKind::BarFurther
+                           || leader.kind == LeaderKind::SaddleHigher
+                           || leader.kind == LeaderKind::SaddleFurtherBack;
+        const QString said = leaderLabel(leader);
+        QVERIFY2(said.contains(QStringLiteral("1.00 in")) == rider, qPrintable(said));
+        QVERIFY2(said.contains(QStringLiteral(" mm")) != rider, qPrintable(said));
+    }
+    speak({});
 }
 
 void DrawingTest::shouldKeepLabelsApart_data()

@@ -548,7 +548,7 @@ void TestBoard::shouldTellWhatAPullDoes()
         open.key(Qt::Key_Left);
     for (int i = 0; i < 4; ++i)
         open.key(Qt::Key_Down);
-    QCOMPARE(open.board->pulledText(), QStringLiteral("Bar 10 mm nearer, 4 mm lower."));
+    QCOMPARE(open.board->pulledText(), QStringLiteral("Bar 10\u00a0mm nearer, 4\u00a0mm lower."));
     const Tried& tried = *open.board->scene().tried();
     QVERIFY(
         open.board->carryText().contains(QString::number(std::lround(tried.setup.stem.lengthMm))));
