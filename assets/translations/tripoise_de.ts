@@ -785,10 +785,6 @@
 <context>
     <name>LedgerList</name>
     <message>
-        <source>The longer a bar, the more speaks against. The better value has a tick.</source>
-        <translation>Je länger ein Balken, desto mehr spricht dagegen. Der bessere Wert hat einen Haken.</translation>
-    </message>
-    <message>
         <source>The longer a bar, the more speaks against.</source>
         <translation>Je länger ein Balken, desto mehr spricht dagegen.</translation>
     </message>
@@ -809,11 +805,11 @@
         <translation>Übliche Gewichte</translation>
     </message>
     <message numerus="yes">
-        <source>%n that weigh on neither</source>
+        <source>%n that decide nothing</source>
         <comment>lines of for and against</comment>
         <translation>
-            <numerusform>%n Punkt belastet keinen</numerusform>
-            <numerusform>%n Punkte belasten keinen</numerusform>
+            <numerusform>%n Punkt entscheidet nichts</numerusform>
+            <numerusform>%n Punkte entscheiden nichts</numerusform>
         </translation>
     </message>
 </context>
@@ -4152,6 +4148,32 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     <message>
         <source>0.883 × inseam</source>
         <translation>0,883 × Schrittlänge</translation>
+    </message>
+    <message>
+        <source>a size begun</source>
+        <translation>eine angefangene Größe</translation>
+    </message>
+    <message>
+        <source>further off, yet easier on back and arms</source>
+        <comment>the hands</comment>
+        <translation>weiter weg, doch leichter für Rücken und Arme</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <comment>a size; over what speaks for it</comment>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>Leverage is what the foot gains at the same gear. The hip&apos;s angle is between back and thigh at the top of the stroke; more is more open. The toe&apos;s room is towards the front wheel.</source>
+        <translation>Hebel ist, was der Fuß beim gleichen Gang gewinnt. Der Hüftwinkel liegt oben im Tritt zwischen Rücken und Oberschenkel; mehr ist offener. Der Platz der Zehen ist der zum Vorderrad.</translation>
+    </message>
+    <message>
+        <source>All from the middle of the bottom bracket to the top of the saddle. The rules are told to compare with; none of them decides.</source>
+        <translation>Alle von der Mitte des Tretlagers zur Satteloberseite. Die Formeln stehen zum Vergleich da; keine entscheidet.</translation>
+    </message>
+    <message>
+        <source>From the first to the last figure is what stems of usual length and the spacers can make up for. A frame within both can bring the hands to their best place.</source>
+        <translation>Vom ersten bis zum letzten Wert reicht, was übliche Vorbaulängen und die Spacer ausgleichen. Ein Rahmen innerhalb von beiden kann die Hände an ihren besten Platz bringen.</translation>
     </message>
 </context>
 <context>
