@@ -15,6 +15,8 @@ constexpr std::array byWeight{LeaderKind::BarHigher,      LeaderKind::BarFurther
                               LeaderKind::TopTubeHigher,  LeaderKind::StemLonger,
                               LeaderKind::SpacersMore,    LeaderKind::CrankLonger};
 
+constexpr double aheadOfArm = 9.0; // of the letters' height
+
 std::ptrdiff_t rankOf(const Leader& leader)
 {
     return std::find(byWeight.begin(), byWeight.end(), leader.kind) - byWeight.begin();
@@ -48,7 +50,10 @@ public:
         }
         const QRectF& board = m_clearance.board();
         const double far = m_layout.fit.toPx(m_view.bounds().high).x();
-        const double left = std::min(far + 2.0 * m_small, board.right() - width);
+        // Clear of the drawing, with room for a joint's label between where there is enough.
+        const double nearest = far + 2.0 * m_small;
+        const double spare = board.right() - width - nearest;
+        const double left = nearest + std::min(spare, aheadOfArm * m_small);
         if (left < board.left())
             return false;
         const auto free = freeRun(left, width, rows * m_row, places);
