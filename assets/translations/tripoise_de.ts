@@ -116,6 +116,10 @@
         <source>over a turn of the crank: knee from %1 to %2, hip from %3 to %4</source>
         <translation>über eine Kurbelumdrehung: Knie von %1 bis %2, Hüfte von %3 bis %4</translation>
     </message>
+    <message>
+        <source>comfortable for the knee</source>
+        <translation>angenehm fürs Knie</translation>
+    </message>
 </context>
 <context>
     <name>BoxSection</name>
@@ -559,6 +563,14 @@
     <message>
         <source>%1: %2.</source>
         <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>… and %1 more</source>
+        <translation>… und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1126,10 +1138,6 @@
         <translation>Die Hände sind, wo sie auf Rahmen %1 sind.</translation>
     </message>
     <message>
-        <source>Your hands: %1, against the %2.</source>
-        <translation>Hände %1 als auf Rahmen %2.</translation>
-    </message>
-    <message>
         <source>Back and arms</source>
         <translation>Rücken und Arme</translation>
     </message>
@@ -1142,24 +1150,8 @@
         <translation>Lenker und Sattel</translation>
     </message>
     <message>
-        <source>Comfortable for %1.</source>
-        <translation>Bequem für %1.</translation>
-    </message>
-    <message>
-        <source>Lower than is comfortable for %1.</source>
-        <translation>Tiefer, als für %1 bequem ist.</translation>
-    </message>
-    <message>
-        <source>More upright than %1 asks for.</source>
-        <translation>Aufrechter, als für %1 nötig ist.</translation>
-    </message>
-    <message>
         <source>Your arms are almost locked.</source>
         <translation>Die Arme sind fast durchgestreckt.</translation>
-    </message>
-    <message>
-        <source>Much the same on the %1.</source>
-        <translation>Auf Rahmen %1 fast gleich.</translation>
     </message>
     <message>
         <source>More upright on the %1.</source>
@@ -1170,44 +1162,154 @@
         <translation>Auf Rahmen %1 tiefer.</translation>
     </message>
     <message>
-        <source>%1 between knee and bar.</source>
-        <translation>%1 zwischen Knie und Lenker.</translation>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1 On the %2: %3.</source>
-        <translation>%1 Auf Rahmen %2: %3.</translation>
+        <source>On the %1 as well.</source>
+        <translation>Auf Rahmen %1 ebenso.</translation>
     </message>
     <message>
-        <source>Bent as it should be when the pedal is low.</source>
-        <translation>Richtig gebeugt, wenn das Pedal unten ist.</translation>
+        <source>On the %1 they are not.</source>
+        <translation>Auf Rahmen %1 nicht.</translation>
     </message>
     <message>
-        <source>Stretched too far when the pedal is low.</source>
-        <translation>Zu weit gestreckt, wenn das Pedal unten ist.</translation>
+        <source>The bar is %1 below the saddle.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel.</translation>
     </message>
     <message>
-        <source>Bent too much when the pedal is low.</source>
-        <translation>Zu stark gebeugt, wenn das Pedal unten ist.</translation>
+        <source>The bar is level with the saddle.</source>
+        <translation>Der Lenker ist auf Sattelhöhe.</translation>
     </message>
     <message>
-        <source>level with the saddle</source>
-        <translation>auf Höhe des Sattels</translation>
+        <source>The bar is %1 above the saddle.</source>
+        <translation>Der Lenker ist %1 über dem Sattel.</translation>
     </message>
     <message>
-        <source>%1 below the saddle</source>
-        <translation>%1 unter dem Sattel</translation>
+        <source>The bar is %1 below the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 ebenso.</translation>
     </message>
     <message>
-        <source>%1 above the saddle</source>
-        <translation>%1 über dem Sattel</translation>
+        <source>The bar is level with the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 ebenso.</translation>
     </message>
     <message>
-        <source>The bar: %1.</source>
-        <translation>Der Lenker: %1.</translation>
+        <source>The bar is %1 above the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 ebenso.</translation>
     </message>
     <message>
-        <source>%1: %2. %3: %4.</source>
-        <translation>%1: %2. %3: %4.</translation>
+        <source>The bar is %1 below the saddle, on the %2 %3.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 level with it.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 auf Sattelhöhe.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 %3 above it.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 %3 darüber.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle, on the %2 %3 below it.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 %3 darunter.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle, on the %2 %3 above it.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 %3 darüber.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 %3 below it.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 %3 darunter.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 level with it.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 auf Sattelhöhe.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 %3.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>Your hands are %1 than on the %2.</source>
+        <translation>Die Hände sind %1 als auf Rahmen %2.</translation>
+    </message>
+    <message>
+        <source>Knee and bar</source>
+        <translation>Knie und Lenker</translation>
+    </message>
+    <message>
+        <source>Your back is comfortable.</source>
+        <translation>Bequem für den Rücken.</translation>
+    </message>
+    <message>
+        <source>You lean lower than is comfortable.</source>
+        <translation>Der Rücken ist tiefer, als bequem wäre.</translation>
+    </message>
+    <message>
+        <source>You sit more upright than your riding asks for.</source>
+        <translation>Der Rücken ist aufrechter, als es fürs Fahren nötig wäre.</translation>
+    </message>
+    <message>
+        <source>Comfortable on the %1.</source>
+        <translation>Auf Rahmen %1 bequem.</translation>
+    </message>
+    <message>
+        <source>Too low on the %1.</source>
+        <translation>Auf Rahmen %1 zu tief.</translation>
+    </message>
+    <message>
+        <source>Too upright on the %1.</source>
+        <translation>Auf Rahmen %1 zu aufrecht.</translation>
+    </message>
+    <message>
+        <source>Your knee bends as it should.</source>
+        <translation>Das Knie beugt sich, wie es soll.</translation>
+    </message>
+    <message>
+        <source>Your leg is stretched too far.</source>
+        <translation>Das Bein ist zu weit gestreckt.</translation>
+    </message>
+    <message>
+        <source>Your knee bends too much.</source>
+        <translation>Das Knie ist zu stark gebeugt.</translation>
+    </message>
+    <message>
+        <source>As it should on the %1.</source>
+        <translation>Auf Rahmen %1, wie es soll.</translation>
+    </message>
+    <message>
+        <source>Stretched too far on the %1.</source>
+        <translation>Auf Rahmen %1 zu weit gestreckt.</translation>
+    </message>
+    <message>
+        <source>Bent too much on the %1.</source>
+        <translation>Auf Rahmen %1 zu stark gebeugt.</translation>
+    </message>
+    <message>
+        <source>Your knee would touch the bar.</source>
+        <translation>Das Knie würde den Lenker berühren.</translation>
+    </message>
+    <message>
+        <source>On the %1 it has %2 of room.</source>
+        <translation>Auf Rahmen %1 hat es %2 Platz.</translation>
+    </message>
+    <message>
+        <source>Your knee has %1 of room to the bar.</source>
+        <translation>Das Knie hat %1 Platz bis zum Lenker.</translation>
+    </message>
+    <message>
+        <source>On the %1 it would touch it.</source>
+        <translation>Auf Rahmen %1 würde es ihn berühren.</translation>
+    </message>
+    <message>
+        <source>Your knee has %1 of room to the bar, on the %2 %3.</source>
+        <translation>Das Knie hat %1 Platz bis zum Lenker, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a size and a length on it</comment>
+        <translation>%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1497,7 +1599,7 @@
     </message>
     <message>
         <source>on a handle of the drawing: move it 1 mm, with Shift 5 mm</source>
-        <translation>auf einem Griff der Zeichnung: 1 mm bewegen, mit Umschalt 5 mm</translation>
+        <translation>auf einem Griff der Zeichnung: 1&#xa0;mm bewegen, mit Umschalt 5&#xa0;mm</translation>
     </message>
     <message>
         <source>in the drawing: nearer, further, all of it</source>

@@ -68,7 +68,7 @@ void Board::paint(QPainter* painter)
     }
     const DrawingOptions options = drawingOptions();
     const Layout layout = layOut(area(), m_scene.view(), {}, options);
-    m_spots = layout.spots;
+    m_spots = spotsOf(layout);
     m_settlingLabels = false;
 
     painter->setRenderHint(QPainter::Antialiasing);

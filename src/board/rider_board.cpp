@@ -121,13 +121,15 @@ QVariantList RiderBoard::reasons() const
         return reasons;
     const SideView& shown = *m_story.of(Ridden::Shown);
     const SideView* beside = m_story.has(Ridden::Beside) ? &*m_story.of(Ridden::Beside) : nullptr;
-    using Kind = Vignette::Kind;
-    reasons << QVariant::fromValue(
-        RiderReason{Kind::BackAndArms, backTitle(), unbroken(backWords(shown, beside))})
-            << QVariant::fromValue(
-                   RiderReason{Kind::Knee, kneeTitle(), unbroken(kneeWords(shown, beside))})
-            << QVariant::fromValue(RiderReason{Kind::BarAgainstSaddle, barTitle(),
-                                               unbroken(barWords(shown, beside))});
+    const auto add = [&reasons](Vignette::Kind kind, const QString& title, const QString& words) {
+        reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
+    };
+    add(Vignette::BackAndArms, backTitle(), backWords(shown, beside));
+    if (m_story.kneeAtBar())
+        add(Vignette::KneeAndBar, kneeAndBarTitle(), kneeAndBarWords(shown, beside));
+    else
+        add(Vignette::Knee, kneeTitle(), kneeWords(shown, beside));
+    add(Vignette::BarAgainstSaddle, barTitle(), barWords(shown, beside));
     return reasons;
 }
 

@@ -429,7 +429,9 @@ void DrawingTest::shouldKeepLabelsApart()
     const QRectF area = areaOf(size);
     const Layout layout = layOut(area, made.view, sentences);
     QVERIFY(layout.words);
-    std::vector<QRectF> labels = layout.jointLabels;
+    std::vector<QRectF> labels;
+    for (const JointLabelPlace& place : layout.jointLabels)
+        labels.push_back(place.box);
     QCOMPARE(labels.size(), std::size_t(4));
     std::size_t told = 0;
     for (const LeaderPlace& leader : layout.leaders) {
