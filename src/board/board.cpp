@@ -64,7 +64,7 @@ void Board::setNight(bool night)
         return;
     m_night = night;
     emit lookChanged();
-    repaintAll();
+    update();
 }
 
 void Board::setLetters(double px)
@@ -74,7 +74,7 @@ void Board::setLetters(double px)
     m_letters = px;
     emit lookChanged();
     refit(false);
-    repaintAll();
+    update();
 }
 
 void Board::setLayer(bool& layer, bool on)
@@ -88,7 +88,7 @@ void Board::setLayer(bool& layer, bool on)
     emit layersChanged();
     remake();
     refit(false);
-    repaintAll();
+    update();
 }
 
 bool Board::onContacts() const
@@ -105,7 +105,7 @@ void Board::setOnContacts(bool on)
     emit layersChanged();
     remake();
     refit(true);
-    repaintAll();
+    update();
 }
 
 double Board::crankDeg() const
@@ -168,7 +168,7 @@ void Board::viewportMoved()
 {
     m_settlingLabels = true;
     emit viewportChanged();
-    repaintAll();
+    update();
 }
 
 bool Board::hasBeside() const
@@ -221,7 +221,7 @@ void Board::sessionAnswered()
     m_settlingLabels = true;
     remake();
     refit(true);
-    repaintAll();
+    update();
 }
 
 void Board::remake()
@@ -262,13 +262,15 @@ void Board::refit(bool patiently)
         const bool inside = area().contains(QRectF(old.toPx({bounds.low.x(), bounds.high.y()}),
                                                    old.toPx({bounds.high.x(), bounds.low.y()})));
         const double ratio = old.pxPerMm / whole.pxPerMm;
-        if (inside && ratio > fillsEnough && ratio <= 1.0 / fillsEnough)
+        if (inside && ratio > fillsEnough && ratio <= 1.0 / fillsEnough) {
+            m_fittedTo = bounds;
             return;
+        }
     }
     m_viewport.setWhole(whole);
     m_fittedTo = bounds;
     emit viewportChanged();
-    repaintAll();
+    update();
 }
 
 void Board::geometryChange(const QRectF& now, const QRectF& before)
@@ -278,13 +280,13 @@ void Board::geometryChange(const QRectF& now, const QRectF& before)
         return;
     m_settlingLabels = true;
     refit(false);
-    repaintAll();
+    update();
 }
 
 void Board::itemChange(ItemChange change, const ItemChangeData& data)
 {
     if (change == ItemDevicePixelRatioHasChanged)
-        repaintAll();
+        update();
     QQuickPaintedItem::itemChange(change, data);
 }
 

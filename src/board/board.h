@@ -162,13 +162,29 @@ private:
         bool moved = false;
     };
 
+    /// All that the picture behind depends on: it is kept until one of these changes.
+    struct Behind {
+        QSize size;
+        double ratio = 1.0;
+        bool night = false;
+        Layers layers;
+        DrawingFit fit;
+        double thin = 0.0; ///< of lines, px
+        QRectF scene;
+        double groundY = 0.0;
+        std::array<WheelSketch, 4> wheels; ///< of the chosen, of the other
+        Point otherOffset = Point::Zero();
+
+        bool operator==(const Behind&) const = default;
+    };
+
     void setLayer(bool& layer, bool on);
     void sessionAnswered();
     void remake();              ///< scene and readouts
     void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
-    void repaintAll();          ///< also what is kept
     [[nodiscard]] DrawingOptions drawingOptions() const;
     [[nodiscard]] const Theme& theme() const;
+    [[nodiscard]] Behind behindOf(const Layout& layout, const DrawingOptions& options) const;
     const QImage& behind(const Layout& layout, const DrawingOptions& options);
     void paintHandles(QPainter& painter) const;
     void setFocused(std::optional<Handle> handle);
@@ -197,7 +213,7 @@ private:
     std::optional<Handle> m_hovered;
     bool m_settlingLabels = true; ///< labels may look for better places
     QImage m_behind;
-    bool m_behindStale = true;
+    std::optional<Behind> m_behindOf;
 };
 
 } // namespace tripoise
