@@ -32,11 +32,11 @@ constexpr int marginSteps = 30; // up or down a margin
 constexpr double costOfTurn = 0.6;
 constexpr double costOfMargin = 7.0;
 constexpr double costOfMarginStep = 0.15;
-constexpr double costOfTie = 0.35;      // by the height of letters
-constexpr double worthMoving = 6.0;     // a spot must be so much better for a label to move there
-constexpr double farAway = 2.4;         // of the letters' height: further off a label is tied
-constexpr double gapBeside = 1.0;       // of the letters' height, from figure to margin
-constexpr double nearerJoint = 0.7;     // a tie goes to the joint where that is so much nearer
+constexpr double costOfTie = 0.35;     // by the height of letters
+constexpr double worthMoving = 6.0;    // a spot must be so much better for a label to move there
+constexpr double farAway = 2.4;        // of the letters' height: further off a label is tied
+constexpr double gapBeside = 1.0;      // of the letters' height, from figure to margin
+constexpr double nearerJoint = 0.7;    // a tie goes to the joint where that is so much nearer
 constexpr double costOfCrossing = 0.2; // by the weight of what a tie runs over
 
 /// What it costs to write less, and what a label of that form may cover, by its weight.
