@@ -17,6 +17,7 @@
 #include <QImage>
 #include <QPointer>
 #include <QQuickPaintedItem>
+#include <QTimer>
 
 namespace tripoise {
 
@@ -183,6 +184,7 @@ private:
     void remake();              ///< scene and readouts
     void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
     [[nodiscard]] DrawingOptions drawingOptions() const;
+    [[nodiscard]] bool fitHolds() const; ///< all that is drawn lies within the board
     [[nodiscard]] const Theme& theme() const;
     [[nodiscard]] Behind behindOf(const Layout& layout, const DrawingOptions& options) const;
     const QImage& behind(const Layout& layout, const DrawingOptions& options);
@@ -206,6 +208,7 @@ private:
     Readouts m_readouts;
     std::optional<Contacts> m_live; ///< while they are pulled
     Viewport m_viewport;
+    QTimer m_pause;
     SideView::Bounds m_fittedTo; ///< when the whole view was last worked out
     std::vector<LabelSpot> m_spots;
     std::optional<Drag> m_drag;
