@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What the builder chose on top of what was measured: how much each consideration counts, and a
-// set-up pulled about by hand.
+// What the builder chose on top of what was measured: how much each consideration counts, a set-up
+// pulled about by hand, and sizes that are still being typed.
 #pragma once
 
 #include "advice/tables.h"
@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace tripoise {
 
@@ -31,6 +32,8 @@ inline constexpr Range weightFactorRange{0.0, 8.0};
 struct Choices {
     PerConsideration<double> weightFactor = ordinary();
     std::optional<Trial> trial;
+    std::vector<FrameSize>
+        unfinished; ///< sizes that lack a number or a name, and so are no candidates
 
     bool operator==(const Choices&) const = default;
 

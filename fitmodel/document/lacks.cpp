@@ -41,6 +41,7 @@ Problems objections(const Fitting& fitting, const Tables& tables)
     Fitting brief = fitting; // what is carried along has no part in a decision
     brief.kept.clear();
     brief.choices.trial.reset();
+    brief.choices.unfinished.clear();
     auto read = readFitting(writeFitting(brief), tables);
     if (auto* problems = std::get_if<Problems>(&read))
         return std::move(*problems);

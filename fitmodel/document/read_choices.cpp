@@ -45,6 +45,27 @@ Trial readTrial(Fields fields, Kept& kept)
     return trial;
 }
 
+/// What a size lacks is no problem here. Its unknown keys are not kept: only the program writes it.
+std::vector<FrameSize> readUnfinished(Fields& fields)
+{
+    constexpr std::string_view key = "unfinished_frames";
+    Report& report = fields.report();
+    const Demand demand = report.demand();
+    report.demand(Demand::Draft);
+    std::vector<FrameSize> frames;
+    const auto& entries = fields.list(key, {0, mostFrames});
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const std::string path = joined(fields.pathOf(key), i);
+        Kept kept;
+        if (entries[i].is_object())
+            frames.push_back(readFrame(Fields(entries[i], path, report), kept));
+        else
+            report.add(wrongType(entries[i], path, "object"));
+    }
+    report.demand(demand);
+    return frames;
+}
+
 } // namespace
 
 Choices readChoices(Fields fields, Kept& kept)
@@ -54,6 +75,7 @@ Choices readChoices(Fields fields, Kept& kept)
         choices.weightFactor = readFactors(std::move(*weights), kept);
     if (auto trial = fields.object("trial"))
         choices.trial = readTrial(std::move(*trial), kept);
+    choices.unfinished = readUnfinished(fields);
     fields.keepUnknown(kept);
     return choices;
 }

@@ -86,6 +86,14 @@ Json ridingJson(const Riding& riding)
     return json;
 }
 
+Json framesJson(const std::vector<FrameSize>& frames)
+{
+    Json json = Json::array();
+    for (const FrameSize& frame : frames)
+        json.push_back(frameJson(frame));
+    return json;
+}
+
 Json stemJson(const Stem& stem)
 {
     Json json = Json::object();
@@ -174,6 +182,7 @@ Json choicesJson(const Choices& choices)
         putNeeded(inside, "grip_height_mm", trial->gripHeightMm);
         json["trial"] = std::move(inside);
     }
+    putFilled(json, "unfinished_frames", framesJson(choices.unfinished));
     return json;
 }
 
@@ -186,10 +195,7 @@ std::string writeFitting(const Fitting& fitting)
     json["version"] = fittingVersion;
     json["rider"] = riderJson(fitting.rider);
     json["riding"] = ridingJson(fitting.riding);
-    Json frames = Json::array();
-    for (const FrameSize& frame : fitting.frames)
-        frames.push_back(frameJson(frame));
-    json["frames"] = std::move(frames);
+    json["frames"] = framesJson(fitting.frames);
     json["stock"] = stockJson(fitting.stock);
     if (fitting.current)
         json["current"] = currentJson(*fitting.current);

@@ -26,7 +26,7 @@ Item {
         Column { // not a layout: what folds would be laid out twice
             id: column
             x: Look.gap // inside what is clipped, so that a focus ring is whole
-            width: scroll.width - 2 * Look.gap - Look.hairGap
+            width: Math.min(scroll.width - 2 * Look.gap - Look.hairGap, 460 * Look.textScale)
             spacing: Look.hairGap
 
             RiderSection {
@@ -66,7 +66,7 @@ Item {
     }
     MeasuringCard {
         id: card
-        x: pane.width + Look.hairGap
+        x: Math.min(pane.width + Look.hairGap, pane.Window.width - width - Look.gap)
         available: pane.height
         z: 10
     }

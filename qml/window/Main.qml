@@ -68,13 +68,13 @@ T.ApplicationWindow {
         onOpenAsked: unsaved.ask(() => picker.pick("open"))
         onSaveAsked: root.save()
         onSaveAsAsked: picker.pick("save")
-        onBriefAsked: brief.takeFocus()
-        onBoardAsked: board.takeFocus()
-        onDecisionAsked: decision.takeFocus()
+        onBriefAsked: columns.focusOn("brief")
+        onBoardAsked: columns.focusOn("board")
+        onDecisionAsked: columns.focusOn("decision")
         onRiderAsked: riderView.shown = !riderView.shown
         onKeysAsked: keysSheet.open()
-        onPresetAsked: index => brief.applyPreset(index)
-        onAdvisedAsked: board.backToAdvised()
+        onPresetAsked: index => columns.brief.applyPreset(index)
+        onAdvisedAsked: columns.board.backToAdvised()
     }
 
     function save() {
@@ -105,50 +105,15 @@ T.ApplicationWindow {
             Layout.fillWidth: true
             documents: documents
         }
-        T.SplitView {
-            id: split
+        Columns {
+            id: columns
+            available: root.width
             Layout.fillWidth: true
             Layout.fillHeight: true
-            orientation: Qt.Horizontal
-            handle: Rectangle {
-                id: splitHandle
-                implicitWidth: 7
-                color: T.SplitHandle.hovered || T.SplitHandle.pressed ? Look.tint : Look.paper
-                Hairline {
-                    anchors.horizontalCenter: parent.horizontalCenter
-                    height: parent.height
-                }
-            }
-
-            BriefPane {
-                id: brief
-                objectName: "brief"
-                T.SplitView.preferredWidth: root.columnWidth(0.235, 280, 420)
-                T.SplitView.minimumWidth: 240
-                session: session
-                documents: documents
-            }
-            BoardPane {
-                id: board
-                objectName: "board"
-                T.SplitView.fillWidth: true
-                T.SplitView.minimumWidth: 300
-                session: session
-                preferences: preferences
-            }
-            DecisionPane {
-                id: decision
-                objectName: "decision"
-                T.SplitView.preferredWidth: root.columnWidth(0.265, 310, 480)
-                T.SplitView.minimumWidth: 260
-                session: session
-            }
+            session: session
+            documents: documents
+            preferences: preferences
         }
-    }
-
-    function columnWidth(share: real, least: real, most: real): real {
-        const roomier = 1 + 0.3 * (Look.textScale - 1)
-        return Math.min(Math.max(share * width, least), most) * roomier
     }
 
     Loader {
@@ -162,7 +127,7 @@ T.ApplicationWindow {
             onLeave: riderView.shown = false
         }
         onLoaded: item.forceActiveFocus()
-        onShownChanged: if (!shown) board.takeFocus()
+        onShownChanged: if (!shown) columns.board.takeFocus()
     }
 
     DropArea {

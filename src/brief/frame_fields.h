@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// One size being looked at and typed. A size that is not whole yet waits here, outside of the
-// fitting; what is typed about one in the fitting is applied at once.
+// One size being looked at and typed: a candidate of the fitting, or one that is not whole yet.
 #pragma once
 
 #include "brief/form.h"
@@ -44,7 +43,7 @@ public:
 
     [[nodiscard]] const FrameSize& frame() const { return m_frame; }
     void show(const FrameSize& frame);
-    [[nodiscard]] bool entered() const { return m_entered; } ///< into the fitting
+    [[nodiscard]] bool entered() const { return m_entered; } ///< among the candidates
     void setEntered(bool entered);
     /// A message beside the size's name, and another below the fields.
     void say(const QString& sizeMessage, const QString& note);

@@ -48,10 +48,6 @@ void FramesModel::setSession(Session* session)
     m_session = session;
     if (m_session) {
         connect(m_session, &Session::fittingChanged, this, &FramesModel::follow);
-        connect(m_session, &Session::started, this, [this] { // what was being typed belonged there
-            for (std::size_t row = m_rows.size(); row-- > enteredCount();)
-                drop(row);
-        });
         connect(m_session, &Session::speechChanged, this, [this] {
             for (FrameFields* fields : m_rows)
                 fields->speakAgain();
@@ -103,9 +99,7 @@ int FramesModel::add()
     FrameSize frame;
     if (!m_rows.empty())
         frame.model = m_rows.back()->frame().model;
-    insert(m_rows.size(), frame, false);
-    comment();
-    return count() - 1;
+    return begin(frame);
 }
 
 int FramesModel::duplicate(int row)
@@ -114,21 +108,31 @@ int FramesModel::duplicate(int row)
         return -1;
     FrameSize frame = m_rows[std::size_t(row)]->frame();
     frame.size.clear();
-    insert(m_rows.size(), frame, false);
-    comment();
+    return begin(frame);
+}
+
+int FramesModel::begin(const FrameSize& frame)
+{
+    if (!m_session || m_rows.size() >= mostFrames)
+        return -1;
+    Fitting next = m_session->fitting();
+    next.choices.unfinished.push_back(frame);
+    m_session->edit(std::move(next), Words::tr("a size begun"));
     return count() - 1;
 }
 
 void FramesModel::remove(int row)
 {
-    if (row < 0 || row >= count())
+    if (row < 0 || row >= count() || !m_session)
         return;
-    const FrameFields* fields = m_rows[std::size_t(row)];
-    if (!fields->entered())
-        drop(std::size_t(row));
-    else if (m_session)
-        m_session->edit(withoutFrame(m_session->fitting(), std::size_t(row)),
-                        Words::tr("%1 removed").arg(fields->title()));
+    Fitting next = m_session->fitting();
+    const auto at = std::size_t(row);
+    if (at < next.frames.size())
+        next = withoutFrame(std::move(next), at);
+    else
+        next.choices.unfinished.erase(next.choices.unfinished.begin()
+                                      + std::ptrdiff_t(at - next.frames.size()));
+    m_session->edit(std::move(next), Words::tr("%1 removed").arg(m_rows[at]->title()));
 }
 
 void FramesModel::insert(std::size_t row, const FrameSize& frame, bool entered)
@@ -169,12 +173,6 @@ std::size_t FramesModel::rowOf(const FrameFields& fields) const
     return std::size_t(std::find(m_rows.begin(), m_rows.end(), &fields) - m_rows.begin());
 }
 
-std::size_t FramesModel::enteredCount() const
-{
-    return std::size_t(std::count_if(m_rows.begin(), m_rows.end(),
-                                     [](const FrameFields* fields) { return fields->entered(); }));
-}
-
 QString FramesModel::keyOf(std::size_t row, const QString& key) const
 {
     return key.isEmpty() ? QString() : QStringLiteral("frame %1 %2").arg(row).arg(key);
@@ -184,23 +182,32 @@ QString FramesModel::keyOf(std::size_t row, const QString& key) const
 /// too many or too few goes or comes.
 void FramesModel::follow()
 {
-    const auto& frames = m_session->fitting().frames;
-    const std::size_t before = enteredCount();
-    const std::size_t least = std::min(before, frames.size());
+    const Fitting& fitting = m_session->fitting();
+    const std::size_t entered = fitting.frames.size();
+    const std::size_t after = entered + fitting.choices.unfinished.size();
+    const std::size_t before = m_rows.size();
+    const auto frameAt = [&](std::size_t row) -> const FrameSize& {
+        return row < entered ? fitting.frames[row] : fitting.choices.unfinished[row - entered];
+    };
+    const auto stays = [&](std::size_t row, std::size_t to) {
+        return m_rows[row]->frame() == frameAt(to) && m_rows[row]->entered() == (to < entered);
+    };
+    const std::size_t least = std::min(before, after);
     std::size_t head = 0;
-    while (head < least && m_rows[head]->frame() == frames[head])
+    while (head < least && stays(head, head))
         ++head;
     std::size_t tail = 0;
-    while (tail < least - head
-           && m_rows[before - 1 - tail]->frame() == frames[frames.size() - 1 - tail])
+    while (tail < least - head && stays(before - 1 - tail, after - 1 - tail))
         ++tail;
     const std::size_t shared = least - head - tail;
-    for (std::size_t row = head; row < head + shared; ++row)
-        m_rows[row]->show(frames[row]);
+    for (std::size_t row = head; row < head + shared; ++row) {
+        m_rows[row]->show(frameAt(row));
+        m_rows[row]->setEntered(row < entered);
+    }
     for (std::size_t row = before - tail; row-- > head + shared;)
         drop(row);
-    for (std::size_t row = head + shared; row < frames.size() - tail; ++row)
-        insert(row, frames[row], true);
+    for (std::size_t row = head + shared; row < after - tail; ++row)
+        insert(row, frameAt(row), row < entered);
     comment();
     emit summaryChanged();
 }
@@ -226,30 +233,37 @@ void FramesModel::edited(FrameFields& fields, const FrameSize& next, const QStri
     if (fields.entered())
         editedEntered(fields, next, what, key);
     else
-        editedDraft(fields, next, key);
+        editedDraft(fields, next, what, key);
 }
 
-void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const QString& key)
+void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const QString& what,
+                              const QString& key)
 {
-    fields.show(next);
-    const Fitting& fitting = m_session->fitting();
+    Fitting fitting = m_session->fitting();
+    const std::size_t row = rowOf(fields);
     const std::size_t to = fitting.frames.size();
+    auto& unfinished = fitting.choices.unfinished;
+    const auto own = unfinished.begin() + std::ptrdiff_t(row - to);
     if (!needsOf(next).empty() || nameTaken(fitting.frames, to, next.model, next.size)) {
+        *own = next;
+        m_session->edit(std::move(fitting),
+                        Words::tr("%1: %2", "size: what of it").arg(fields.title(), what),
+                        keyOf(row, key));
         comment();
         return;
     }
     // Behind those of the fitting, before the others that are still being typed.
-    const std::size_t from = rowOf(fields);
-    if (from != to) {
-        beginMoveRows({}, int(from), int(from), {}, int(to));
-        std::rotate(m_rows.begin() + std::ptrdiff_t(to), m_rows.begin() + std::ptrdiff_t(from),
-                    m_rows.begin() + std::ptrdiff_t(from) + 1);
+    unfinished.erase(own);
+    fitting.frames.push_back(next);
+    if (row != to) {
+        beginMoveRows({}, int(row), int(row), {}, int(to));
+        std::rotate(m_rows.begin() + std::ptrdiff_t(to), m_rows.begin() + std::ptrdiff_t(row),
+                    m_rows.begin() + std::ptrdiff_t(row) + 1);
         endMoveRows();
     }
+    fields.show(next);
     fields.setEntered(true);
-    Fitting whole = fitting;
-    whole.frames.push_back(next);
-    m_session->edit(std::move(whole), Words::tr("%1 added").arg(fields.title()), keyOf(to, key));
+    m_session->edit(std::move(fitting), Words::tr("%1 added").arg(fields.title()), keyOf(to, key));
 }
 
 void FramesModel::editedEntered(FrameFields& fields, const FrameSize& next, const QString& what,

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // The candidate sizes: those of the fitting, in its order, then those that are being typed and not
-// whole yet. As soon as a size is whole it enters the fitting, so that the fitting's sizes can
-// always be decided.
+// whole yet. As soon as a size is whole it becomes a candidate, so that the candidates can always
+// be decided.
 #pragma once
 
 #include "brief/frame_fields.h"
@@ -37,9 +37,9 @@ public:
     [[nodiscard]] QString summary() const;
     [[nodiscard]] Q_INVOKABLE tripoise::FrameFields* fieldsAt(int row) const;
 
-    /// A new size of the last one's model, to be typed; its row.
+    /// A new size of the last one's model, to be typed; its row, or -1 where there are too many.
     Q_INVOKABLE int add();
-    /// The same again, but for its name; its row.
+    /// The same again, but for its name; its row, or -1 where there are too many.
     Q_INVOKABLE int duplicate(int row);
     Q_INVOKABLE void remove(int row);
 
@@ -49,17 +49,18 @@ signals:
     void countChanged();
 
 private:
+    int begin(const FrameSize& frame);
     void follow();
     void insert(std::size_t row, const FrameSize& frame, bool entered);
     void drop(std::size_t row);
     void edited(FrameFields& fields, const FrameSize& next, const QString& what,
                 const QString& key);
-    void editedDraft(FrameFields& fields, const FrameSize& next, const QString& key);
+    void editedDraft(FrameFields& fields, const FrameSize& next, const QString& what,
+                     const QString& key);
     void editedEntered(FrameFields& fields, const FrameSize& next, const QString& what,
                        const QString& key);
     void comment() const; ///< what each size is told
     [[nodiscard]] std::size_t rowOf(const FrameFields& fields) const;
-    [[nodiscard]] std::size_t enteredCount() const;
     [[nodiscard]] QString keyOf(std::size_t row, const QString& key) const;
 
     QPointer<Session> m_session;

@@ -107,9 +107,9 @@ void Session::show(const Fitting& fitting)
     if (fitting.frames.size() != m_fitting.frames.size())
         m_lookShown = m_lookBeside = -1;
     m_fitting = fitting;
-    emit fittingChanged();
     if (asked)
         ask();
+    emit fittingChanged(); // not settled, where an answer is to come
 }
 
 void Session::ask()
@@ -124,12 +124,14 @@ void Session::receive(quint64 question, Solution solution)
 {
     if (question != m_question)
         return;
+    const std::pair looked(shownFrame(), besideFrame());
     m_solution = std::move(solution);
     m_patience.stop();
     if (std::exchange(m_busy, false))
         emit busyChanged();
     setSettled(true);
-    emit lookChanged();
+    if (looked != std::pair(shownFrame(), besideFrame()))
+        emit lookChanged();
     emit solutionChanged();
 }
 

@@ -190,7 +190,7 @@ private slots:
         QCOMPARE(stack->text(), QStringLiteral("595"));
     }
 
-    void shouldKeepASizeOutOfTheFittingUntilItIsWhole()
+    void shouldMakeASizeACandidateWhenItIsWhole()
     {
         Opened opened;
         const int row = opened.model.add();
@@ -210,11 +210,45 @@ private slots:
         QCOMPARE(opened.session.fitting().frames.size(), 3u);
         QCOMPARE(opened.session.fitting().frames[2].size, std::string("XL"));
         QCOMPARE(opened.session.fitting().frames[2].geometry.stackMm, 650.0);
+        opened.session.undo(); // the top tube is taken back, not the size
+        QCOMPARE(opened.model.fieldsAt(row), fields);
+        QVERIFY(!fields->entered());
+        QCOMPARE(opened.session.fitting().frames.size(), 2u);
+        opened.session.redo();
+        QVERIFY(fields->entered());
+        QCOMPARE(opened.session.fitting().frames.size(), 3u);
+    }
+
+    void shouldUndoEachNumberOfASizeBeingTyped()
+    {
+        Opened opened;
+        FrameFields* fields = opened.model.fieldsAt(opened.model.add());
+        fields->setSize(QStringLiteral("XL"));
+        field(fields, "stack")->commit(QStringLiteral("650"));
+        QCOMPARE(opened.session.fitting().choices.unfinished.size(), 1u);
+        QCOMPARE(opened.session.fitting().choices.unfinished[0].geometry.stackMm, 650.0);
+        opened.session.undo();
+        QCOMPARE(field(fields, "stack")->text(), QString());
+        opened.session.undo();
+        QCOMPARE(fields->size(), QString());
         opened.session.undo();
         QCOMPARE(opened.model.count(), 2);
         opened.session.redo();
+        opened.session.redo();
+        opened.session.redo();
+        QCOMPARE(field(opened.model.fieldsAt(2), "stack")->text(), QStringLiteral("650"));
+    }
+
+    void shouldKeepASizeBeingTypedInTheFile()
+    {
+        Opened opened;
+        FrameFields* fields = opened.model.fieldsAt(opened.model.add());
+        field(fields, "reach")->commit(QStringLiteral("421"));
+        const auto read = readDraft(writeFitting(opened.session.fitting()), test::tables());
+        opened.session.start(std::get<Fitting>(read));
         QCOMPARE(opened.model.count(), 3);
-        QCOMPARE(opened.model.fieldsAt(2)->size(), QStringLiteral("XL"));
+        QVERIFY(!opened.model.fieldsAt(2)->entered());
+        QCOMPARE(field(opened.model.fieldsAt(2), "reach")->text(), QStringLiteral("421"));
     }
 
     void shouldEnterTheLaterOfTwoUnfinishedSizesFirst()
