@@ -1694,16 +1694,6 @@
         <translation>%1 zurückgelegt</translation>
     </message>
     <message>
-        <source>tripoise [CASE.json]                               the window
-tripoise advise CASE.json [--format text|json]      the decision
-tripoise draw CASE.json -o PICTURE.svg|.png         the side view
-</source>
-        <translation>tripoise [FALL.json]                               das Fenster
-tripoise advise FALL.json [--format text|json]      die Entscheidung
-tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
-</translation>
-    </message>
-    <message>
         <source>tripoise: %1
 </source>
         <translation>tripoise: %1
@@ -1716,10 +1706,6 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     <message>
         <source>unknown option %1</source>
         <translation>unbekannte Option %1</translation>
-    </message>
-    <message>
-        <source>one fitting at a time, not also %1</source>
-        <translation>eine Anpassung auf einmal, nicht auch noch %1</translation>
     </message>
     <message>
         <source>which fitting?</source>
@@ -4276,6 +4262,268 @@ tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
     <message>
         <source>From the first to the last figure is what stems of usual length and the spacers can make up for. A frame within both can bring the hands to their best place.</source>
         <translation>Vom ersten bis zum letzten Wert reicht, was übliche Vorbaulängen und die Spacer ausgleichen. Ein Rahmen innerhalb von beiden kann die Hände an ihren besten Platz bringen.</translation>
+    </message>
+    <message>
+        <source>tripoise [CASE.json]                               the window
+tripoise advise CASE.json [--format text|json]      the decision
+tripoise draw CASE.json -o PICTURE.svg|.png         the side view
+tripoise table FILE|- [--format text|json|csv]      a geometry table
+</source>
+        <translation>tripoise [FALL.json]                               das Fenster
+tripoise advise FALL.json [--format text|json]      die Entscheidung
+tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
+tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
+</translation>
+    </message>
+    <message>
+        <source>one file at a time, not also %1</source>
+        <translation>eine Datei auf einmal, nicht auch %1</translation>
+    </message>
+    <message>
+        <source>which table?</source>
+        <translation>welche Tabelle?</translation>
+    </message>
+    <message>
+        <source>tripoise: the table could not be written
+</source>
+        <translation>tripoise: die Tabelle konnte nicht geschrieben werden
+</translation>
+    </message>
+    <message>
+        <source>not a text; accepted: a geometry table, copied as text or saved as CSV</source>
+        <translation>kein Text; möglich: eine Geometrietabelle, als Text kopiert oder als CSV gespeichert</translation>
+    </message>
+    <message>
+        <source>the source of a page; accepted: the table as the page shows it, copied from there</source>
+        <translation>der Quelltext einer Seite; möglich: die Tabelle, wie die Seite sie zeigt, von dort kopiert</translation>
+    </message>
+    <message>
+        <source>no table in this text; accepted: headings with a number for each size</source>
+        <translation>keine Tabelle in diesem Text; möglich: Überschriften mit einer Zahl für jede Größe</translation>
+    </message>
+    <message>
+        <source>a table, but no heading of a frame&apos;s geometry in it; accepted: stack, reach, head angle …, or columns assigned by hand</source>
+        <translation>eine Tabelle, aber ohne eine Überschrift der Rahmengeometrie; möglich: Stack, Reach, Lenkwinkel … oder von Hand zugeordnete Spalten</translation>
+    </message>
+    <message>
+        <source>another table begins here and was not read; accepted: one at a time</source>
+        <translation>hier beginnt eine weitere Tabelle, sie wurde nicht gelesen; möglich: eine auf einmal</translation>
+    </message>
+    <message>
+        <source>the sizes have no names and were counted; accepted: a line or column that names them</source>
+        <translation>die Größen haben keine Namen und wurden gezählt; möglich: eine Zeile oder Spalte, die sie nennt</translation>
+    </message>
+    <message>
+        <source>the size %1 stands twice, the second is called %2; accepted: each once</source>
+        <translation>die Größe %1 steht zweimal da, die zweite heißt %2; möglich: jede einmal</translation>
+    </message>
+    <message>
+        <source>%1 means the same as %2 on %3, which was taken; accepted: one of them</source>
+        <translation>%1 bedeutet dasselbe wie %2 auf %3, das genommen wurde; möglich: eines von beiden</translation>
+    </message>
+    <message>
+        <source>%1 is in more than one unit, and %2 was taken in the one that fits; accepted: one unit in a column</source>
+        <translation>%1 steht in mehr als einer Einheit, und %2 wurde in der passenden gelesen; möglich: eine Einheit je Spalte</translation>
+    </message>
+    <message>
+        <source>%1 is said to be in %2 but looks like %3, and was taken so; accepted: the unit that the numbers are in</source>
+        <translation>%1 soll in %2 angegeben sein, sieht aber nach %3 aus und wurde so gelesen; möglich: die Einheit, in der die Zahlen stehen</translation>
+    </message>
+    <message>
+        <source>the numbers of %1 cannot be %2 and were taken for %3; accepted: either, assigned by hand</source>
+        <translation>die Zahlen von %1 können nicht %2 sein und wurden als %3 gelesen; möglich: eines von beiden, von Hand zugeordnet</translation>
+    </message>
+    <message>
+        <source>%1 is no number; accepted: one, or nothing</source>
+        <translation>%1 ist keine Zahl; möglich: eine oder nichts</translation>
+    </message>
+    <message>
+        <source>%1 is no number; accepted: %2, or nothing</source>
+        <translation>%1 ist keine Zahl; möglich: %2 oder nichts</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1; accepted: a text file with one geometry table</source>
+        <translation>nicht lesbar: %1; möglich: eine Textdatei mit einer Geometrietabelle</translation>
+    </message>
+    <message>
+        <source>%1 lines or sizes, too many for a geometry table; accepted: %2</source>
+        <translation>%1 Zeilen oder Größen, zu viele für eine Geometrietabelle; möglich: %2</translation>
+    </message>
+    <message>
+        <source>a candidate of this size</source>
+        <translation>ein Kandidat dieser Größe</translation>
+    </message>
+    <message>
+        <source>the saddle&apos;s place</source>
+        <translation>der Ort des Sattels</translation>
+    </message>
+    <message>
+        <source>heights above the ground</source>
+        <translation>Höhen über dem Boden</translation>
+    </message>
+    <message>
+        <source>wheelbase and balance</source>
+        <translation>Radstand und Gleichgewicht</translation>
+    </message>
+    <message>
+        <source>trail</source>
+        <translation>Nachlauf</translation>
+    </message>
+    <message>
+        <source>toe clearance</source>
+        <translation>Fußfreiheit</translation>
+    </message>
+    <message>
+        <source>the length to cut the steerer to</source>
+        <translation>das Maß, auf das der Gabelschaft zu kürzen ist</translation>
+    </message>
+    <message>
+        <source>the post&apos;s insertion</source>
+        <translation>die Einstecktiefe der Stütze</translation>
+    </message>
+    <message>
+        <source>standover clearance</source>
+        <translation>Freiheit über dem Oberrohr</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, contradicts the rest of the size; %4 would agree.</source>
+        <translation>%1: %2, %3, widerspricht dem Rest der Größe; %4 würde passen.</translation>
+    </message>
+    <message>
+        <source>By this size&apos;s numbers alone the fault could be here as well: %1.</source>
+        <translation>Nach den Zahlen dieser Größe allein könnte der Fehler ebenso hier liegen: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, is out of the run of sizes, which would have %4.</source>
+        <translation>%1: %2, %3, fällt aus der Reihe der Größen, in der %4 zu erwarten wäre.</translation>
+    </message>
+    <message>
+        <source>Taken by another definition: %1 for %2.</source>
+        <translation>Nach einer anderen Definition gelesen: %1 als %2.</translation>
+    </message>
+    <message>
+        <source>Taken by another definition: %1 for %2, as %3 of %4 sizes contradict it otherwise, and so taken %5.</source>
+        <translation>Nach einer anderen Definition gelesen: %1 als %2, da sonst %3 von %4 Größen widersprechen, so aber %5.</translation>
+    </message>
+    <message>
+        <source>Without %1 this cannot be told: %2.</source>
+        <translation>Unbekannt: %1. Deshalb lässt sich dies nicht sagen: %2.</translation>
+    </message>
+    <message>
+        <source>* follows from the other numbers
+</source>
+        <translation>* folgt aus den anderen Zahlen
+</translation>
+    </message>
+    <message>
+        <source>~ assumed, as nothing in the table tells it
+</source>
+        <translation>~ angenommen, da nichts in der Tabelle es sagt
+</translation>
+    </message>
+    <message>
+        <source>The angles agree only if they are rounded to half degrees.</source>
+        <translation>Die Winkel passen nur, wenn sie auf halbe Grad gerundet sind.</translation>
+    </message>
+    <message>
+        <source>Line %1 is not understood: %2</source>
+        <translation>Zeile %1 ist nicht verstanden: %2</translation>
+    </message>
+    <message>
+        <source>seat tube</source>
+        <translation>Sitzrohr</translation>
+    </message>
+    <message>
+        <source>effective top tube</source>
+        <translation>Oberrohr, effektiv</translation>
+    </message>
+    <message>
+        <source>wheelbase</source>
+        <translation>Radstand</translation>
+    </message>
+    <message>
+        <source>front-centre</source>
+        <translation>Abstand Tretlager – Vorderachse</translation>
+    </message>
+    <message>
+        <source>fork length</source>
+        <translation>Gabellänge</translation>
+    </message>
+    <message>
+        <source>seat angle of the tube itself</source>
+        <translation>Winkel des Sitzrohrs selbst</translation>
+    </message>
+    <message>
+        <source>top tube along the tube</source>
+        <translation>Oberrohr, am Rohr gemessen</translation>
+    </message>
+    <message>
+        <source>seat tube, centre to centre</source>
+        <translation>Sitzrohr, Mitte bis Mitte</translation>
+    </message>
+    <message>
+        <source>chainstay, horizontal</source>
+        <translation>Kettenstrebe, waagerecht</translation>
+    </message>
+    <message>
+        <source>chainstay at its longest</source>
+        <translation>Kettenstrebe, längste Stellung</translation>
+    </message>
+    <message>
+        <source>bottom-bracket height</source>
+        <translation>Tretlagerhöhe</translation>
+    </message>
+    <message>
+        <source>bottom bracket above the axles</source>
+        <translation>Tretlager über den Achsen</translation>
+    </message>
+    <message>
+        <source>wheelbase at its longest</source>
+        <translation>Radstand, längste Stellung</translation>
+    </message>
+    <message>
+        <source>front-centre, horizontal</source>
+        <translation>Abstand Tretlager – Vorderachse, waagerecht</translation>
+    </message>
+    <message>
+        <source>fork length along the axis</source>
+        <translation>Gabellänge entlang der Lenkachse</translation>
+    </message>
+    <message>
+        <source>lower headset</source>
+        <translation>Steuersatz unten</translation>
+    </message>
+    <message>
+        <source>upper headset</source>
+        <translation>Steuersatz oben</translation>
+    </message>
+    <message>
+        <source>widest tyre</source>
+        <translation>breitester Reifen</translation>
+    </message>
+    <message>
+        <source>steerer</source>
+        <translation>Gabelschaft</translation>
+    </message>
+    <message>
+        <source>seat post, diameter</source>
+        <translation>Sattelstütze, Durchmesser</translation>
+    </message>
+    <message>
+        <source>seat post, length</source>
+        <translation>Sattelstütze, Länge</translation>
+    </message>
+    <message>
+        <source>seat post, offset</source>
+        <translation>Sattelstütze, Versatz</translation>
+    </message>
+    <message>
+        <source>system weight allowed</source>
+        <translation>zulässiges Gesamtgewicht</translation>
+    </message>
+    <message>
+        <source>price</source>
+        <translation>Preis</translation>
     </message>
 </context>
 <context>
