@@ -92,22 +92,27 @@ Routh routhOf(const Characteristic& p)
             p.b * p.c0 * p.d0 - p.d0 * p.d0 - p.e0 * p.b * p.b};
 }
 
-/// Where Routh's condition turns true as speed grows, at a pair of imaginary roots (s^2 = -D/B).
+/// Where a pair stops swinging wider as speed grows: its roots are imaginary there (s^2 = -D/B).
+/// The condition is -b times the pair's sum times what is positive, so its sign is weighed with
+/// b's.
 std::optional<double> weaveSpeed(const Characteristic& p)
 {
     const Routh routh = routhOf(p);
     for (const double w : quadraticRoots(routh.a, routh.b, routh.c))
-        if (w > 0.0 && routh.slope(w) > 0.0 && (p.d0 + w * p.d2) * p.b > 0.0)
+        if (w > 0.0 && routh.slope(w) * p.b > 0.0 && (p.d0 + w * p.d2) * p.b > 0.0)
             return std::sqrt(w);
     return std::nullopt;
 }
 
-/// Where the last coefficient turns negative as speed grows.
+/// Where a real root passes zero upwards as speed grows: near there it is -E / D.
 std::optional<double> capsizeSpeed(const Characteristic& p)
 {
-    if (p.e2 >= 0.0 || p.e0 <= 0.0)
+    if (p.e2 == 0.0)
         return std::nullopt;
-    return std::sqrt(p.e0 / -p.e2);
+    const double w = -p.e0 / p.e2;
+    if (!(w > 0.0 && p.e2 * (p.d0 + w * p.d2) < 0.0))
+        return std::nullopt;
+    return std::sqrt(w);
 }
 
 bool steadyAt(const Characteristic& p, double speed)
@@ -142,6 +147,26 @@ double valueAt(const std::array<double, 4>& of, double s)
     return (((s + b) * s + c) * s + d) * s + e;
 }
 
+/// Where the two roots by which a standing bicycle falls have met. Bicycles that never become
+/// steady may swing by another pair before that, or lose the valley between the two; nothing begins
+/// there.
+std::optional<DoubleRoot> doubleRootAt(const std::array<double, 4>& of, double speed)
+{
+    constexpr double met = 1e-9; // of the quartic's terms
+    const auto [b, c, d, e] = of;
+    const double s = lowestPlace(of);
+    const double terms =
+        (((s + std::abs(b)) * s + std::abs(c)) * s + std::abs(d)) * s + std::abs(e);
+    if (!(s > 0.0 && std::abs(valueAt(of, s)) < met * terms))
+        return std::nullopt;
+    // The other two must die out: the signs of what is left when (x - s)^2 is divided out.
+    const double sum = b + 2.0 * s;
+    const double product = c + 2.0 * s * sum - s * s;
+    if (!(sum > 0.0 && product > 0.0))
+        return std::nullopt;
+    return DoubleRoot{speed, s};
+}
+
 constexpr int speedsTried = 32;          // for the first pair
 constexpr double speedTolerance = 1e-11; // mm/s
 
@@ -160,8 +185,7 @@ std::optional<DoubleRoot> swingBeginning(const Characteristic& p, double upToSpe
         const double high = upToSpeed * i / speedsTried;
         if (lowest(high) >= 0.0) {
             const double speed = rootWithin(low, high, speedTolerance, lowest);
-            const double root = lowestPlace(coefficients(p, speed));
-            return root > 0.0 ? std::optional(DoubleRoot{speed, root}) : std::nullopt;
+            return doubleRootAt(coefficients(p, speed), speed);
         }
         low = high;
     }

@@ -161,14 +161,14 @@ private slots:
     {
         RandomBicycles bicycles;
         int weaves = 0, capsizes = 0, steady = 0, neither = 0;
-        for (int i = 0; i < 2000; ++i) {
+        for (int i = 0; i < 1000; ++i) {
             const auto model = whippleModel(bicycles.next());
             QVERIFY(model);
             const SelfStability found = selfStability(*model);
             if (found.weaveMmS) {
                 ++weaves;
-                const auto below = swing(*model, 0.999 * *found.weaveMmS);
-                const auto above = swing(*model, 1.001 * *found.weaveMmS);
+                const auto below = swing(*model, 0.99999 * *found.weaveMmS);
+                const auto above = swing(*model, 1.00001 * *found.weaveMmS);
                 QVERIFY(below && above && *below > 0.0 && *above < 0.0);
             }
             if (found.capsizeMmS) {
@@ -180,13 +180,13 @@ private slots:
                             nearest = root.real();
                     return nearest;
                 };
-                QVERIFY(realRoot(0.999 * *found.capsizeMmS) < 0.0
-                        && realRoot(1.001 * *found.capsizeMmS) > 0.0);
+                QVERIFY(realRoot(0.99999 * *found.capsizeMmS) < 0.0
+                        && realRoot(1.00001 * *found.capsizeMmS) > 0.0);
             }
             // Steady at some speed tried exactly when the band says so.
             bool someSteady = false;
             bool bandKept = true;
-            for (double speed = 50.0; speed < 30'000.0; speed += 50.0) {
+            for (double speed = 100.0; speed < 30'000.0; speed += 100.0) {
                 const bool now = largestRealPart(*model, speed) < 0.0;
                 someSteady = someSteady || now;
                 if (found.steady) {
@@ -197,7 +197,7 @@ private slots:
             }
             QVERIFY(bandKept);
             const bool seen = found.steady
-                              && (!found.capsizeMmS || *found.capsizeMmS - *found.weaveMmS > 60.0)
+                              && (!found.capsizeMmS || *found.capsizeMmS - *found.weaveMmS > 110.0)
                               && *found.weaveMmS < 29'000.0;
             if (seen)
                 QVERIFY(someSteady);
@@ -207,7 +207,7 @@ private slots:
             neither += !found.weaveMmS && !found.capsizeMmS;
         }
         // The sample holds every kind, so the checks above have something to fail on.
-        QVERIFY(weaves > 200 && capsizes > 200 && steady > 200 && steady < 2000 && neither > 10);
+        QVERIFY(weaves > 200 && capsizes > 200 && steady > 200 && steady < 1000 && neither > 10);
     }
 
     // Two roots are equal there to the square root of rounding, and apart on either side.
