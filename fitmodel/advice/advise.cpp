@@ -144,6 +144,9 @@ Person personOf(const Rider& rider, const Posterior& posterior,
     person.body = bodyFrom(posterior.mean, tables.body);
     person.flexibility = flexibilityOf(tables.comfort, rider);
     person.foothold = footholdOf(rider, prepared.stock.pedal, tables.comfort, tables.parts);
+    person.sex = rider.sex;
+    person.shoeLengthMm = rider.shoe.lengthMm;
+    person.soleMm = rider.shoe.soleMm;
     if (current)
         person =
             withRiddenHeight(person, *current, mix, prepared.cranksMm.front(), tables, findings);
