@@ -4,11 +4,28 @@
 <context>
     <name>LedgerList</name>
     <message numerus="yes">
-        <source>%n that weigh on neither</source>
+        <source>%n that decide nothing</source>
         <comment>lines of for and against</comment>
         <translation>
-            <numerusform>%n that weighs on neither</numerusform>
-            <numerusform>%n that weigh on neither</numerusform>
+            <numerusform>%n that decides nothing</numerusform>
+            <numerusform>%n that decide nothing</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Opening</name>
+    <message numerus="yes">
+        <source>%1 (and %n more)</source>
+        <translation>
+            <numerusform>%1 (and %n more)</numerusform>
+            <numerusform>%1 (and %n more)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s) from %1 added.</source>
+        <translation>
+            <numerusform>%n size from %1 added.</numerusform>
+            <numerusform>%n sizes from %1 added.</numerusform>
         </translation>
     </message>
 </context>
@@ -28,21 +45,12 @@
             <numerusform>%n to look at</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>tripoise::Documents</name>
     <message numerus="yes">
-        <source>%1 (and %n more)</source>
+        <source>%n more</source>
+        <comment>measurements</comment>
         <translation>
-            <numerusform>%1 (and %n more)</numerusform>
-            <numerusform>%1 (and %n more)</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n size(s) from %1 added.</source>
-        <translation>
-            <numerusform>%n size from %1 added.</numerusform>
-            <numerusform>%n sizes from %1 added.</numerusform>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
         </translation>
     </message>
 </context>

@@ -7,6 +7,7 @@
 #include "advice/tables.h"
 #include "base/problem.h"
 #include "document/fitting.h"
+#include "frame/closure_table.h"
 
 #include <optional>
 #include <string>
@@ -52,5 +53,9 @@ struct TableTexts {
 
 /// The tables, or what is wrong with them (paths start with the file's name).
 [[nodiscard]] std::variant<Tables, Problems> readTables(const TableTexts& texts);
+
+/// assets/closure.json; what is ordinary comes from the stand-ins where these have it.
+[[nodiscard]] std::variant<ClosureTable, Problems> readClosureTable(std::string_view text,
+                                                                    const FrameDefaults& defaults);
 
 } // namespace tripoise

@@ -3,42 +3,10 @@
 // The constant tables under assets/.
 #include "document/figures.h"
 #include "document/read.h"
+#include "document/table_file.h"
 
 namespace tripoise {
 namespace {
-
-/// A file's outermost object, or what is wrong with it under the file's name.
-class File {
-public:
-    File(std::string_view name, std::string_view text, Report& report)
-    {
-        auto read = parseJson(text);
-        if (auto* problems = std::get_if<Problems>(&read)) {
-            for (Problem& problem : *problems) {
-                problem.path.insert(0, name);
-                report.add(std::move(problem));
-            }
-            m_json = Json::object();
-            return;
-        }
-        m_json = std::get<Json>(std::move(read));
-        if (m_json.is_object()) {
-            m_readable = true;
-        } else {
-            report.add(wrongType(m_json, std::string(name), "object"));
-            m_json = Json::object();
-        }
-    }
-    File(const File&) = delete;
-    File& operator=(const File&) = delete;
-
-    [[nodiscard]] const Json& json() const { return m_json; }
-    [[nodiscard]] bool readable() const { return m_readable; }
-
-private:
-    Json m_json;
-    bool m_readable = false;
-};
 
 Population populationFrom(Fields& group)
 {
@@ -101,7 +69,8 @@ void readTape(Fields file, TapeTable& tape)
         return;
     for (std::size_t i = 0; i < quantityKeys.size(); ++i)
         if (auto one = rows->needObject(quantityKeys[i]))
-            tape.rows[i] = {figure(*one, "sd"), figure(*one, "guess_sd"), figure(*one, "low"), figure(*one, "high")};
+            tape.rows[i] = {figure(*one, "sd"), figure(*one, "guess_sd"), figure(*one, "low"),
+                            figure(*one, "high")};
 }
 
 void readBody(Fields file, BodyModel& body)
@@ -159,7 +128,7 @@ std::variant<Tables, Problems> readTables(const TableTexts& texts)
     Tables tables;
     Report report;
     const auto with = [&](std::string name, std::string_view text, auto&& read, auto& to) {
-        const File file(name, text, report);
+        const TableFile file(name, text, report);
         if (file.readable())
             read(Fields(file.json(), std::move(name), report), to);
     };

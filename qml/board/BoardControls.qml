@@ -7,7 +7,9 @@ Item {
     id: controls
     required property Board board
     required property Preferences preferences
-    readonly property bool roomy: width > 860 * Look.textScale
+    /// Room for every layer's name beside its picture, in one line with the rest.
+    readonly property bool roomy: width > names.advanceWidth + layers.children.length * (Look.body + 2 * Look.smallGap + 2 * Look.hairGap)
+                                  + 6 * Look.control + 4 * Look.gap
 
     implicitHeight: flow.implicitHeight + 2 * Look.hairGap
 
@@ -28,12 +30,24 @@ Item {
         }
     }
 
+    TextMetrics {
+        id: names
+        font.family: Look.family
+        font.pixelSize: Look.small
+        text: {
+            let all = ""
+            for (let i = 0; i < layers.children.length; ++i)
+                all += layers.children[i].name
+            return all
+        }
+    }
     Flow {
         id: flow
         anchors { left: parent.left; right: parent.right; verticalCenter: parent.verticalCenter; margins: Look.smallGap }
         spacing: Look.gap
 
         Row {
+            id: layers
             spacing: Look.hairGap
             Accessible.role: Accessible.Grouping
             Accessible.name: qsTr("Drawn")
@@ -50,25 +64,19 @@ Item {
             enabled: controls.board.hasBeside
             Accessible.role: Accessible.Grouping
             Accessible.name: qsTr("The two sizes stand")
-            Chip {
+            RadioChip {
                 objectName: "onGround"
-                checkable: false
                 checked: !controls.board.onContacts
                 iconName: "onground"
                 hint: qsTr("Both on one ground, rear wheels aligned")
                 onClicked: controls.board.onContacts = false
-                Accessible.role: Accessible.RadioButton
-                Accessible.checkable: true
             }
-            Chip {
+            RadioChip {
                 objectName: "onContacts"
-                checkable: false
                 checked: controls.board.onContacts
                 iconName: "oncontacts"
                 hint: qsTr("Both on the rider's contacts, bottom brackets together")
                 onClicked: controls.board.onContacts = true
-                Accessible.role: Accessible.RadioButton
-                Accessible.checkable: true
             }
         }
         Row {

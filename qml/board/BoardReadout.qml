@@ -4,11 +4,12 @@ import QtQuick.Layouts
 import Tripoise
 
 // Below the drawing: knee and hip over a turn with the slider that turns the crank, and what comes
-// of a pull. As high with a pull as without, so that the drawing stays where it is.
+// of a pull. As high with a pull as without, so that the drawing stays where it is. Where it is
+// narrow, one at a time.
 Item {
     id: readout
     required property Board board
-    readonly property bool narrow: width < 560 * Look.textScale
+    readonly property bool narrow: width < 46 * Look.small
 
     implicitHeight: 5 * Math.round(1.5 * Look.small) + 2 * Look.smallGap
     visible: board.drawn
@@ -24,17 +25,19 @@ Item {
             visible: !(readout.narrow && readout.board.pulled)
             Layout.fillHeight: true
             Layout.fillWidth: true
-            Layout.preferredWidth: 4
-            Layout.maximumWidth: 420 * Look.textScale
+            Layout.preferredWidth: 5
+            Layout.minimumWidth: Math.min(16 * Look.small, readout.width - 2 * Look.smallGap)
+            Layout.maximumWidth: readout.narrow ? readout.width : 42 * Look.small
         }
         Item {
+            visible: !readout.narrow || readout.board.pulled
             Layout.fillHeight: true
             Layout.fillWidth: true
             Layout.preferredWidth: 5
 
             InkText {
                 objectName: "pullHint"
-                visible: !readout.board.pulled
+                visible: !readout.board.pulled && implicitHeight <= readout.height // whole or not at all
                 width: parent.width
                 anchors.verticalCenter: parent.verticalCenter
                 color: Look.soft
@@ -44,7 +47,14 @@ Item {
             Scroll {
                 id: told
                 visible: readout.board.pulled
-                anchors { left: parent.left; right: back.left; top: parent.top; bottom: parent.bottom; rightMargin: Look.smallGap }
+                anchors {
+                    left: parent.left
+                    right: readout.narrow ? parent.right : back.left
+                    top: parent.top
+                    bottom: readout.narrow ? back.top : parent.bottom
+                    rightMargin: readout.narrow ? 0 : Look.smallGap
+                    bottomMargin: readout.narrow ? Look.hairGap : 0
+                }
                 contentHeight: lines.implicitHeight
                 Column {
                     id: lines
@@ -92,7 +102,8 @@ Item {
                 id: back
                 objectName: "backToAdvised"
                 visible: readout.board.pulled
-                anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+                anchors.right: parent.right
+                y: readout.narrow ? parent.height - height : Math.round((parent.height - height) / 2)
                 font.pixelSize: Look.small
                 text: qsTr("Back to advised")
                 onClicked: readout.board.backToAdvised()

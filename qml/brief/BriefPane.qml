@@ -66,7 +66,7 @@ Item {
     }
     MeasuringCard {
         id: card
-        x: pane.width + Look.hairGap
+        x: Math.min(pane.width + Look.hairGap, pane.Window.width - width - Look.gap)
         available: pane.height
         z: 10
     }

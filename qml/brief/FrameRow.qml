@@ -18,7 +18,7 @@ Column {
     function takeFocus() { heading.forceActiveFocus(Qt.TabFocusReason) }
     function nameIt() {
         open = true
-        sizeEntry.input.forceActiveFocus(Qt.TabFocusReason)
+        details.item.sizeInput.forceActiveFocus(Qt.TabFocusReason)
     }
 
     T.AbstractButton {
@@ -84,154 +84,158 @@ Column {
         leftPadding: Look.gap
     }
 
-    Item {
-        visible: row.open
+    Later {
+        id: details
+        wanted: row.open
         width: row.width
-        height: form.height + Look.smallGap
-        Column {
-            id: form
-            x: Look.gap
-            width: parent.width - x
-            spacing: Look.hairGap
-
-            Grid {
-                id: names
-                readonly property bool wide: width > 200 * Look.textScale
-                columns: wide ? 2 : 1
-                columnSpacing: Look.smallGap
-                rowSpacing: Look.hairGap
-                width: parent.width
-                NameEntry {
-                    objectName: "model"
-                    session: row.session
-                    label: qsTr("Model")
-                    value: row.fields.model
-                    onNamed: name => row.fields.setModel(name)
-                    width: names.wide ? names.width - sizeEntry.width - Look.smallGap : names.width
-                }
-                NameEntry {
-                    id: sizeEntry
-                    objectName: "size"
-                    session: row.session
-                    label: qsTr("Size")
-                    value: row.fields.size
-                    message: row.fields.sizeMessage
-                    onNamed: name => row.fields.setSize(name)
-                    width: names.wide ? Math.round(names.width / 3) : names.width
-                }
-            }
-            FieldList {
-                session: row.session
-                fields: row.fields.first
-                datumOf: row.datum
-                width: parent.width
-            }
-            Leaf {
-                objectName: "rest"
-                title: qsTr("The rest of the table")
-                width: parent.width
-                FieldList {
-                    session: row.session
-                    fields: row.fields.rest
-                    datumOf: row.datum
-                    width: parent.width
-                }
-            }
-            Leaf {
-                objectName: "wheel"
-                title: qsTr("Wheels")
-                width: parent.width
-                FieldList {
-                    session: row.session
-                    fields: row.fields.wheel
-                    datumOf: row.datum
-                    width: parent.width
-                }
-                Tick {
-                    objectName: "mudguard"
-                    text: qsTr("Mudguards")
-                    checked: row.fields.mudguard
-                    onClicked: {
-                        row.fields.setMudguard(checked)
-                        checked = Qt.binding(() => row.fields.mudguard)
-                    }
-                    width: parent.width
-                }
-                FieldList {
-                    visible: row.fields.mudguard
-                    session: row.session
-                    fields: row.fields.guard
-                    datumOf: row.datum
-                    width: parent.width
-                }
-            }
-            Leaf {
-                objectName: "headset"
-                title: qsTr("Headset and steerer")
-                width: parent.width
-                FieldList {
-                    session: row.session
-                    fields: row.fields.headset
-                    datumOf: row.datum
-                    width: parent.width
-                }
-                Choice {
-                    objectName: "material"
-                    name: qsTr("Steerer made of")
-                    options: [
-                        { text: qsTr("Steel"), value: "steel" },
-                        { text: qsTr("Aluminium"), value: "aluminium" },
-                        { text: qsTr("Carbon"), value: "carbon" }
-                    ]
-                    value: row.fields.material
-                    onChosen: value => row.fields.setMaterial(value)
-                    width: parent.width
-                }
-            }
-            Leaf {
-                objectName: "post"
-                title: qsTr("Seat post")
-                width: parent.width
-                FieldList {
-                    session: row.session
-                    fields: row.fields.post
-                    datumOf: row.datum
-                    width: parent.width
-                }
-            }
-            Leaf {
-                objectName: "weights"
-                title: qsTr("Weights")
-                width: parent.width
-                FieldList {
-                    session: row.session
-                    fields: row.fields.weights
-                    datumOf: row.datum
-                    width: parent.width
-                }
-            }
-            InkText {
-                text: qsTr("≈ follows from the other figures. ? is what is usual, until it is given.")
-                font.pixelSize: Look.small
-                color: Look.soft
-                width: parent.width
-            }
-            Flow {
+        Item {
+            readonly property alias sizeInput: sizeEntry.input
+            implicitHeight: form.height + Look.smallGap
+            Column {
+                id: form
+                x: Look.gap
+                width: parent.width - x
                 spacing: Look.hairGap
-                width: parent.width
-                InkButton {
-                    objectName: "copy"
-                    iconName: "copy"
-                    text: qsTr("Same again")
-                    hint: qsTr("Another size with these figures")
-                    onClicked: row.copyAsked()
+
+                Grid {
+                    id: names
+                    readonly property bool wide: width > 200 * Look.textScale
+                    columns: wide ? 2 : 1
+                    columnSpacing: Look.smallGap
+                    rowSpacing: Look.hairGap
+                    width: parent.width
+                    NameEntry {
+                        objectName: "model"
+                        session: row.session
+                        label: qsTr("Model")
+                        value: row.fields.model
+                        onNamed: name => row.fields.setModel(name)
+                        width: names.wide ? names.width - sizeEntry.width - Look.smallGap : names.width
+                    }
+                    NameEntry {
+                        id: sizeEntry
+                        objectName: "size"
+                        session: row.session
+                        label: qsTr("Size")
+                        value: row.fields.size
+                        message: row.fields.sizeMessage
+                        onNamed: name => row.fields.setSize(name)
+                        width: names.wide ? Math.round(names.width / 3) : names.width
+                    }
                 }
-                InkButton {
-                    objectName: "remove"
-                    iconName: "remove"
-                    text: qsTr("Remove")
-                    hint: qsTr("Delete, on the size's line")
-                    onClicked: row.removeAsked()
+                FieldList {
+                    session: row.session
+                    fields: row.fields.first
+                    datumOf: row.datum
+                    width: parent.width
+                }
+                Leaf {
+                    objectName: "rest"
+                    title: qsTr("The rest of the table")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.rest
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                }
+                Leaf {
+                    objectName: "wheel"
+                    title: qsTr("Wheels")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.wheel
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                    Tick {
+                        objectName: "mudguard"
+                        text: qsTr("Mudguards")
+                        checked: row.fields.mudguard
+                        onClicked: {
+                            row.fields.setMudguard(checked)
+                            checked = Qt.binding(() => row.fields.mudguard)
+                        }
+                        width: parent.width
+                    }
+                    FieldList {
+                        visible: row.fields.mudguard
+                        session: row.session
+                        fields: row.fields.guard
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                }
+                Leaf {
+                    objectName: "headset"
+                    title: qsTr("Headset and steerer")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.headset
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                    Choice {
+                        objectName: "material"
+                        name: qsTr("Steerer made of")
+                        options: [
+                            { text: qsTr("Steel"), value: "steel" },
+                            { text: qsTr("Aluminium"), value: "aluminium" },
+                            { text: qsTr("Carbon"), value: "carbon" }
+                        ]
+                        value: row.fields.material
+                        onChosen: value => row.fields.setMaterial(value)
+                        width: parent.width
+                    }
+                }
+                Leaf {
+                    objectName: "post"
+                    title: qsTr("Seat post")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.post
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                }
+                Leaf {
+                    objectName: "weights"
+                    title: qsTr("Weights")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.weights
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                }
+                InkText {
+                    text: qsTr("≈ follows from the other figures. ? is what is usual, until it is given.")
+                    font.pixelSize: Look.small
+                    color: Look.soft
+                    width: parent.width
+                }
+                Flow {
+                    spacing: Look.hairGap
+                    width: parent.width
+                    InkButton {
+                        objectName: "copy"
+                        iconName: "copy"
+                        text: qsTr("Same again")
+                        hint: qsTr("Another size with these figures")
+                        onClicked: row.copyAsked()
+                    }
+                    InkButton {
+                        objectName: "remove"
+                        iconName: "remove"
+                        text: qsTr("Remove")
+                        hint: qsTr("Delete, on the size's line")
+                        onClicked: row.removeAsked()
+                    }
                 }
             }
         }

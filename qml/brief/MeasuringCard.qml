@@ -13,7 +13,7 @@ T.Popup {
     property string howTo
     property Item beside
     property real available
-    property real room // between the card's left edge and the window's right
+    property real room // that it may take
     readonly property int wordsWidth: Math.min(Math.round(210 * Look.textScale), room - figure.implicitWidth - 3 * padding)
 
     function show(quantity: string, name: string, datum: string, howTo: string, beside: Item) {
@@ -22,7 +22,8 @@ T.Popup {
         card.datum = datum
         card.howTo = howTo
         card.beside = beside
-        room = parent.Window.width - parent.mapToItem(null, parent.width + Look.hairGap, 0).x - Look.gap
+        const aside = parent.Window.width - parent.mapToItem(null, parent.width + Look.hairGap, 0).x - Look.gap
+        room = aside > 0 ? aside : parent.width - 2 * Look.gap // a column alone: over its far end
         const top = beside.mapToItem(parent, 0, 0).y
         y = Math.max(Look.gap, Math.min(top, available - implicitHeight - Look.gap))
         open()

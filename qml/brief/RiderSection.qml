@@ -75,7 +75,7 @@ Fold {
                     field: row.field
                     session: section.session
                     under: true
-                    fieldWidth: Math.round((row.quantity === "stature_mm" && field.unitLabel === "in" ? 116 : 106) * Look.textScale)
+                    fieldWidth: Math.round((field.inFeet ? 116 : 106) * Look.textScale)
                     width: parent.width
                     Choice {
                         objectName: "certainty"

@@ -81,12 +81,14 @@ Fold {
         hint: qsTr("narrower bars count for more; toe room counts double")
         checked: riding.traffic
         onClicked: riding.traffic = checked
+        width: parent.width
     }
     Tick {
         objectName: "footRetention"
         text: qsTr("shoes fixed to the pedals")
         checked: riding.footRetention
         onClicked: riding.footRetention = checked
+        width: parent.width
     }
     NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; width: parent.width }
     NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; width: parent.width }

@@ -26,37 +26,8 @@ T.Button {
     Keys.onReturnPressed: chip.click()
     Keys.onEnterPressed: chip.click()
 
-    contentItem: Row {
-        spacing: Look.hairGap
-        Icon {
-            visible: chip.iconName
-            name: chip.iconName
-            color: Look.ink
-            width: Look.body
-            height: Look.body
-            anchors.verticalCenter: parent.verticalCenter
-        }
-        Text {
-            visible: chip.text
-            text: chip.text
-            font: chip.font
-            color: chip.checked ? Look.ink : Look.soft
-            anchors.verticalCenter: parent.verticalCenter
-        }
-    }
-    background: Rectangle {
-        radius: Look.radius
-        color: chip.checked || chip.hovered ? Look.tint : "transparent"
-        border.width: 1
-        border.color: chip.checked ? Look.ink : Look.edge
-        Rectangle { // not by colour alone
-            visible: chip.checked
-            anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-            height: 3
-            color: Look.ink
-        }
-        FocusRing { target: chip }
-    }
+    contentItem: ChipFace { chip: chip; iconName: chip.iconName }
+    background: ChipGround { chip: chip }
     Hint {
         text: chip.hint
         visible: chip.hint && (chip.hovered || chip.visualFocus)

@@ -5,7 +5,7 @@ import Tripoise
 // One of a few, side by side, on more lines where they must; left and right move along.
 Flow {
     id: choice
-    property var options: [] // of { text, value, hint }
+    property var options: [] // of { text, value, hint, spoken }; the last two may be left out
     property var value
     property string name // for those who do not see it
     signal chosen(var value)
@@ -17,21 +17,17 @@ Flow {
     Repeater {
         id: repeater
         model: choice.options
-        Chip {
+        RadioChip {
             required property var modelData
             required property int index
             readonly property bool current: modelData.value === choice.value
             objectName: "option_" + modelData.value
             text: modelData.text
             hint: modelData.hint ?? ""
-            checkable: false
             checked: current
             focusPolicy: Qt.StrongFocus
-            activeFocusOnTab: current || (index === 0 && !choice.options.some(o => o.value === choice.value))
-            Accessible.role: Accessible.RadioButton
-            Accessible.name: (choice.name ? choice.name + ": " : "") + text
-            Accessible.checkable: true
-            Accessible.checked: current
+            activeFocusOnTab: current || activeFocus || (index === 0 && !choice.options.some(o => o.value === choice.value))
+            Accessible.name: (choice.name ? choice.name + ": " : "") + (modelData.spoken ?? text)
             onClicked: choice.chosen(modelData.value)
             Keys.onLeftPressed: choice.move(index - 1)
             Keys.onRightPressed: choice.move(index + 1)

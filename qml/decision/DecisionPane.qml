@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The right column: which size, how sure, why, how it is set up.
@@ -52,7 +51,6 @@ FocusScope {
             y: Look.gap
             width: scroll.width - 2 * Look.gap
             spacing: Look.gap
-            opacity: pane.session.busy ? 0.45 : 1
 
             DecisionTitle {
                 id: title
@@ -86,14 +84,18 @@ FocusScope {
                 spacing: Look.hairGap
                 width: page.width
                 SizeChips {
+                    id: shownSizes
                     objectName: "shownSizes"
                     label: qsTr("Drawn")
+                    labelWidth: Math.max(wordsWidth, besideSizes.wordsWidth)
                     sizes: sizes
                     width: parent.width
                 }
                 SizeChips {
+                    id: besideSizes
                     objectName: "besideSizes"
                     label: qsTr("Beside it")
+                    labelWidth: shownSizes.labelWidth
                     beside: true
                     sizes: sizes
                     width: parent.width
@@ -124,127 +126,129 @@ FocusScope {
                 items: decision.change.items
                 width: page.width
             }
-            Hairline { Layout.fillWidth: true }
-
-            ColumnLayout {
-                visible: pane.decided
-                spacing: 0
+            Column {
                 width: page.width
-                Layout.topMargin: -Look.gap
-
-                Fold {
-                    objectName: "foldLedger"
-                    title: qsTr("For and against")
-                    visible: ledger.count > 0
-                    Layout.fillWidth: true
-                    LedgerList {
-                        id: ledgerList
-                        objectName: "ledgerList"
-                        ledger: ledger
-                        strip: strip
-                        shownName: sizes.shownName
-                        besideName: sizes.besideName
-                        Layout.fillWidth: true
+                Hairline { width: parent.width }
+                Column {
+                    visible: pane.decided
+                    width: parent.width
+                    Column { id: usesFirst; width: parent.width }
+                    Fold {
+                        objectName: "foldLedger"
+                        title: qsTr("For and against")
+                        visible: ledger.count > 0
+                        width: parent.width
+                        LedgerList {
+                            id: ledgerList
+                            objectName: "ledgerList"
+                            ledger: ledger
+                            strip: strip
+                            width: parent.width
+                        }
+                    }
+                    Fold {
+                        objectName: "foldSetup"
+                        title: qsTr("Set it up")
+                        summary: setup.differences
+                        width: parent.width
+                        SetupGrid {
+                            objectName: "setup"
+                            name: qsTr("Set it up")
+                            table: setup
+                            strip: strip
+                            width: parent.width
+                        }
+                        InkText {
+                            visible: text
+                            width: parent.width
+                            text: setup.differences
+                        }
+                        ToldList {
+                            objectName: "today"
+                            heading: decision.today.heading
+                            items: decision.today.items
+                            width: parent.width
+                        }
+                    }
+                    Column { id: usesLater; width: parent.width }
+                    Fold { // with one frame it is the question, and stands first
+                        objectName: "foldUses"
+                        parent: sizes.count < 2 ? usesFirst : usesLater
+                        title: qsTr("One frame, two kinds of riding")
+                        summary: uses.hand
+                        open: sizes.count < 2
+                        width: page.width
+                        UsesSection {
+                            objectName: "uses"
+                            uses: uses
+                            strip: strip
+                            oneOfSeveral: sizes.count > 1
+                            width: parent.width
+                        }
+                    }
+                    Fold {
+                        objectName: "foldChecks"
+                        title: qsTr("Look at these")
+                        summary: checks.summary
+                        width: parent.width
+                        ChecksList {
+                            objectName: "checks"
+                            checks: checks
+                            width: parent.width
+                        }
+                    }
+                    Fold {
+                        objectName: "foldMore"
+                        title: qsTr("More")
+                        summary: qsTr("Cranks, published rules, the frame asked for")
+                        open: false
+                        width: parent.width
+                        MeantTold {
+                            objectName: "asked"
+                            section: decision.asked
+                            strip: strip
+                            width: parent.width
+                        }
+                        MeantTold {
+                            objectName: "cranks"
+                            section: decision.cranks
+                            strip: strip
+                            width: parent.width
+                        }
+                        MeantTold {
+                            objectName: "rules"
+                            section: decision.rules
+                            strip: strip
+                            width: parent.width
+                        }
                     }
                 }
-                Fold {
-                    objectName: "foldSetup"
-                    title: qsTr("Set it up")
-                    summary: setup.differences
-                    Layout.fillWidth: true
-                    SetupGrid {
-                        objectName: "setup"
-                        name: qsTr("Set it up")
-                        table: setup
-                        strip: strip
-                        Layout.fillWidth: true
-                    }
-                    InkText {
-                        visible: text
-                        text: setup.differences
-                        Layout.fillWidth: true
-                    }
-                    ToldList {
-                        objectName: "today"
-                        heading: decision.today.heading
-                        items: decision.today.items
-                        Layout.fillWidth: true
-                    }
+                ChecksList { // what stands in the way, before there is a decision
+                    objectName: "inTheWay"
+                    visible: decision.state === DecisionModel.NothingFits
+                    checks: checks
+                    width: parent.width
+                    topPadding: Look.gap
+                    bottomPadding: Look.gap
                 }
                 Fold {
-                    objectName: "foldUses"
-                    title: qsTr("One frame, two kinds of riding")
-                    summary: uses.hand
+                    objectName: "foldCautions"
+                    title: qsTr("Cautions")
+                    summary: qsTr("What every advice is given under")
                     open: false
-                    Layout.fillWidth: true
-                    UsesSection {
-                        objectName: "uses"
-                        uses: uses
-                        strip: strip
-                        Layout.fillWidth: true
-                    }
-                }
-                Fold {
-                    objectName: "foldChecks"
-                    title: qsTr("Look at these")
-                    summary: checks.summary
-                    Layout.fillWidth: true
-                    ChecksList {
-                        objectName: "checks"
-                        checks: checks
-                        Layout.fillWidth: true
-                    }
-                }
-                Fold {
-                    objectName: "foldMore"
-                    title: qsTr("More")
-                    summary: qsTr("Cranks, published rules, the frame asked for")
-                    open: false
-                    Layout.fillWidth: true
+                    width: parent.width
                     ToldList {
-                        objectName: "asked"
-                        heading: decision.asked.heading
-                        items: decision.asked.items
-                        Layout.fillWidth: true
+                        objectName: "cautions"
+                        items: decision.cautions
+                        width: parent.width
                     }
-                    ToldList {
-                        objectName: "cranks"
-                        heading: decision.cranks.heading
-                        items: decision.cranks.items
-                        Layout.fillWidth: true
-                    }
-                    ToldList {
-                        objectName: "rules"
-                        heading: decision.rules.heading
-                        items: decision.rules.items
-                        Layout.fillWidth: true
-                    }
-                }
-            }
-            ChecksList { // what stands in the way, before there is a decision
-                visible: decision.state === DecisionModel.NothingFits
-                checks: checks
-                width: page.width
-            }
-            Fold {
-                id: cautionsFold
-                objectName: "foldCautions"
-                title: qsTr("Cautions")
-                summary: qsTr("What every advice is given under")
-                open: false
-                width: page.width
-                Layout.topMargin: -Look.gap
-                ToldList {
-                    objectName: "cautions"
-                    items: decision.cautions
-                    Layout.fillWidth: true
                 }
             }
             InkButton {
                 objectName: "copyDecision"
                 visible: pane.decided
                 text: qsTr("Copy the decision as text")
-                enabled: decision.canCopy
+                enabled: decision.canCopy || !pane.session.busy // a moment is not worth a flicker
                 hint: qsTr("Ctrl+C in this column")
                 onClicked: decision.copy()
             }

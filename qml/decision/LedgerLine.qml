@@ -2,16 +2,18 @@
 import QtQuick
 import Tripoise
 
-// One consideration: its value on either size, and how much it speaks against each.
+// One consideration: its value on either size, and how much it speaks for one of them.
 MeantRow {
     id: line
     required property int index
     required property string name
     required property string shownValue
     required property string besideValue
-    required property real shownBar
-    required property real besideBar
+    required property real forShown
+    required property real forBeside
+    required property real against
     required property string better
+    required property string remark
     required property bool quiet
     required property string about
     required property string aboutWeighing
@@ -21,7 +23,6 @@ MeantRow {
     required property LedgerModel ledger
     property bool paired: true
     property bool weighing: false
-    readonly property real half: (width - 1) / 2
 
     place: index
     meaning: weighing ? aboutWeighing : about
@@ -41,8 +42,6 @@ MeantRow {
         property bool ticked
         font.pixelSize: Look.small
         font.bold: ticked
-        wrapMode: Text.NoWrap
-        elide: Text.ElideRight
         Accessible.ignored: true
     }
 
@@ -56,10 +55,8 @@ MeantRow {
             height: Math.max(title.implicitHeight, tag.implicitHeight)
             InkText {
                 id: title
-                width: parent.width - tag.width - Look.smallGap
+                width: parent.width - (tag.text ? tag.width + Look.smallGap : 0)
                 text: line.name
-                elide: Text.ElideRight
-                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
             InkText {
@@ -69,56 +66,54 @@ MeantRow {
                 text: line.weight
                 font.pixelSize: Look.small
                 font.italic: true
+                wrapMode: Text.NoWrap
                 Accessible.ignored: true
             }
         }
         Item {
             width: parent.width
-            height: mine.implicitHeight
+            height: Math.max(mine.implicitHeight, theirs.visible ? theirs.implicitHeight : 0)
             Value {
                 id: mine
                 objectName: "shownValue"
-                width: (line.paired ? line.half : line.width) - Look.hairGap
+                width: line.paired ? (parent.width - Look.smallGap) / 2 : parent.width
                 ticked: line.better === "shown"
                 text: ticked ? "✓ " + line.shownValue : line.shownValue
             }
             Value {
+                id: theirs
                 objectName: "besideValue"
                 visible: line.paired
                 anchors.right: parent.right
-                width: line.half - Look.hairGap
+                width: (parent.width - Look.smallGap) / 2
                 horizontalAlignment: Text.AlignRight
                 ticked: line.better === "beside"
                 text: ticked ? line.besideValue + " ✓" : line.besideValue
                 color: Look.otherText
             }
         }
-        Item {
+        LedgerBar {
+            objectName: "bar"
             width: parent.width
-            height: Math.round(Look.small * 0.7)
-            Hairline { // where nothing speaks against
-                x: line.paired ? line.half : 0
-                height: parent.height
-                color: Look.edge
-            }
-            Rectangle {
-                objectName: "shownBar"
-                width: Math.round(line.shownBar * (line.paired ? line.half : line.width))
-                height: parent.height
-                x: line.paired ? line.half - width : 0
-                color: Look.ink
-            }
-            Hatch {
-                objectName: "besideBar"
-                visible: line.paired
-                width: Math.round(line.besideBar * line.half)
-                height: parent.height
-                x: line.half + 1
-                color: Look.other
-            }
+            paired: line.paired
+            forShown: line.forShown
+            forBeside: line.forBeside
+            against: line.against
+        }
+        InkText {
+            objectName: "remark"
+            visible: text
+            width: parent.width
+            horizontalAlignment: line.better === "beside" ? Text.AlignRight : Text.AlignLeft
+            text: line.remark
+            font.pixelSize: Look.small
+            font.italic: true
+            color: line.better === "beside" ? Look.otherText : Look.ink
+            Accessible.ignored: true
         }
         Choice {
             visible: line.weighing
+            width: parent.width
             topPadding: Look.hairGap
             bottomPadding: Look.hairGap
             name: line.name

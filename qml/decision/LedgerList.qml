@@ -1,37 +1,37 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
-// For and against: a line a consideration, its two bars meeting in the middle.
-ColumnLayout {
+// For and against: a line a consideration, its bar on the side of the size it speaks for.
+Column {
     id: ledgerList
     required property LedgerModel ledger
     required property MeaningStrip strip
-    property string shownName
-    property string besideName
+    readonly property bool paired: ledger.besideTitle
     property bool weighing: false
     property bool all: false
     spacing: Look.hairGap
 
     InkText {
-        text: ledgerList.besideName ? qsTr("The longer a bar, the more speaks against. The better value has a tick.")
-                                    : qsTr("The longer a bar, the more speaks against.")
+        visible: !ledgerList.paired
+        width: parent.width
+        text: qsTr("The longer a bar, the more speaks against.")
         font.pixelSize: Look.small
         color: Look.soft
-        Layout.fillWidth: true
     }
     SideTitles {
-        shownName: ledgerList.shownName
-        besideName: ledgerList.besideName
+        objectName: "sides"
+        visible: ledgerList.paired
+        width: parent.width
+        shownName: ledgerList.ledger.shownTitle
+        besideName: ledgerList.ledger.besideTitle
         mirrored: true
-        Layout.fillWidth: true
     }
     MeantList {
         id: lineList
         objectName: "ledger"
         lines: repeater
-        Layout.fillWidth: true
+        width: parent.width
         Accessible.name: qsTr("For and against")
         Repeater {
             id: repeater
@@ -40,7 +40,7 @@ ColumnLayout {
                 list: lineList
                 strip: ledgerList.strip
                 ledger: ledgerList.ledger
-                paired: ledgerList.besideName
+                paired: ledgerList.paired
                 weighing: ledgerList.weighing
                 visible: !quiet || ledgerList.all || ledgerList.weighing
                 width: lineList.width
@@ -48,9 +48,9 @@ ColumnLayout {
         }
     }
     Flow {
+        width: parent.width
+        topPadding: Look.hairGap
         spacing: Look.smallGap
-        Layout.fillWidth: true
-        Layout.topMargin: Look.hairGap
         Chip {
             objectName: "weigh"
             text: qsTr("Weigh it otherwise")
@@ -68,7 +68,7 @@ ColumnLayout {
         Chip {
             objectName: "allLines"
             visible: ledgerList.ledger.quietCount > 0 && !ledgerList.weighing
-            text: qsTr("%n that weigh on neither", "lines of for and against", ledgerList.ledger.quietCount)
+            text: qsTr("%n that decide nothing", "lines of for and against", ledgerList.ledger.quietCount)
             checked: ledgerList.all
             onToggled: ledgerList.all = checked
         }

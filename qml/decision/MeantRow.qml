@@ -11,16 +11,16 @@ Item {
     property string spoken
     property int place: 0
     property MeantList list: null
-    readonly property bool current: list && list.current === place
 
     implicitWidth: parent ? parent.width : 0
-    activeFocusOnTab: !list || current
+    activeFocusOnTab: !list || list.stop === place || activeFocus
     Accessible.role: Accessible.ListItem
     Accessible.name: spoken
     Accessible.description: meaning
     Accessible.focusable: true
     Accessible.focused: activeFocus
 
+    onVisibleChanged: list?.settle()
     onActiveFocusChanged: {
         if (activeFocus) {
             strip.focusOn(row, meaning)

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // Two set-ups side by side; what differs is bold and marked.
-ColumnLayout {
+Column {
     id: grid
     required property SetupTable table
     required property MeaningStrip strip
@@ -13,21 +12,20 @@ ColumnLayout {
     readonly property bool roomy: !paired || width > 400 * Look.textScale
     readonly property real labelWidth: roomy ? Math.round(width * (paired ? 0.36 : 0.5)) : width
     readonly property real valueWidth: roomy ? (width - labelWidth) / 2 : width / 2
-    spacing: 0
+    spacing: Look.hairGap
 
     SideTitles {
+        visible: grid.paired
+        x: grid.roomy ? grid.labelWidth : 0
+        width: parent.width - x
         shownName: grid.table.firstTitle
         besideName: grid.table.secondTitle
-        visible: grid.paired
-        Layout.fillWidth: true
-        Layout.leftMargin: grid.roomy ? grid.labelWidth : 0
-        Layout.bottomMargin: Look.hairGap
     }
     MeantList {
         id: lineList
         objectName: "lines"
         lines: repeater
-        Layout.fillWidth: true
+        width: parent.width
         Accessible.name: grid.name
         Repeater {
             id: repeater

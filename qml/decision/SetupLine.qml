@@ -16,6 +16,7 @@ MeantRow {
     property bool roomy
     property real labelWidth
     property real valueWidth
+    readonly property real markWidth: Math.round(1.2 * Look.small)
 
     place: index
     objectName: "line_" + index
@@ -36,7 +37,7 @@ MeantRow {
         y: line.roomy ? Look.hairGap : title.y + title.height
         InkText {
             objectName: "first"
-            width: line.paired ? line.valueWidth - Look.gap : 2 * line.valueWidth
+            width: line.paired ? line.valueWidth - line.markWidth : 2 * line.valueWidth
             text: line.first
             rightPadding: Look.hairGap
             font.bold: line.differs
@@ -45,7 +46,7 @@ MeantRow {
         InkText {
             id: mark
             visible: line.paired
-            width: Look.gap
+            width: line.markWidth
             text: line.differs ? "≠" : ""
             horizontalAlignment: Text.AlignHCenter
             wrapMode: Text.NoWrap

@@ -15,7 +15,7 @@ Item {
     component Name: InkText {
         font.bold: true
         font.pixelSize: Look.small
-        width: titles.half - swatch.width - Look.smallGap
+        width: titles.half - swatch.width - 2 * Look.smallGap
     }
 
     SizeSwatch {
@@ -24,19 +24,19 @@ Item {
     }
     Name {
         id: shown
-        x: swatch.width + Look.hairGap
+        x: swatch.width + Look.smallGap
         text: titles.shownName
     }
     SizeSwatch {
         visible: titles.besideName
         beside: true
         anchors.verticalCenter: parent.verticalCenter
-        x: titles.mirrored ? titles.width - width - Look.hairGap - beside.contentWidth : titles.half
+        x: titles.mirrored ? titles.width - width - Look.smallGap - beside.contentWidth : titles.half
     }
     Name {
         id: beside
         visible: titles.besideName
-        x: titles.mirrored ? titles.width - width : titles.half + swatch.width + Look.hairGap
+        x: titles.mirrored ? titles.width - width : titles.half + swatch.width + Look.smallGap
         horizontalAlignment: titles.mirrored ? Text.AlignRight : Text.AlignLeft
         text: titles.besideName
         color: Look.otherText

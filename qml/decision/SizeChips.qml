@@ -1,40 +1,45 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // Every size, to choose the one that is drawn whole or the one beside it. Left and right move along.
-RowLayout {
+Item {
     id: chips
     required property SizesModel sizes
     property bool beside: false
     property string label
-    spacing: Look.smallGap
+    property real labelWidth: words.implicitWidth // as wide as its neighbour's
+    readonly property real wordsWidth: words.implicitWidth
+    readonly property real chipHeight: Math.round(Look.control * 0.86)
+
+    implicitHeight: flow.height
     Accessible.role: Accessible.Grouping
     Accessible.name: label
 
     SizeSwatch {
+        id: swatch
         beside: chips.beside
-        Layout.alignment: Qt.AlignTop
-        Layout.topMargin: Math.round((Look.control * 0.86 - implicitHeight) / 2)
+        y: Math.round((chips.chipHeight - height) / 2)
     }
     InkText {
+        id: words
+        x: swatch.width + Look.smallGap
+        y: Math.round((chips.chipHeight - implicitHeight) / 2)
         text: chips.label
         font.pixelSize: Look.small
         color: Look.soft
         wrapMode: Text.NoWrap
-        Layout.alignment: Qt.AlignTop
-        Layout.preferredWidth: Math.round(58 * Look.textScale)
-        Layout.topMargin: Math.round((Look.control * 0.86 - implicitHeight) / 2)
         Accessible.ignored: true
     }
     Flow {
-        Layout.fillWidth: true
+        id: flow
+        x: words.x + chips.labelWidth + Look.smallGap
+        width: chips.width - x
         spacing: Look.hairGap
         Repeater {
             id: repeater
             model: chips.sizes
-            Chip {
+            RadioChip {
                 id: chip
                 required property int index
                 required property string name
@@ -48,13 +53,9 @@ RowLayout {
                 text: mark && !chips.beside ? name + " " + mark : name
                 hint: spoken
                 iconName: broken ? "hazard" : ""
-                checkable: false
                 checked: current
-                activeFocusOnTab: current
-                Accessible.role: Accessible.RadioButton
+                activeFocusOnTab: current || activeFocus
                 Accessible.name: chips.label + ": " + spoken
-                Accessible.checkable: true
-                Accessible.checked: current
                 onClicked: chips.choose(index)
                 Keys.onLeftPressed: chips.move(index - 1)
                 Keys.onRightPressed: chips.move(index + 1)
@@ -72,7 +73,7 @@ RowLayout {
         const chip = repeater.itemAt(to)
         if (!chip)
             return
-        choose(to)
         chip.forceActiveFocus(Qt.TabFocusReason)
+        choose(to)
     }
 }

@@ -1,75 +1,92 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import Tripoise
 
 // The stem question: one size, two kinds of riding, two set-ups.
-ColumnLayout {
+Column {
     id: section
     required property UsesModel uses
     required property MeaningStrip strip
+    property bool oneOfSeveral: false // sizes, so that it wants saying which
     spacing: Look.smallGap
 
-    component Pick: ColumnLayout {
+    component Pick: Column {
+        id: pick
         property alias name: caption.text
         property int use
         signal picked(int use)
+        width: parent.width
         spacing: Look.hairGap
         visible: section.uses.uses.length > 2
+        Accessible.role: Accessible.Grouping
+        Accessible.name: name
         InkText {
             id: caption
             font.pixelSize: Look.small
             color: Look.soft
         }
         Flow {
+            width: parent.width
             spacing: Look.hairGap
-            Layout.fillWidth: true
             Repeater {
+                id: options
                 model: section.uses.uses
-                Chip {
+                RadioChip {
                     required property string modelData
                     required property int index
                     text: modelData
-                    checkable: false
-                    checked: index === parent.parent.use
-                    Accessible.role: Accessible.RadioButton
+                    checked: index === pick.use
+                    activeFocusOnTab: checked || activeFocus
                     Accessible.name: caption.text + ": " + text
-                    Accessible.checkable: true
-                    Accessible.checked: checked
-                    onClicked: parent.parent.picked(index)
+                    onClicked: pick.picked(index)
+                    Keys.onLeftPressed: pick.move(index - 1)
+                    Keys.onRightPressed: pick.move(index + 1)
                 }
             }
+        }
+        function move(to: int) {
+            const chip = options.itemAt(to)
+            if (!chip)
+                return
+            chip.forceActiveFocus(Qt.TabFocusReason)
+            picked(to)
         }
     }
 
     InkText {
+        objectName: "whichSize"
+        visible: section.oneOfSeveral && section.uses.count > 0
+        width: parent.width
+        text: section.uses.heading
+        font.pixelSize: Look.small
+        color: Look.soft
+    }
+    InkText {
         objectName: "hand"
+        width: parent.width
         text: section.uses.hand
         font.bold: section.uses.secondUse >= 0
-        Layout.fillWidth: true
     }
     InkText {
         visible: text
+        width: parent.width
         text: section.uses.differences
-        Layout.fillWidth: true
     }
     Pick {
         name: qsTr("One kind of riding")
         use: section.uses.firstUse
         onPicked: use => section.uses.chooseFirst(use)
-        Layout.fillWidth: true
     }
     Pick {
         name: qsTr("The other")
         use: section.uses.secondUse
         onPicked: use => section.uses.chooseSecond(use)
-        Layout.fillWidth: true
     }
     SetupGrid {
+        width: parent.width
         table: section.uses
         strip: section.strip
         name: section.uses.heading
         visible: section.uses.count > 0
-        Layout.fillWidth: true
     }
 }

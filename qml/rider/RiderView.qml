@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Layouts
 import QtQuick.Templates as T
 import Tripoise
 
@@ -13,6 +12,9 @@ FocusScope {
     readonly property alias drawing: drawing
     /// The least letters, at 1280 x 800; larger windows, larger letters.
     readonly property int letters: Math.round(28 * Math.max(1, Math.min(width / 1280, height / 800)) * (1 + 0.25 * (Look.textScale - 1)))
+
+    /// Of them, where words would not fit their place otherwise.
+    readonly property real leastShare: 0.6
 
     Accessible.role: Accessible.Pane
     Accessible.name: qsTr("For the rider")
@@ -35,136 +37,150 @@ FocusScope {
         }
     }
 
-    RowLayout {
-        anchors.fill: parent
-        anchors.margins: Look.wideGap
-        spacing: Look.wideGap
+    Item {
+        id: head
+        anchors { left: parent.left; right: parent.right; top: parent.top; margins: Look.wideGap }
+        height: Math.max(choices.height, leave.height)
 
-        ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: 64
+        Row {
+            id: choices
+            objectName: "riderChoices"
             spacing: Look.gap
-
-            Row {
-                id: choices
-                objectName: "riderChoices"
-                spacing: Look.gap
-                Accessible.role: Accessible.Grouping
-                Accessible.name: qsTr("Which bicycle")
-                Repeater {
-                    model: drawing.choices
-                    T.Button {
-                        id: choice
-                        required property var modelData
-                        readonly property bool current: drawing.which === modelData.which
-                        objectName: "rides" + modelData.which
-                        text: modelData.name
-                        font.family: Look.family
-                        font.pixelSize: view.letters
-                        font.bold: current
-                        focusPolicy: Qt.NoFocus
-                        padding: Look.hairGap
-                        leftPadding: Look.wideGap
-                        rightPadding: Look.wideGap
-                        implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
-                        implicitHeight: contentItem.implicitHeight + topPadding + bottomPadding
-                        Accessible.role: Accessible.RadioButton
-                        Accessible.name: text
-                        Accessible.checkable: true
-                        Accessible.checked: current
-                        onClicked: drawing.which = modelData.which
-                        contentItem: Text {
-                            text: choice.text
-                            font: choice.font
-                            color: choice.current ? Look.ink : Look.soft
-                        }
-                        background: Rectangle {
-                            color: choice.current || choice.hovered ? Look.tint : "transparent"
-                            radius: Look.radius
-                            border.width: 1
-                            border.color: choice.current ? Look.ink : Look.edge
-                            Rectangle {
-                                visible: choice.current
-                                anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-                                height: 4
-                                color: Look.ink
-                            }
+            Accessible.role: Accessible.Grouping
+            Accessible.name: qsTr("Which bicycle")
+            Repeater {
+                model: drawing.choices
+                T.Button {
+                    id: choice
+                    required property var modelData
+                    readonly property bool current: drawing.which === modelData.which
+                    objectName: "rides" + modelData.which
+                    text: modelData.name
+                    font.family: Look.family
+                    font.pixelSize: view.letters
+                    font.bold: current
+                    focusPolicy: Qt.NoFocus
+                    padding: Look.hairGap
+                    leftPadding: Look.wideGap
+                    rightPadding: Look.wideGap
+                    implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
+                    implicitHeight: contentItem.implicitHeight + topPadding + bottomPadding
+                    Accessible.role: Accessible.RadioButton
+                    Accessible.name: text
+                    Accessible.checkable: true
+                    Accessible.checked: current
+                    onClicked: drawing.which = modelData.which
+                    contentItem: Text {
+                        text: choice.text
+                        font: choice.font
+                        color: choice.current ? Look.ink : Look.soft
+                    }
+                    background: Rectangle {
+                        color: choice.current || choice.hovered ? Look.tint : "transparent"
+                        radius: Look.radius
+                        border.width: 1
+                        border.color: choice.current ? Look.ink : Look.edge
+                        Rectangle {
+                            visible: choice.current
+                            anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+                            height: 4
+                            color: Look.ink
                         }
                     }
                 }
             }
+        }
+        InkText {
+            objectName: "riderTitle"
+            anchors { left: choices.right; right: leave.left; margins: Look.wideGap; verticalCenter: parent.verticalCenter }
+            text: drawing.title
+            font.pixelSize: view.letters
+            font.bold: true
+            wrapMode: Text.NoWrap
+            elide: Text.ElideRight
+        }
+        InkButton {
+            id: leave
+            objectName: "leaveRider"
+            bare: true
+            iconName: "close"
+            hint: qsTr("Back to the bench (Esc)")
+            focusPolicy: Qt.NoFocus
+            anchors { right: parent.right; verticalCenter: parent.verticalCenter }
+            onClicked: view.leave()
+        }
+    }
+
+    Item {
+        id: page
+        anchors { left: parent.left; right: parent.right; top: head.bottom; bottom: parent.bottom; margins: Look.wideGap }
+
+        Item {
+            id: ride
+            anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
+            width: Math.round(Math.min(0.54 * page.width, page.height))
+
             RiderBoard {
                 id: drawing
                 objectName: "riderDrawing"
                 session: view.session
                 night: Look.night
-                Layout.fillWidth: true
-                Layout.fillHeight: true
+                anchors { left: parent.left; right: parent.right; top: parent.top; bottom: change.top; bottomMargin: Look.smallGap }
                 Accessible.role: Accessible.Graphic
                 Accessible.name: title
                 Accessible.description: description
             }
             InkText {
-                objectName: "riderTitle"
-                text: drawing.title
-                font.pixelSize: Math.round(1.35 * view.letters)
-                font.bold: true
-                Layout.fillWidth: true
-            }
-            InkText {
+                id: change
                 objectName: "riderChange"
+                anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
+                height: Math.ceil(2 * 1.25 * view.letters) // as high with one line as with two
                 text: drawing.change
                 font.pixelSize: view.letters
-                Layout.fillWidth: true
-                Layout.preferredHeight: 2 * 1.25 * view.letters // as high with one line as with two
+                fontSizeMode: Text.Fit
+                minimumPixelSize: Math.round(view.leastShare * view.letters)
                 verticalAlignment: Text.AlignTop
             }
         }
 
-        ColumnLayout {
-            Layout.fillWidth: true
-            Layout.fillHeight: true
-            Layout.preferredWidth: 36
-            Layout.maximumWidth: 620
-            spacing: Look.gap
+        Column {
+            id: reasons
+            anchors { left: ride.right; right: parent.right; top: parent.top; bottom: parent.bottom; leftMargin: Look.wideGap }
+            spacing: Look.wideGap
+            readonly property real each: Math.floor((height - (count - 1) * spacing) / Math.max(1, count))
+            readonly property int count: drawing.reasons.length
             Repeater {
                 model: drawing.reasons
-                ColumnLayout {
+                Item {
                     id: reason
                     required property var modelData
                     required property int index
-                    spacing: Look.hairGap
-                    Layout.fillWidth: true
-                    Layout.fillHeight: true
+                    width: reasons.width
+                    height: reasons.each
+
                     Vignette {
+                        id: picture
                         objectName: "vignette" + reason.index
                         board: drawing
                         kind: reason.modelData.kind
-                        Layout.fillWidth: true
-                        Layout.fillHeight: true
+                        letters: Math.round(Math.min(0.8 * view.letters, reason.height / 8))
+                        anchors { left: parent.left; top: parent.top; bottom: parent.bottom }
+                        width: Math.round(Math.min(1.3 * reason.height, 0.52 * reason.width))
                         Accessible.role: Accessible.Graphic
                         Accessible.name: reason.modelData.title
                         Accessible.description: reason.modelData.text
                     }
                     InkText {
                         objectName: "reason" + reason.index
+                        anchors { left: picture.right; right: parent.right; top: parent.top; bottom: parent.bottom; leftMargin: Look.wideGap }
                         text: reason.modelData.text
                         font.pixelSize: view.letters
-                        Layout.fillWidth: true
+                        fontSizeMode: Text.Fit
+                        minimumPixelSize: Math.round(view.leastShare * view.letters)
+                        verticalAlignment: Text.AlignVCenter
                     }
                 }
             }
         }
-    }
-
-    InkButton {
-        objectName: "leaveRider"
-        bare: true
-        iconName: "close"
-        hint: qsTr("Back to the bench (Esc)")
-        focusPolicy: Qt.NoFocus
-        anchors { right: parent.right; top: parent.top; margins: Look.hairGap }
-        onClicked: view.leave()
     }
 }

@@ -21,7 +21,7 @@ Sheet {
             text: parent.pressed
             font.bold: true
             wrapMode: Text.NoWrap
-            Layout.preferredWidth: 130 * Look.textScale
+            Layout.preferredWidth: 140 * Look.textScale
             Accessible.ignored: true
         }
         InkText {

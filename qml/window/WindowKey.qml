@@ -5,7 +5,8 @@ Shortcut {
     property string keys
     property string what
     property string also
-    readonly property string said: nativeText
-    sequences: also ? [keys, also] : [keys]
+    readonly property string said: what ? nativeText : "" // anew in another language, as `what` is
+    sequence: keys // its native text is this one's alone
+    sequences: also ? [also] : []
     context: Qt.WindowShortcut
 }

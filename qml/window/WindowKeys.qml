@@ -27,7 +27,7 @@ Item {
     ]
     /// Keys that work where the focus is; told in the list alone.
     readonly property var local: [
-        { keys: "Ctrl+1 … 6", what: qsTr("the usual mixes of riding") },
+        { keys: qsTr("Ctrl+1 … 6"), what: qsTr("the usual mixes of riding") },
         { keys: "0 … 9", what: qsTr("on a share of riding: that many tens of per cent") },
         { keys: "↑ ↓", what: qsTr("in a number: one step up or down") },
         { keys: "← → ↑ ↓", what: qsTr("on a handle of the drawing: move it 1 mm, with Shift 5 mm") },

@@ -13,6 +13,7 @@ namespace {
 constexpr double zoomStep = 1.25;
 // A new drawing keeps the old scale while it fills this much of what it could.
 constexpr double fillsEnough = 0.93;
+constexpr int pauseMs = 250;           // in editing, before the drawing is fitted anew
 constexpr double barelyMovedMm = 10.0; // of the view's edges since it was fitted
 
 } // namespace
@@ -24,6 +25,9 @@ Board::Board(QQuickItem* parent) : QQuickPaintedItem(parent)
     setActiveFocusOnTab(true);
     setOpaquePainting(true);
     setFlag(ItemIsFocusScope, false);
+    m_pause.setSingleShot(true);
+    m_pause.setInterval(pauseMs);
+    connect(&m_pause, &QTimer::timeout, this, [this] { refit(true); });
 }
 
 void Board::setSession(Session* session)
@@ -64,7 +68,7 @@ void Board::setNight(bool night)
         return;
     m_night = night;
     emit lookChanged();
-    repaintAll();
+    update();
 }
 
 void Board::setLetters(double px)
@@ -74,7 +78,7 @@ void Board::setLetters(double px)
     m_letters = px;
     emit lookChanged();
     refit(false);
-    repaintAll();
+    update();
 }
 
 void Board::setLayer(bool& layer, bool on)
@@ -88,7 +92,7 @@ void Board::setLayer(bool& layer, bool on)
     emit layersChanged();
     remake();
     refit(false);
-    repaintAll();
+    update();
 }
 
 bool Board::onContacts() const
@@ -105,7 +109,7 @@ void Board::setOnContacts(bool on)
     emit layersChanged();
     remake();
     refit(true);
-    repaintAll();
+    update();
 }
 
 double Board::crankDeg() const
@@ -168,7 +172,7 @@ void Board::viewportMoved()
 {
     m_settlingLabels = true;
     emit viewportChanged();
-    repaintAll();
+    update();
 }
 
 bool Board::hasBeside() const
@@ -220,8 +224,21 @@ void Board::sessionAnswered()
 {
     m_settlingLabels = true;
     remake();
-    refit(true);
-    repaintAll();
+    if (fitHolds())
+        m_pause.start();
+    else
+        refit(true);
+    update();
+}
+
+bool Board::fitHolds() const
+{
+    if (!m_viewport.whole())
+        return false;
+    const DrawingFit& fit = *m_viewport.whole();
+    const SideView::Bounds bounds = m_scene.still().bounds();
+    return area().contains(QRectF(fit.toPx({bounds.low.x(), bounds.high.y()}),
+                                  fit.toPx({bounds.high.x(), bounds.low.y()})));
 }
 
 void Board::remake()
@@ -258,17 +275,16 @@ void Board::refit(bool patiently)
     options.viewport.reset();
     const DrawingFit whole = fitSideView(area(), view, {}, options);
     if (patiently && m_viewport.whole()) {
-        const DrawingFit& old = *m_viewport.whole();
-        const bool inside = area().contains(QRectF(old.toPx({bounds.low.x(), bounds.high.y()}),
-                                                   old.toPx({bounds.high.x(), bounds.low.y()})));
-        const double ratio = old.pxPerMm / whole.pxPerMm;
-        if (inside && ratio > fillsEnough && ratio <= 1.0 / fillsEnough)
+        const double ratio = m_viewport.whole()->pxPerMm / whole.pxPerMm;
+        if (fitHolds() && ratio > fillsEnough && ratio <= 1.0 / fillsEnough) {
+            m_fittedTo = bounds;
             return;
+        }
     }
     m_viewport.setWhole(whole);
     m_fittedTo = bounds;
     emit viewportChanged();
-    repaintAll();
+    update();
 }
 
 void Board::geometryChange(const QRectF& now, const QRectF& before)
@@ -278,13 +294,13 @@ void Board::geometryChange(const QRectF& now, const QRectF& before)
         return;
     m_settlingLabels = true;
     refit(false);
-    repaintAll();
+    update();
 }
 
 void Board::itemChange(ItemChange change, const ItemChangeData& data)
 {
     if (change == ItemDevicePixelRatioHasChanged)
-        repaintAll();
+        update();
     QQuickPaintedItem::itemChange(change, data);
 }
 

@@ -17,6 +17,7 @@
 #include <QImage>
 #include <QPointer>
 #include <QQuickPaintedItem>
+#include <QTimer>
 
 namespace tripoise {
 
@@ -162,13 +163,30 @@ private:
         bool moved = false;
     };
 
+    /// All that the picture behind depends on: it is kept until one of these changes.
+    struct Behind {
+        QSize size;
+        double ratio = 1.0;
+        bool night = false;
+        Layers layers;
+        DrawingFit fit;
+        double thin = 0.0; ///< of lines, px
+        QRectF scene;
+        double groundY = 0.0;
+        std::array<WheelSketch, 4> wheels; ///< of the chosen, of the other
+        Point otherOffset = Point::Zero();
+
+        bool operator==(const Behind&) const = default;
+    };
+
     void setLayer(bool& layer, bool on);
     void sessionAnswered();
     void remake();              ///< scene and readouts
     void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
-    void repaintAll();          ///< also what is kept
     [[nodiscard]] DrawingOptions drawingOptions() const;
+    [[nodiscard]] bool fitHolds() const; ///< all that is drawn lies within the board
     [[nodiscard]] const Theme& theme() const;
+    [[nodiscard]] Behind behindOf(const Layout& layout, const DrawingOptions& options) const;
     const QImage& behind(const Layout& layout, const DrawingOptions& options);
     void paintHandles(QPainter& painter) const;
     void setFocused(std::optional<Handle> handle);
@@ -190,6 +208,7 @@ private:
     Readouts m_readouts;
     std::optional<Contacts> m_live; ///< while they are pulled
     Viewport m_viewport;
+    QTimer m_pause;
     SideView::Bounds m_fittedTo; ///< when the whole view was last worked out
     std::vector<LabelSpot> m_spots;
     std::optional<Drag> m_drag;
@@ -197,7 +216,7 @@ private:
     std::optional<Handle> m_hovered;
     bool m_settlingLabels = true; ///< labels may look for better places
     QImage m_behind;
-    bool m_behindStale = true;
+    std::optional<Behind> m_behindOf;
 };
 
 } // namespace tripoise

@@ -90,7 +90,6 @@ void Board::mouseMoveEvent(QMouseEvent* event)
         m_viewport.panBy(event->position() - m_drag->last);
         setCursor(Qt::ClosedHandCursor);
         emit viewportChanged();
-        m_behindStale = true;
         update();
     }
     m_drag->last = event->position();
@@ -165,7 +164,7 @@ void Board::wheelEvent(QWheelEvent* event)
     m_viewport.zoomBy(std::pow(wheelZoom, event->angleDelta().y() / wheelClick), event->position());
     m_settlingLabels = true;
     emit viewportChanged();
-    repaintAll();
+    update();
     event->accept();
 }
 

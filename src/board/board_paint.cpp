@@ -37,26 +37,41 @@ DrawingOptions Board::drawingOptions() const
     return options;
 }
 
-void Board::repaintAll()
+Board::Behind Board::behindOf(const Layout& layout, const DrawingOptions& options) const
 {
-    m_behindStale = true;
-    update();
+    const SideView& view = m_scene.view();
+    Behind of;
+    of.ratio = window() ? window()->effectiveDevicePixelRatio() : 1.0;
+    of.size = (area().size() * of.ratio).toSize();
+    of.night = m_night;
+    of.layers = options.layers;
+    of.fit = layout.fit;
+    of.thin = layout.steps.thin;
+    of.scene = layout.scene;
+    of.groundY = view.chosen.groundY;
+    of.wheels[0] = view.chosen.rear;
+    of.wheels[1] = view.chosen.front;
+    if (view.other) {
+        of.wheels[2] = view.other->rear;
+        of.wheels[3] = view.other->front;
+        of.otherOffset = view.otherOffset;
+    }
+    return of;
 }
 
 const QImage& Board::behind(const Layout& layout, const DrawingOptions& options)
 {
-    const double ratio = window() ? window()->effectiveDevicePixelRatio() : 1.0;
-    const QSize size = (area().size() * ratio).toSize();
-    if (!m_behindStale && m_behind.size() == size)
+    const Behind of = behindOf(layout, options);
+    if (m_behindOf == of)
         return m_behind;
-    if (m_behind.size() != size)
-        m_behind = QImage(size, QImage::Format_RGB32);
-    m_behind.setDevicePixelRatio(ratio);
+    if (m_behind.size() != of.size)
+        m_behind = QImage(of.size, QImage::Format_RGB32);
+    m_behind.setDevicePixelRatio(of.ratio);
     m_behind.fill(theme().paper);
     QPainter painter(&m_behind);
     painter.setRenderHint(QPainter::Antialiasing);
     paintBehind({painter, theme(), layout.fit, layout.steps}, m_scene.view(), layout, options);
-    m_behindStale = false;
+    m_behindOf = of;
     return m_behind;
 }
 
@@ -68,7 +83,7 @@ void Board::paint(QPainter* painter)
     }
     const DrawingOptions options = drawingOptions();
     const Layout layout = layOut(area(), m_scene.view(), {}, options);
-    m_spots = layout.spots;
+    m_spots = spotsOf(layout);
     m_settlingLabels = false;
 
     painter->setRenderHint(QPainter::Antialiasing);

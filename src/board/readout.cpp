@@ -4,6 +4,7 @@
 #include "wording/drawing_labels.h"
 #include "wording/findings.h"
 #include "wording/trial_words.h"
+#include "wording/words.h"
 
 namespace tripoise {
 namespace {
@@ -42,10 +43,10 @@ Readouts readoutsOf(const Scene& scene)
     if (!scene.tried())
         return readouts;
     const Tried& tried = *scene.tried();
-    readouts.pulled = pulledSentence(tried, scene.advised()->setup);
-    readouts.carry = wouldCarrySentence(tried);
-    readouts.nearest = nearestSentence(tried, *scene.prepared());
-    readouts.steering = steeringSentence(tried);
+    readouts.pulled = unbroken(pulledSentence(tried, scene.advised()->setup));
+    readouts.carry = unbroken(wouldCarrySentence(tried));
+    readouts.nearest = unbroken(nearestSentence(tried, *scene.prepared()));
+    readouts.steering = unbroken(steeringSentence(tried));
     for (const Finding& finding : tried.findings)
         if (finding.severity != Severity::Note && !isOfAJoint(finding.code))
             readouts.findings << QVariant::fromValue(

@@ -5,6 +5,7 @@
 #include "drawing/canvas.h"
 #include "drawing/painter.h"
 #include "wording/rider_words.h"
+#include "wording/words.h"
 
 #include <QPainter>
 
@@ -95,7 +96,7 @@ QString RiderBoard::change() const
 {
     if (!m_story.has(m_which) || !m_story.has(Ridden::Shown))
         return {};
-    return changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown));
+    return unbroken(changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown)));
 }
 
 QString RiderBoard::description() const
@@ -120,12 +121,15 @@ QVariantList RiderBoard::reasons() const
         return reasons;
     const SideView& shown = *m_story.of(Ridden::Shown);
     const SideView* beside = m_story.has(Ridden::Beside) ? &*m_story.of(Ridden::Beside) : nullptr;
-    using Kind = Vignette::Kind;
-    reasons << QVariant::fromValue(
-        RiderReason{Kind::BackAndArms, backTitle(), backWords(shown, beside)})
-            << QVariant::fromValue(RiderReason{Kind::Knee, kneeTitle(), kneeWords(shown, beside)})
-            << QVariant::fromValue(
-                   RiderReason{Kind::BarAgainstSaddle, barTitle(), barWords(shown, beside)});
+    const auto add = [&reasons](Vignette::Kind kind, const QString& title, const QString& words) {
+        reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
+    };
+    add(Vignette::BackAndArms, backTitle(), backWords(shown, beside));
+    if (m_story.kneeAtBar())
+        add(Vignette::KneeAndBar, kneeAndBarTitle(), kneeAndBarWords(shown, beside));
+    else
+        add(Vignette::Knee, kneeTitle(), kneeWords(shown, beside));
+    add(Vignette::BarAgainstSaddle, barTitle(), barWords(shown, beside));
     return reasons;
 }
 

@@ -2,23 +2,28 @@
 #include "board/rider_story.h"
 
 #include "advice/trial.h"
+#include "drawing/knee_room.h"
+
+#include <algorithm>
 
 namespace tripoise {
 
 void RiderStory::make(const Session& session)
 {
-    m_views = {};
+    *this = RiderStory();
     const Solution& solution = session.solution();
     const auto shown = session.shownCandidate();
     if (!shown || !solution.prepared || !solution.tables)
         return;
     const Advice& advice = solution.advice;
     const Riding& riding = solution.fitting.riding;
-    const auto view = [&](std::size_t candidate, const Tried* tried) {
+    const auto view = [&](std::size_t candidate, const Tried* tried,
+                          std::optional<Angle> crank = {}) {
         Shown what;
         what.chosen = candidate;
         what.registration = Registration::Contacts;
         what.tried = tried;
+        what.crank = crank;
         SideView made =
             makeSideView(advice, what, riding.mix, *solution.prepared, *solution.tables);
         return made.rider ? std::optional(std::move(made)) : std::nullopt;
@@ -26,6 +31,13 @@ void RiderStory::make(const Session& session)
     m_views[static_cast<std::size_t>(Ridden::Shown)] = view(*shown, nullptr);
     if (const auto beside = session.besideCandidate())
         m_views[static_cast<std::size_t>(Ridden::Beside)] = view(*beside, nullptr);
+
+    if (const auto& ridden = of(Ridden::Shown)) {
+        const KneeRoom room = roomAtTheKnee(*ridden);
+        const auto& beside = of(Ridden::Beside);
+        if (std::min(room.mm, beside ? roomAtTheKnee(*beside).mm : room.mm) < barNearKneeMm)
+            m_kneeAtBar = view(*shown, nullptr, room.crank);
+    }
 
     const Candidate& candidate = advice.candidates[*shown];
     const auto contacts =

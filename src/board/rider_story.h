@@ -25,11 +25,15 @@ public:
         return m_views[static_cast<std::size_t>(which)];
     }
     [[nodiscard]] bool has(Ridden which) const { return of(which).has_value(); }
+    /// The size looked at with the crank where the knee is nearest to the bar; empty where it keeps
+    /// well clear of it, on the size beside as well.
+    [[nodiscard]] const std::optional<SideView>& kneeAtBar() const { return m_kneeAtBar; }
     /// Holds all of them.
     [[nodiscard]] SideView::Bounds bounds() const;
 
 private:
     std::array<std::optional<SideView>, allRidden.size()> m_views;
+    std::optional<SideView> m_kneeAtBar;
 };
 
 } // namespace tripoise

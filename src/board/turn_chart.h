@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Knee and hip over one turn of the crank, as a strip: from the top of the turn, clockwise as one
-// rides.
+// rides. What the lines are stands above them, as much of it as there is room for.
 #pragma once
 
 #include "board/board.h"
@@ -21,6 +21,8 @@ public:
     void setBoard(Board* board);
     [[nodiscard]] const QString& description() const { return m_description; }
 
+    /// Below the legend.
+    [[nodiscard]] QRectF plot() const;
     /// Where an angle at a place of the turn is drawn.
     [[nodiscard]] QPointF placeOf(double crankDeg, double angleDeg) const;
 
@@ -32,9 +34,13 @@ signals:
 
 private:
     void follow();
+    void paintLegend(QPainter& painter, const Theme& theme) const;
+    void paintRange(QPainter& painter, const Theme& theme, const JointAngle& knee) const;
 
     QPointer<Board> m_board;
     QString m_description;
+    double m_lowDeg = 0.0; ///< at the plot's floor and at its top
+    double m_highDeg = 130.0;
 };
 
 } // namespace tripoise

@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: MIT
 #include "board/vignette.h"
 
-#include "drawing/canvas.h"
+#include "board/vignette_marks.h"
+#include "drawing/knee_room.h"
+#include "drawing/paint_bike.h"
 #include "drawing/paint_rider.h"
 #include "drawing/painter.h"
+#include "wording/trial_words.h"
 
+#include <QFontMetricsF>
 #include <QPainter>
 
 #include <algorithm>
@@ -12,62 +16,238 @@
 namespace tripoise {
 namespace {
 
-constexpr double besideMm = 70.0;  // around what is looked at
-constexpr double lowerLimbs = 0.5; // of the thigh, above the knee
+// Shares of stature around a joint that a body takes.
+constexpr double aroundHead = 0.085;
+constexpr double aroundBody = 0.06;
+constexpr double aroundBarMm = 25.0;
+constexpr double besideBarMm = 70.0;  // where the first height is measured, ahead of the bar
+constexpr double marginShare = 0.04;  // of the picture's shorter side
+constexpr double arrowLetters = 0.34; // of the letters' height
+constexpr double thighShown = 0.55;   // of it, above a knee
+constexpr double kneeFan = 0.8;       // of the shank
+constexpr double rowOfLetters = 1.3;
 
-/// A box round points.
-SideView::Bounds around(std::initializer_list<Point> points, double by)
-{
-    SideView::Bounds bounds{*points.begin(), *points.begin()};
-    for (const Point& point : points) {
-        bounds.low = bounds.low.cwiseMin(point);
-        bounds.high = bounds.high.cwiseMax(point);
+/// A box that grows.
+class Box {
+public:
+    void add(const Point& point, double around = 0.0)
+    {
+        const Point by(around, around);
+        if (m_empty)
+            m_bounds = {point - by, point + by};
+        m_bounds.low = m_bounds.low.cwiseMin(point - by);
+        m_bounds.high = m_bounds.high.cwiseMax(point + by);
+        m_empty = false;
     }
-    bounds.low -= Point(by, by);
-    bounds.high += Point(by, by);
-    return bounds;
+    [[nodiscard]] const SideView::Bounds& bounds() const { return m_bounds; }
+
+private:
+    SideView::Bounds m_bounds;
+    bool m_empty = true;
+};
+
+void addSaddle(Box& box, const BikeSketch& bike)
+{
+    box.add(bike.saddle->tail, aroundBarMm);
+    box.add(bike.saddle->nose, aroundBarMm);
 }
 
-SideView::Bounds boundsOf(int kind, const SideView& view)
+void addBar(Box& box, const SideView& view)
+{
+    for (const Point& point : view.chosen.cockpit->bar.curve)
+        box.add(point, aroundBarMm);
+    for (const Point& point : view.chosen.cockpit->bar.lever)
+        box.add(point);
+    box.add(view.rider->grip, 2.0 * aroundBarMm);
+}
+
+double barAhead(const SideView& view)
+{
+    double ahead = view.rider->grip.x();
+    for (const Point& point : view.chosen.cockpit->bar.curve)
+        ahead = std::max(ahead, point.x());
+    for (const Point& point : view.chosen.cockpit->bar.lever)
+        ahead = std::max(ahead, point.x());
+    return ahead;
+}
+
+void add(Box& box, int kind, const SideView& view)
 {
     const RiderSketch& rider = *view.rider;
+    const double s = rider.statureMm;
     switch (kind) {
     case Vignette::BackAndArms:
-        return around({rider.hip, rider.shoulder, rider.head, rider.grip}, 1.6 * besideMm);
+        addSaddle(box, view.chosen);
+        box.add(rider.head, aroundHead * s);
+        box.add(rider.shoulder, aroundBody * s);
+        box.add(rider.hip, aroundBody * s);
+        addBar(box, view);
+        break;
     case Vignette::Knee:
-        return around({rider.near.toe, rider.near.heel, rider.far.knee, rider.near.knee,
-                       rider.near.knee + lowerLimbs * (rider.near.hip - rider.near.knee),
-                       rider.grip},
-                      besideMm);
-    default: break;
+        box.add(rider.near.knee + thighShown * (rider.near.hip - rider.near.knee),
+                0.5 * aroundBody * s);
+        box.add(rider.near.knee, aroundBody * s);
+        box.add(rider.near.heel, 2.0 * aroundBarMm);
+        box.add(rider.near.toe, 2.0 * aroundBarMm);
+        break;
+    case Vignette::KneeAndBar:
+        addSaddle(box, view.chosen);
+        box.add(rider.near.hip, aroundBody * s);
+        box.add(rider.near.knee, aroundBody * s);
+        addBar(box, view);
+        break;
+    default:
+        addSaddle(box, view.chosen);
+        addBar(box, view);
+        box.add({barAhead(view) + 2.0 * besideBarMm, rider.grip.y()});
+        break;
     }
-    return around({view.chosen.saddle->tail, view.chosen.saddle->point, rider.grip}, besideMm);
 }
 
-void paintLines(const Canvas& c, const RiderSketch& rider)
+const JointAngle& joint(const SideView& view, Joint which)
 {
-    const std::vector<Point> body{rider.hip, rider.shoulder, rider.elbow, rider.grip};
-    const std::vector<Point> leg{rider.near.hip, rider.near.knee, rider.near.ankle};
-    c.noFill();
-    c.pen(c.theme.other, 2.0, Qt::DashLine);
-    c.polyline(body);
-    c.polyline(leg);
+    return *std::find_if(view.rider->angles.begin(), view.rider->angles.end(),
+                         [which](const JointAngle& angle) { return angle.joint == which; });
 }
 
-/// How far the bar is below or above the saddle, between two levels.
-void paintDrop(const Canvas& c, const SideView& view, const QColor& color, Qt::PenStyle style,
-               double ahead)
+double dropOf(const SideView& view)
 {
-    const Point saddle = view.chosen.saddle->point;
-    const Point grip = view.rider->grip;
-    const double x = grip.x() + ahead;
-    c.noFill();
-    c.pen(color, 1.0, Qt::DotLine);
-    c.line(saddle, {x + besideMm, saddle.y()});
-    c.pen(color, 2.0, style);
-    c.line(grip, {x + 0.4 * besideMm, grip.y()});
-    c.line({x, saddle.y()}, {x, grip.y()});
+    return view.chosen.saddle->point.y() - view.rider->grip.y();
 }
+
+/// Where the height of the bar is measured: each size a step further ahead.
+Point spanOf(const SideView& view, const SideView& first, int step)
+{
+    return {barAhead(first) + (1.0 + 0.8 * step) * besideBarMm, view.rider->grip.y()};
+}
+
+/// The marks of a picture, on what is drawn.
+class Marks {
+public:
+    Marks(const Canvas& canvas, const SideView& shown, const SideView* beside, double letters)
+        : m_c(canvas), m_shown(shown), m_beside(beside), m_letters(letters),
+          m_line(std::max(2.0, 0.12 * letters))
+    {
+    }
+
+    void back(const QRectF& area) const
+    {
+        const JointAngle& trunk = joint(m_shown, Joint::Trunk);
+        const JointAngle& elbow = joint(m_shown, Joint::Elbow);
+        const double length = (m_shown.rider->shoulder - m_shown.rider->hip).norm();
+        const bool locked = elbow.value < elbow.low;
+        if (locked)
+            paintFan(m_c, elbow, 0.0, 0.5 * length);
+        else
+            paintFan(m_c, trunk, 0.0, 1.15 * length);
+        if (m_beside)
+            lines(bodyLine(*m_beside->rider), m_c.theme.other, Qt::DashLine);
+        lines(bodyLine(*m_shown.rider), m_c.theme.ink, Qt::SolidLine);
+        verdict(area, trunk.comfortable() && !locked);
+    }
+
+    void knee(const QRectF& area) const
+    {
+        const JointAngle& knee = joint(m_shown, Joint::Knee);
+        const LegPoints& leg = m_shown.rider->near;
+        const double shank = (leg.ankle - leg.knee).norm();
+        paintFan(m_c, knee, 0.0, kneeFan * shank);
+        m_c.noFill();
+        m_c.pen(m_c.theme.ink, 1.0, Qt::DotLine);
+        m_c.line(knee.at, knee.at + 1.1 * kneeFan * shank * along(knee.zero));
+        m_c.pen(m_c.theme.ink, 1.5);
+        m_c.arc(knee.at, 0.7 * kneeFan * shank, knee.directionOf(knee.value), knee.zero);
+        if (m_beside)
+            lines(legLine(*m_beside->rider), m_c.theme.other, Qt::DashLine);
+        lines(legLine(*m_shown.rider), m_c.theme.ink, Qt::SolidLine);
+        // The angle, ahead of what is shaded.
+        const QFont font = fontOf(m_letters, QFont::DemiBold);
+        const QString words = jointValue(knee);
+        const QFontMetricsF metrics(font);
+        const QPointF at = m_c.px(knee.at + 0.7 * kneeFan * shank * along(knee.zero));
+        QRectF box(0.0, 0.0, metrics.horizontalAdvance(words) + 2.0, metrics.height());
+        box.moveCenter(at);
+        box.moveLeft(std::min(at.x() + 0.5 * m_letters, area.right() - box.width()));
+        write(box, words, font, m_c.theme.ink, Qt::AlignLeft);
+        verdict(area, knee.comfortable());
+    }
+
+    void kneeAndBar(const QRectF& area, const SideView& turned) const
+    {
+        const KneeRoom room = roomAtTheKnee(m_shown);
+        lines(legLine(*turned.rider), m_c.theme.ink, Qt::SolidLine);
+        m_c.noFill();
+        m_c.pen(m_c.theme.ink, m_line);
+        paintSpan(m_c, m_c.px(room.front), m_c.px(room.bar), arrowLetters * m_letters);
+        if (room.mm <= 0.0)
+            verdict(area, false);
+    }
+
+    /// The heights are written in the top right corner, over where they are measured.
+    void heights(const QRectF& area) const
+    {
+        const Point saddle = m_shown.chosen.saddle->point;
+        m_c.noFill();
+        m_c.pen(m_c.theme.ink, 1.0, Qt::DotLine);
+        m_c.line(saddle, {spanOf(m_shown, m_shown, m_beside ? 2 : 1).x(), saddle.y()});
+        height(m_shown, 0, m_c.theme.ink, Qt::SolidLine);
+        if (m_beside)
+            height(*m_beside, 1, m_c.theme.other, Qt::DashLine);
+        const QFont font = fontOf(m_letters, QFont::DemiBold);
+        const double inset = 0.4 * m_letters;
+        QRectF box(inset, inset, area.width() - 2.0 * inset, rowOfLetters * m_letters);
+        write(box, measuredOn(m_shown, std::abs(dropOf(m_shown))), font, m_c.theme.ink,
+              Qt::AlignRight);
+        if (m_beside)
+            write(box.translated(0.0, box.height()),
+                  measuredOn(*m_beside, std::abs(dropOf(*m_beside))), font, m_c.theme.otherText,
+                  Qt::AlignRight);
+    }
+
+private:
+    void lines(const std::vector<Point>& line, const QColor& color, Qt::PenStyle style) const
+    {
+        m_c.noFill();
+        m_c.pen(color, m_line, style);
+        m_c.polyline(line);
+    }
+
+    void height(const SideView& view, int step, const QColor& color, Qt::PenStyle style) const
+    {
+        const Point grip = view.rider->grip;
+        const Point span = spanOf(view, m_shown, step);
+        m_c.noFill();
+        m_c.pen(color, std::max(1.0, 0.5 * m_line), style);
+        m_c.line(grip, span + Point(0.3 * besideBarMm, 0.0));
+        m_c.pen(color, m_line);
+        paintSpan(m_c, m_c.px(Point(span.x(), view.chosen.saddle->point.y())), m_c.px(span),
+                  arrowLetters * m_letters);
+    }
+
+    void verdict(const QRectF& area, bool kept) const
+    {
+        const double size = 1.3 * m_letters;
+        const double inset = 0.4 * m_letters;
+        paintVerdict(m_c, area.topLeft() + QPointF(inset, inset), size, kept);
+    }
+
+    void write(const QRectF& box, const QString& words, const QFont& font, const QColor& color,
+               Qt::AlignmentFlag aligned) const
+    {
+        QColor paper = m_c.theme.paper;
+        paper.setAlphaF(0.8F);
+        m_c.painter.fillRect(box.adjusted(-3.0, 0.0, 3.0, 0.0), paper);
+        m_c.painter.setFont(font);
+        m_c.painter.setPen(color);
+        m_c.painter.drawText(box, aligned | Qt::AlignVCenter, words);
+    }
+
+    const Canvas& m_c;
+    const SideView& m_shown;
+    const SideView* m_beside;
+    double m_letters;
+    double m_line;
+};
 
 } // namespace
 
@@ -97,21 +277,56 @@ void Vignette::setKind(int kind)
     update();
 }
 
-DrawingFit Vignette::drawingFit() const
+void Vignette::setLetters(double px)
+{
+    if (m_letters == px)
+        return;
+    m_letters = px;
+    emit lettersChanged();
+    update();
+}
+
+const SideView& Vignette::drawn() const
 {
     const RiderStory& story = m_board->story();
-    SideView::Bounds bounds = boundsOf(m_kind, *story.of(Ridden::Shown));
-    if (story.has(Ridden::Beside)) {
-        const SideView::Bounds beside = boundsOf(m_kind, *story.of(Ridden::Beside));
-        bounds.low = bounds.low.cwiseMin(beside.low);
-        bounds.high = bounds.high.cwiseMax(beside.high);
+    return m_kind == KneeAndBar && story.kneeAtBar() ? *story.kneeAtBar()
+                                                     : *story.of(Ridden::Shown);
+}
+
+SideView::Bounds Vignette::subject() const
+{
+    Box box;
+    add(box, m_kind, drawn());
+    const auto& beside = m_board->story().of(Ridden::Beside);
+    if (beside && m_kind != KneeAndBar)
+        add(box, m_kind, *beside);
+    return box.bounds();
+}
+
+QRectF Vignette::pictured() const
+{
+    const double margin = marginShare * std::min(width(), height());
+    QRectF area(margin, margin, width() - 2.0 * margin, height() - 2.0 * margin);
+    if (m_kind == BarAgainstSaddle) { // below what is written
+        const int rows = m_board->story().has(Ridden::Beside) ? 2 : 1;
+        area.setTop(std::min(area.center().y(), (rows * rowOfLetters + 1.6) * m_letters));
     }
-    const Point size = bounds.high - bounds.low;
+    return area;
+}
+
+DrawingFit Vignette::drawingFit() const
+{
+    const SideView::Bounds bounds = subject();
+    const QRectF area = pictured();
+    const Point size = (bounds.high - bounds.low).cwiseMax(1.0);
     const Point middle = 0.5 * (bounds.low + bounds.high);
     DrawingFit fit;
-    fit.pxPerMm = std::min(width() / size.x(), height() / size.y());
-    fit.origin = {0.5 * width() - fit.pxPerMm * middle.x(),
-                  0.5 * height() + fit.pxPerMm * middle.y()};
+    fit.pxPerMm = std::min(area.width() / size.x(), area.height() / size.y());
+    // Heights stand under their words; all else in the middle.
+    const double spare = area.height() - fit.pxPerMm * size.y();
+    const double down = m_kind == BarAgainstSaddle ? -0.5 * spare : 0.0;
+    fit.origin = {area.center().x() - fit.pxPerMm * middle.x(),
+                  area.center().y() + down + fit.pxPerMm * middle.y()};
     return fit;
 }
 
@@ -120,27 +335,30 @@ void Vignette::paint(QPainter* painter)
     if (!m_board || !m_board->story().has(Ridden::Shown) || width() < 4.0 || height() < 4.0)
         return;
     const SideView& shown = *m_board->story().of(Ridden::Shown);
+    const auto& other = m_board->story().of(Ridden::Beside);
+    const SideView* beside = other ? &*other : nullptr;
     const Theme theme = m_board->night() ? Theme::night() : Theme::day();
     const QRectF area(0.0, 0.0, width(), height());
-    DrawingOptions options;
-    options.furniture = false;
-    options.words = false;
-    options.viewport = drawingFit();
-    options.layers.angles = false;
-    options.layers.ground = false;
-    options.layers.rider = m_kind != BarAgainstSaddle;
-    painter->setClipRect(area);
-    paintSideView(*painter, area, shown, theme, {}, options);
-
     painter->setRenderHint(QPainter::Antialiasing);
-    const Canvas c{*painter, theme, *options.viewport, stepsFor(area.size(), 11.0)};
-    const auto& beside = m_board->story().of(Ridden::Beside);
+    painter->setClipRect(area);
+    painter->fillRect(area, theme.paper);
+
+    const Canvas c{*painter, theme, drawingFit(), stepsFor(area.size(), 11.0)};
+    const SideView& view = drawn();
     if (m_kind == BarAgainstSaddle) {
-        paintDrop(c, shown, theme.ink, Qt::SolidLine, besideMm);
-        if (beside)
-            paintDrop(c, *beside, theme.other, Qt::DashLine, 1.6 * besideMm);
-    } else if (beside) {
-        paintLines(c, *beside->rider);
+        paintBike(c, view.chosen);
+    } else { // the far leg and the wheels would only be in the way
+        paintFigure(c, *view.rider);
+        paintBike(c, view.chosen);
+        paintNearLimbs(c, *view.rider);
+    }
+
+    const Marks marks(c, shown, beside, m_letters);
+    switch (m_kind) {
+    case BackAndArms: marks.back(area); break;
+    case Knee: marks.knee(area); break;
+    case KneeAndBar: marks.kneeAndBar(area, view); break;
+    default: marks.heights(area); break;
     }
     painter->setPen(QPen(theme.hair, 1.0));
     painter->setBrush(Qt::NoBrush);

@@ -2,10 +2,9 @@
 #include "brief/parts_model.h"
 
 #include "brief/keys.h"
-#include "brief/part_entries.h"
+#include "brief/part_kinds.h"
 #include "command/tables.h"
 #include "document/fitting.h"
-#include "wording/entry_words.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -16,106 +15,6 @@ QHash<int, QByteArray> PartsModel::roleNames() const
 }
 
 namespace {
-
-// What the four lists have each of their own.
-
-const PartDefaults& usual()
-{
-    return shippedTables().parts;
-}
-
-std::span<const EntryOf<Stem>> entriesOf(Stems, const Stem&)
-{
-    return stemEntries();
-}
-std::span<const EntryOf<Bar>> entriesOf(Bars, const Bar& bar)
-{
-    return barEntries(bar.kind);
-}
-std::span<const EntryOf<double>> entriesOf(Spacers, double)
-{
-    return spacerEntries();
-}
-std::span<const EntryOf<double>> entriesOf(Cranks, double)
-{
-    return crankEntries();
-}
-
-QString textOf(const Stem& stem)
-{
-    return stemText(stem);
-}
-QString textOf(const Bar& bar)
-{
-    return barText(bar);
-}
-QString textOf(double piece)
-{
-    return pieceText(piece);
-}
-
-QString clampsOf(const Stem& stem)
-{
-    return stemClamps(stem, usual());
-}
-QString clampsOf(const Bar& bar)
-{
-    return barClamps(bar, usual());
-}
-QString clampsOf(double)
-{
-    return {};
-}
-
-QString noteOf(const Stem& stem, const Stock& fitting, const std::vector<double>& steerersMm)
-{
-    if (fitsNoSteerer(stem, steerersMm, usual()))
-        return noSteererText(steerersMm);
-    return clampsNoBar(stem, fitting, usual()) ? noBarText(stem, usual()) : QString();
-}
-QString noteOf(const Bar& bar, const Stock& fitting, const std::vector<double>&)
-{
-    return clampedByNone(bar, fitting, usual()) ? noStemText(bar, usual()) : QString();
-}
-QString noteOf(double, const Stock&, const std::vector<double>&)
-{
-    return {};
-}
-
-QString stepName(Stems)
-{
-    return Words::tr("Stems in the box");
-}
-QString stepName(Bars)
-{
-    return Words::tr("Bars in the box");
-}
-QString stepName(Spacers)
-{
-    return Words::tr("Spacers in the box");
-}
-QString stepName(Cranks)
-{
-    return Words::tr("Cranks in the box");
-}
-
-// The next new part is like the last, but for what tells it apart.
-Stem nextAfter(Stem stem)
-{
-    stem.lengthMm = 0.0;
-    return stem;
-}
-Bar nextAfter(const Bar& bar)
-{
-    Bar next;
-    next.kind = bar.kind;
-    next.barClampMm = bar.barClampMm;
-    return next;
-}
-double nextAfter(double)
-{
-    return 0.0;
-}
 
 template <typename List> class PartsModelOf : public PartsModel {
     using Part = typename List::Part;

@@ -257,11 +257,11 @@ QString TodayModel::note() const
         return tapeTooShortText();
     if (!m_taken.barBelowMm && !m_taken.noseToBarMm)
         return {};
-    QStringList needs;
+    std::vector<std::string_view> needs;
     for (const auto& one : saddleEntries())
         if (!one.read(m_taken))
-            needs << entryName(one.key).toLower();
-    if (!needs.isEmpty())
+            needs.emplace_back(one.key);
+    if (!needs.empty())
         return neededForGripText(needs);
     return withContacts(bike(), m_taken, parts()) == bike() ? QString() : notBelievableText();
 }

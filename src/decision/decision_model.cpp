@@ -10,7 +10,8 @@
 
 namespace tripoise {
 
-ToldSection::ToldSection(const Section& section) : m_heading(section.heading)
+ToldSection::ToldSection(const Section& section)
+    : m_heading(section.heading), m_meaning(section.meaning)
 {
     for (const QString& item : section.items)
         m_items << unbroken(item);

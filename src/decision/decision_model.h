@@ -16,6 +16,7 @@ class ToldSection {
     QML_ANONYMOUS
     Q_PROPERTY(QString heading READ heading)
     Q_PROPERTY(QStringList items READ items)
+    Q_PROPERTY(QString meaning READ meaning)
 
 public:
     ToldSection() = default;
@@ -23,12 +24,14 @@ public:
 
     [[nodiscard]] const QString& heading() const { return m_heading; }
     [[nodiscard]] const QStringList& items() const { return m_items; }
+    [[nodiscard]] const QString& meaning() const { return m_meaning; }
 
     bool operator==(const ToldSection&) const = default;
 
 private:
     QString m_heading;
     QStringList m_items;
+    QString m_meaning;
 };
 
 class DecisionModel : public QObject {

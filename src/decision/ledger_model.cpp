@@ -21,27 +21,18 @@ QVariantList stepsInWords()
     for (const double factor : weightFactors)
         steps << QVariantMap{{QStringLiteral("text"), weightSign(factor)},
                              {QStringLiteral("value"), factor},
-                             {QStringLiteral("hint"), weightWord(factor)}};
+                             {QStringLiteral("hint"), weightWord(factor)},
+                             {QStringLiteral("spoken"), weightWord(factor)}};
     return steps;
 }
 
-/// What no size avoids: the hands cannot be in the best place of every use of a mix at once. It tells
-/// nothing for or against, and would dwarf all that does.
-double unavoidablePosture(const std::vector<Candidate>& candidates)
+/// What no set-up of the size avoids: the hands cannot be in the best place of every use of a mix
+/// at once. It tells nothing against what is in the box, and would dwarf all that does.
+double avoidable(const LedgerEntry& entry, const AdvisedSetup& setup)
 {
-    std::optional<double> least;
-    for (const Candidate& candidate : candidates)
-        if (candidate.best)
-            least = std::min(least.value_or(candidate.best->leastPosturePoints),
-                             candidate.best->leastPosturePoints);
-    return least.value_or(0.0);
-}
-
-QString betterOf(double shownPoints, double besidePoints)
-{
-    if (std::abs(shownPoints - besidePoints) < leastTold)
-        return QStringLiteral("even");
-    return shownPoints < besidePoints ? QStringLiteral("shown") : QStringLiteral("beside");
+    return entry.consideration == Consideration::Posture
+               ? std::max(0.0, entry.points - setup.leastPosturePoints)
+               : entry.points;
 }
 
 } // namespace
@@ -61,9 +52,11 @@ QVariant LedgerModel::data(const QModelIndex& index, int role) const
     case Name: return row.name;
     case ShownValue: return row.shownValue;
     case BesideValue: return row.besideValue;
-    case ShownBar: return row.shownBar;
-    case BesideBar: return row.besideBar;
+    case ForShown: return row.forShown;
+    case ForBeside: return row.forBeside;
+    case Against: return row.against;
     case Better: return row.better;
+    case Remark: return row.remark;
     case Quiet: return row.quiet;
     case About: return row.about;
     case AboutWeighing: return row.aboutWeighing;
@@ -76,10 +69,20 @@ QVariant LedgerModel::data(const QModelIndex& index, int role) const
 
 QHash<int, QByteArray> LedgerModel::roleNames() const
 {
-    return {{Name, "name"},         {ShownValue, "shownValue"}, {BesideValue, "besideValue"},
-            {ShownBar, "shownBar"}, {BesideBar, "besideBar"},   {Better, "better"},
-            {Quiet, "quiet"},       {About, "about"},           {AboutWeighing, "aboutWeighing"},
-            {Factor, "factor"},     {Weight, "weight"},         {Spoken, "spoken"}};
+    return {{Name, "name"},
+            {ShownValue, "shownValue"},
+            {BesideValue, "besideValue"},
+            {ForShown, "forShown"},
+            {ForBeside, "forBeside"},
+            {Against, "against"},
+            {Better, "better"},
+            {Remark, "remark"},
+            {Quiet, "quiet"},
+            {About, "about"},
+            {AboutWeighing, "aboutWeighing"},
+            {Factor, "factor"},
+            {Weight, "weight"},
+            {Spoken, "spoken"}};
 }
 
 std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
@@ -87,19 +90,14 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
 {
     const Prepared& prepared = *solution()->prepared;
     const auto& ledger = one.best->ledger;
-    const bool paired = other && other->best;
-    const double unavoidable = unavoidablePosture(solution()->advice.candidates);
-    const auto against = [unavoidable](const LedgerEntry& entry) {
-        return entry.consideration == Consideration::Posture
-                   ? std::max(0.0, entry.points - unavoidable)
-                   : entry.points;
-    };
+    // How much each line decides: between two sizes their difference, else what is against the one.
+    std::vector<double> decides;
     double scale = solution()->tables->weights.eitherBelow;
-    for (const LedgerEntry& entry : ledger)
-        scale = std::max(scale, against(entry));
-    if (paired)
-        for (const LedgerEntry& entry : other->best->ledger)
-            scale = std::max(scale, against(entry));
+    for (std::size_t i = 0; i < ledger.size(); ++i) {
+        decides.push_back(other ? other->best->ledger[i].points - ledger[i].points
+                                : avoidable(ledger[i], *one.best));
+        scale = std::max(scale, std::abs(decides.back()));
+    }
 
     std::vector<Row> rows;
     for (std::size_t i = 0; i < ledger.size(); ++i) {
@@ -113,23 +111,29 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
         if (row.factor != 1.0)
             row.weight = weightWord(row.factor);
         row.shownValue = unbroken(ledgerValue(mine, prepared.sizes[one.size]));
-        row.shownBar = against(mine) / scale;
         row.better = QStringLiteral("even");
-        double most = against(mine);
-        if (paired) {
+        const bool told = std::abs(decides[i]) >= leastTold;
+        QString better;
+        if (!other) {
+            row.against = decides[i] / scale;
+        } else {
             const LedgerEntry& theirs = other->best->ledger[i];
             row.besideValue = unbroken(ledgerValue(theirs, prepared.sizes[other->size]));
-            row.besideBar = against(theirs) / scale;
-            row.better = betterOf(mine.points, theirs.points);
-            most = std::max(most, against(theirs));
+            if (told && decides[i] > 0.0) {
+                row.better = QStringLiteral("shown");
+                row.forShown = decides[i] / scale;
+                row.remark = ledgerRemark(mine, theirs);
+                better = sizeName(one, prepared);
+            } else if (told) {
+                row.better = QStringLiteral("beside");
+                row.forBeside = -decides[i] / scale;
+                row.remark = ledgerRemark(theirs, mine);
+                better = sizeName(*other, prepared);
+            }
         }
-        row.quiet = most < leastTold && row.factor == 1.0;
+        row.quiet = !told && row.factor == 1.0;
         row.spoken =
-            ledgerSpoken(row.name, row.shownValue, row.besideValue,
-                         row.better == QLatin1String("shown")    ? sizeName(one, prepared)
-                         : row.better == QLatin1String("beside") ? sizeName(*other, prepared)
-                                                                 : QString(),
-                         row.weight);
+            ledgerSpoken(row.name, row.shownValue, row.besideValue, better, row.remark, row.weight);
         rows.push_back(std::move(row));
     }
     return rows;
@@ -138,23 +142,29 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
 void LedgerModel::renew()
 {
     std::vector<Row> rows;
+    QString shownTitle, besideTitle;
     const Candidate* one = shown();
-    if (one && one->best)
-        rows = rowsOf(*one, beside());
+    if (one && one->best) {
+        const Candidate* other = beside() && beside()->best ? beside() : nullptr;
+        rows = rowsOf(*one, other);
+        if (other) {
+            const Prepared& prepared = *solution()->prepared;
+            shownTitle = ledgerSide(sizeLabel(prepared.sizes[one->size].frame, prepared));
+            besideTitle = ledgerSide(sizeLabel(prepared.sizes[other->size].frame, prepared));
+        }
+    }
     QStringList changed;
     m_quietCount = 0;
     for (const Row& row : rows) {
         m_quietCount += row.quiet ? 1 : 0;
         if (!row.weight.isEmpty())
-            changed
-                << Words::tr("%1 %2", "a consideration, how it counts").arg(row.name, row.weight);
+            changed << countedOtherwise(row.name, row.weight);
     }
     replace(m_rows, std::move(rows));
     m_weightsChanged = !changed.isEmpty();
-    m_weightsNote =
-        m_weightsChanged
-            ? Words::tr("With weights of your own: %1.", "how they count").arg(listed(changed))
-            : QString();
+    m_weightsNote = m_weightsChanged ? weightsSentence(changed) : QString();
+    m_shownTitle = shownTitle;
+    m_besideTitle = besideTitle;
     emit weighed();
     if (QVariantList steps = stepsInWords(); steps != m_steps) {
         m_steps = std::move(steps);
@@ -170,8 +180,7 @@ void LedgerModel::setWeight(int row, double factor)
     Fitting next = session()->fitting();
     next.choices.weightFactor[indexOf(line.consideration)] =
         std::clamp(factor, weightFactorRange.low, weightFactorRange.high);
-    session()->edit(std::move(next), Words::tr("weight of %1", "an edit").arg(line.name),
-                    QStringLiteral("weight/%1").arg(row));
+    session()->edit(std::move(next), weightStep(line.name), QStringLiteral("weight/%1").arg(row));
 }
 
 void LedgerModel::step(int row, bool up)
@@ -205,7 +214,7 @@ void LedgerModel::resetWeights()
         return;
     Fitting next = session()->fitting();
     next.choices.weightFactor = Choices::ordinary();
-    session()->edit(std::move(next), Words::tr("weights as usual", "an edit"));
+    session()->edit(std::move(next), weightsAsUsualStep());
 }
 
 } // namespace tripoise

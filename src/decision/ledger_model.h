@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// For and against: what speaks against the size looked at and the one beside it, consideration by
-// consideration, and how much each counts. A bar tells how much, a value what; what they are added
-// up in is never shown.
+// For and against, consideration by consideration: what speaks for the size looked at and what for
+// the one beside it, and how much each counts. A value tells what, a bar how much it decides: it
+// lies on the side of the size it speaks for. With one size the bar is what speaks against it. What
+// they are added up in is never shown.
 #pragma once
 
 #include "decision/rows_model.h"
@@ -14,6 +15,8 @@ class LedgerModel : public RowsModel {
     QML_ELEMENT
     Q_PROPERTY(bool weightsChanged READ weightsChanged NOTIFY weighed)
     Q_PROPERTY(QString weightsNote READ weightsNote NOTIFY weighed)
+    Q_PROPERTY(QString shownTitle READ shownTitle NOTIFY weighed)
+    Q_PROPERTY(QString besideTitle READ besideTitle NOTIFY weighed)
     Q_PROPERTY(int quietCount READ quietCount NOTIFY weighed)
     Q_PROPERTY(QVariantList weightSteps READ weightSteps NOTIFY stepsChanged)
 
@@ -22,10 +25,12 @@ public:
         Name = Qt::UserRole + 1,
         ShownValue,
         BesideValue,
-        ShownBar, ///< 0 to 1, on one scale for all rows
-        BesideBar,
-        Better, ///< "shown", "beside" or "even"
-        Quiet,  ///< speaks against neither and counts as usual
+        ForShown,  ///< 0 to 1, on one scale for all rows; with one size, 0
+        ForBeside, ///< the same; one of the two is 0
+        Against,   ///< with one size; else 0
+        Better,    ///< "shown", "beside" or "even"
+        Remark,    ///< why, where the values look as if it were the other; mostly empty
+        Quiet,     ///< decides nothing and counts as usual
         About,
         AboutWeighing, ///< the same, and what happens where it weighs more
         Factor,
@@ -38,8 +43,11 @@ public:
     [[nodiscard]] bool weightsChanged() const { return m_weightsChanged; }
     /// What counts otherwise than usual, in a sentence; empty where nothing does.
     [[nodiscard]] QString weightsNote() const { return m_weightsNote; }
+    /// Over the two sides, "for M"; empty where there is only one size to tell of.
+    [[nodiscard]] const QString& shownTitle() const { return m_shownTitle; }
+    [[nodiscard]] const QString& besideTitle() const { return m_besideTitle; }
     [[nodiscard]] int quietCount() const { return m_quietCount; }
-    /// The factors to choose from, of { text, value, hint }.
+    /// The factors to choose from, of { text, value, hint, spoken }.
     [[nodiscard]] const QVariantList& weightSteps() const { return m_steps; }
 
     Q_INVOKABLE void setWeight(int row, double factor);
@@ -64,9 +72,11 @@ private:
         QString name;
         QString shownValue;
         QString besideValue;
-        double shownBar = 0.0;
-        double besideBar = 0.0;
+        double forShown = 0.0;
+        double forBeside = 0.0;
+        double against = 0.0;
         QString better;
+        QString remark;
         bool quiet = false;
         QString about;
         QString aboutWeighing;
@@ -77,12 +87,15 @@ private:
         bool operator==(const Row&) const = default;
     };
 
+    /// Both with a set-up; the other is null where there is none to compare with.
     [[nodiscard]] std::vector<Row> rowsOf(const Candidate& one, const Candidate* other) const;
     void step(int row, bool up);
 
     std::vector<Row> m_rows;
     bool m_weightsChanged = false;
     QString m_weightsNote;
+    QString m_shownTitle;
+    QString m_besideTitle;
     int m_quietCount = 0;
     QVariantList m_steps;
 };

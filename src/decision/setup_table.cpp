@@ -37,18 +37,11 @@ QHash<int, QByteArray> SetupTable::roleNames() const
 void SetupTable::tell(const std::vector<SetupRow>& rows, const QString& firstTitle,
                       const QString& secondTitle)
 {
-    const auto spoken = [&](const SetupRow& row) {
-        if (row.said.size() < 2)
-            return Words::tr("%1: %2", "a line of a set-up").arg(row.label, row.said.value(0));
-        return row.differs()
-                   ? Words::tr("%1 differs: %2 %3, %4 %5", "a line of two set-ups: size, value")
-                         .arg(row.label, firstTitle, row.said[0], secondTitle, row.said[1])
-                   : Words::tr("%1: both %2", "a line of two set-ups").arg(row.label, row.said[0]);
-    };
     std::vector<Row> next;
     for (const SetupRow& row : rows)
         next.push_back({row.label, row.meaning, unbroken(row.said.value(0)),
-                        unbroken(row.said.value(1)), row.differs(), row.part, spoken(row)});
+                        unbroken(row.said.value(1)), row.differs(), row.part,
+                        setupSpoken(row, firstTitle, secondTitle)});
     replace(m_rows, std::move(next));
     if (firstTitle != m_firstTitle || secondTitle != m_secondTitle) {
         m_firstTitle = firstTitle;

@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "decision/sizes_model.h"
 
+#include "wording/size_words.h"
 #include "wording/words.h"
 
 namespace tripoise {
-namespace {
-
-/// A figure in a ring, as far as there are such.
-QString rankSign(int rank)
-{
-    constexpr char16_t first = u'①';
-    constexpr int last = 20;
-    return rank <= last ? QString(QChar(first + rank - 1)) : plain(rank);
-}
-
-} // namespace
 
 int SizesModel::rowCount(const QModelIndex& parent) const
 {
@@ -48,7 +38,6 @@ QHash<int, QByteArray> SizesModel::roleNames() const
 void SizesModel::renew()
 {
     std::vector<Row> rows;
-    QString shownName, besideName;
     if (const Solution* answer = solution()) {
         for (const Candidate& candidate : answer->advice.candidates) {
             Row row;
@@ -59,25 +48,13 @@ void SizesModel::renew()
             row.shown = &candidate == shown();
             row.beside = &candidate == beside();
             row.mark = row.broken ? QString() : rankSign(candidate.rank);
-            row.spoken =
-                row.broken
-                    ? Words::tr("%1, breaks a limit", "a size").arg(row.name)
-                    : Words::tr("%1, rank %2", "a size").arg(row.name, plain(candidate.rank));
-            if (row.shown)
-                shownName = row.name;
-            if (row.beside)
-                besideName = row.name;
+            row.spoken = row.broken ? brokenSize(row.name) : rankedSize(row.name, candidate.rank);
             rows.push_back(row);
         }
         std::sort(rows.begin(), rows.end(),
                   [](const Row& a, const Row& b) { return a.frame < b.frame; });
     }
     replace(m_rows, std::move(rows));
-    if (shownName != m_shownName || besideName != m_besideName) {
-        m_shownName = shownName;
-        m_besideName = besideName;
-        emit namesChanged();
-    }
 }
 
 int SizesModel::pinned(int frame) const
@@ -94,8 +71,8 @@ void SizesModel::show(int row)
         return;
     const int frame = m_rows[std::size_t(row)].frame;
     const int beside =
-        frame == session()->besideFrame() ? session()->shownFrame() : session()->besideFrame();
-    session()->look(frame, beside);
+        frame == session()->askedBeside() ? session()->askedShown() : session()->askedBeside();
+    session()->look(pinned(frame), beside);
 }
 
 void SizesModel::putBeside(int row)
@@ -103,9 +80,9 @@ void SizesModel::putBeside(int row)
     if (!session() || row < 0 || row >= count())
         return;
     const int frame = m_rows[std::size_t(row)].frame;
-    const int shown =
-        frame == session()->shownFrame() ? session()->besideFrame() : session()->shownFrame();
-    session()->look(pinned(shown), frame);
+    const int shown = frame == session()->shownFrame() ? pinned(session()->besideFrame())
+                                                       : session()->askedShown();
+    session()->look(shown, frame);
 }
 
 } // namespace tripoise

@@ -10,27 +10,21 @@ namespace tripoise {
 class SizesModel : public RowsModel {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString shownName READ shownName NOTIFY namesChanged)
-    Q_PROPERTY(QString besideName READ besideName NOTIFY namesChanged)
 
 public:
     enum Role { Name = Qt::UserRole + 1, Rank, Mark, Spoken, Broken, Shown, Beside };
 
     using RowsModel::RowsModel;
 
-    [[nodiscard]] QString shownName() const { return m_shownName; } ///< empty where there is none
-    [[nodiscard]] QString besideName() const { return m_besideName; }
-
-    /// The size of a row is drawn whole; the one beside gives way where it is the same.
+    /// The size of a row is drawn whole. What was asked to stand beside it stays, or takes the
+    /// place that falls free where it is the same; what stands there unasked goes on following the
+    /// advice.
     Q_INVOKABLE void show(int row);
     Q_INVOKABLE void putBeside(int row);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
-signals:
-    void namesChanged();
 
 protected:
     void renew() override;
@@ -49,12 +43,10 @@ private:
         bool operator==(const Row&) const = default;
     };
 
-    /// -1 for a frame that is shown because it was advised, so that it follows the advice.
+    /// -1 for the advised frame, so that it goes on following the advice.
     [[nodiscard]] int pinned(int frame) const;
 
     std::vector<Row> m_rows;
-    QString m_shownName;
-    QString m_besideName;
 };
 
 } // namespace tripoise

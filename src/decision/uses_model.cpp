@@ -22,9 +22,7 @@ void UsesModel::renew()
             told.uses << nameOf(use->use);
         }
         if (byShare.size() < 2) {
-            told.hand =
-                Words::tr("Only one kind of riding is asked for. Give a second one a share, and "
-                          "the two set-ups stand here side by side.");
+            told.hand = oneUseSentence();
         } else {
             const auto place = [this](const std::optional<Use>& use, int otherwise) {
                 const auto at = std::find(m_order.begin(), m_order.end(), use);

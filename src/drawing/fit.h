@@ -22,6 +22,8 @@ struct DrawingFit {
     {
         return {(px.x() - origin.x()) / pxPerMm, (origin.y() - px.y()) / pxPerMm};
     }
+
+    bool operator==(const DrawingFit&) const = default;
 };
 
 } // namespace tripoise

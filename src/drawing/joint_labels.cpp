@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/joint_labels.h"
 
-#include "wording/drawing_labels.h"
+#include "wording/trial_words.h"
 
 #include <QFontMetricsF>
 
@@ -13,51 +13,6 @@
 namespace tripoise {
 namespace {
 
-/// Whether a segment enters a rectangle: the part of it between the rectangle's sides (Liang &
-/// Barsky).
-bool touches(const QRectF& rect, const QPointF& a, const QPointF& b)
-{
-    double from = 0.0;
-    double to = 1.0;
-    const auto clip = [&](double start, double step, double low, double high) {
-        if (step == 0.0)
-            return start >= low && start <= high;
-        const double first = (low - start) / step;
-        const double second = (high - start) / step;
-        from = std::max(from, std::min(first, second));
-        to = std::min(to, std::max(first, second));
-        return from <= to;
-    };
-    return clip(a.x(), b.x() - a.x(), rect.left(), rect.right())
-           && clip(a.y(), b.y() - a.y(), rect.top(), rect.bottom());
-}
-
-/// Something a label should not lie on: a line, with what surrounds it.
-struct Stroke {
-    QPointF from;
-    QPointF to;
-    double half = 0.0;
-    double weight = 8.0;
-};
-
-/// Rim and tyre of a wheel; inside there are only spokes.
-struct Ring {
-    QPointF centre;
-    double inner = 0.0;
-    double outer = 0.0;
-
-    [[nodiscard]] bool touches(const QRectF& rect) const
-    {
-        const double nearX = std::clamp(centre.x(), rect.left(), rect.right()) - centre.x();
-        const double nearY = std::clamp(centre.y(), rect.top(), rect.bottom()) - centre.y();
-        const double farX =
-            std::max(std::abs(rect.left() - centre.x()), std::abs(rect.right() - centre.x()));
-        const double farY =
-            std::max(std::abs(rect.top() - centre.y()), std::abs(rect.bottom() - centre.y()));
-        return std::hypot(nearX, nearY) < outer && std::hypot(farX, farY) > inner;
-    }
-};
-
 /// A distance of a label from its joint, in radii of its arc, and what it costs.
 struct Distance {
     double radii;
@@ -67,119 +22,150 @@ constexpr std::array rings{Distance{1.06, 1.0}, Distance{0.9, 2.0},  Distance{0.
                            Distance{1.2, 4.0},  Distance{1.35, 5.0}, Distance{1.5, 6.0},
                            Distance{1.7, 7.0},  Distance{0.55, 4.0}, Distance{2.0, 8.0},
                            Distance{2.4, 9.0}};
-constexpr int ringsOnSheet = 7;     // a board, which is smaller, has them all
-constexpr double worthMoving = 6.0; // a spot must be so much better for a label to move there
+constexpr int ringCount = static_cast<int>(rings.size());
+constexpr int leftMargin = ringCount; // past the rings
+constexpr int rightMargin = ringCount + 1;
+constexpr int ringsOnSheet = 7; // a board, which is smaller, has them all and the margins
+constexpr int halfTurn = 12;    // of steps round a ring
+constexpr int marginSteps = 30; // up or down a margin
 
-/// Puts each label where it covers least, near the middle of its arc if it can.
+constexpr double costOfTurn = 0.6;
+constexpr double costOfMargin = 7.0;
+constexpr double costOfMarginStep = 0.15;
+constexpr double costOfTie = 0.35;     // by the height of letters
+constexpr double worthMoving = 6.0;    // a spot must be so much better for a label to move there
+constexpr double farAway = 2.4;        // of the letters' height: further off a label is tied
+constexpr double gapBeside = 1.0;      // of the letters' height, from figure to margin
+constexpr double nearerJoint = 0.7;    // a tie goes to the joint where that is so much nearer
+constexpr double costOfCrossing = 0.2; // by the weight of what a tie runs over
+
+/// What it costs to write less, and what a label of that form may cover, by its weight.
+struct Form {
+    LabelForm form;
+    double cost;
+    double covers;
+    double costOfCovering;
+};
+constexpr std::array forms{Form{LabelForm::Whole, 0.0, 8.0, 1.0},
+                           Form{LabelForm::Name, 5.0, 8.0, 1.0},
+                           Form{LabelForm::Value, 19.0, 40.0, 0.5}};
+
+QPointF nearestOn(const QRectF& box, const QPointF& point)
+{
+    return {std::clamp(point.x(), box.left(), box.right()),
+            std::clamp(point.y(), box.top(), box.bottom())};
+}
+
 class Placer {
 public:
-    Placer(const Layout& layout, const SideView& view, bool onBoard)
-        : m_layout(layout), m_onBoard(onBoard)
+    Placer(const Layout& layout, const SideView& view, bool onBoard, const Clearance& clearance)
+        : m_layout(layout), m_steps(layout.steps), m_onBoard(onBoard), m_clearance(clearance)
     {
-        for (const LeaderPlace& leader : layout.leaders) {
-            m_strokes.push_back({leader.at, leader.knee});
-            m_strokes.push_back({leader.knee, leader.end});
-            m_taken.push_back(leader.label);
-        }
-        m_taken.push_back(layout.block.box);
-        m_taken.push_back(layout.leadersHeading);
-        m_taken.push_back(layout.legend);
-        for (const DimensionPlace& dimension : layout.dimensions) {
-            m_taken.push_back(dimension.extent());
-            m_strokes.push_back({dimension.line.p1(), dimension.line.p2(), 3.0, 6.0});
-        }
-        for (const PulledPlace& pulled : layout.pulled)
-            m_taken.push_back(pulled.label);
-        avoid(view.chosen, Point::Zero());
-        if (view.other)
-            avoid(*view.other, view.otherOffset);
-        avoid(*view.rider);
+        const SideView::Bounds bounds = view.bounds();
+        m_figure = {layout.fit.toPx({bounds.low.x(), bounds.high.y()}),
+                    layout.fit.toPx({bounds.high.x(), bounds.low.y()})};
     }
 
-    /// `before` is kept unless another spot is much better.
-    LabelSpot place(const JointAngle& angle, const QSizeF& size, const LabelSpot* before)
+    /// `before` is kept unless another spot is much better; empty where not even the angle fits.
+    JointLabelPlace place(const JointAngle& angle, const LabelSpot* before) const
     {
-        LabelSpot best;
-        double least = std::numeric_limits<double>::infinity();
-        const int ringCount = m_onBoard ? static_cast<int>(rings.size()) : ringsOnSheet;
-        for (int ring = 0; ring < ringCount; ++ring) {
-            for (int turn = -12; turn <= 12; ++turn) {
-                const LabelSpot spot{ring, turn};
-                const double cost = rings[static_cast<std::size_t>(ring)].cost
-                                    + 0.6 * std::abs(turn) + costOf(at(angle, spot, size))
-                                    - (before && *before == spot ? worthMoving : 0.0);
-                if (cost < least) {
-                    least = cost;
-                    best = spot;
-                }
-            }
-        }
-        return best;
+        Search search{angle, before, std::numeric_limits<double>::infinity(), {}};
+        for (const Form& form : forms)
+            look(search, form);
+        return search.found;
     }
 
-    QRectF take(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size)
+    /// At its old spot; empty where that is no longer free.
+    std::optional<JointLabelPlace> held(const JointAngle& angle, const LabelSpot& spot) const
     {
-        m_taken.push_back(at(angle, spot, size));
-        return m_taken.back();
+        JointLabelPlace place = at(angle, spot, sizeOf(angle, spot.form));
+        if (!fits(place))
+            return std::nullopt;
+        return place;
     }
 
 private:
-    void avoid(const Point& from, const Point& to, double halfMm, double weight = 8.0)
+    struct Search {
+        const JointAngle& angle;
+        const LabelSpot* before;
+        double least;
+        JointLabelPlace found;
+    };
+
+    void look(Search& search, const Form& form) const
     {
-        m_strokes.push_back({m_layout.fit.toPx(from), m_layout.fit.toPx(to),
-                             m_layout.fit.pxPerMm * halfMm, weight});
+        const QSizeF size = sizeOf(search.angle, form.form);
+        const int ringsHere = m_onBoard ? ringCount : ringsOnSheet;
+        for (int ring = 0; ring < ringsHere; ++ring)
+            for (int turn = -halfTurn; turn <= halfTurn; ++turn)
+                look(search, form, {ring, turn, form.form}, size,
+                     rings[static_cast<std::size_t>(ring)].cost + costOfTurn * std::abs(turn));
+        if (!m_onBoard)
+            return;
+        for (const int margin : {leftMargin, rightMargin})
+            for (int step = -marginSteps; step <= marginSteps; ++step)
+                look(search, form, {margin, step, form.form}, size,
+                     costOfMargin + costOfMarginStep * std::abs(step));
     }
 
-    void avoid(const BikeSketch& bike, const Point& offset)
+    void look(Search& search, const Form& form, const LabelSpot& spot, const QSizeF& size,
+              double ofSpot) const
     {
-        for (const TubeSketch* tube : {&bike.headTube, &bike.seatTube, &bike.topTube,
-                                       &bike.downTube, &bike.seatstay, &bike.chainstay, &bike.fork})
-            avoid(tube->from + offset, tube->to + offset, 20.0);
-        if (bike.cockpit)
-            avoid(bike.cockpit->stem.from + offset, bike.cockpit->stem.to + offset, 30.0);
-        if (bike.saddle)
-            avoid(bike.saddle->tail + offset, bike.saddle->nose + offset, 25.0);
-        for (const WheelSketch* wheel : {&bike.rear, &bike.front}) {
-            if (m_onBoard)
-                m_rings.push_back(
-                    {m_layout.fit.toPx(wheel->axle + offset),
-                     m_layout.fit.pxPerMm * (wheel->beadSeatRadiusMm - 30.0),
-                     m_layout.fit.pxPerMm
-                         * (wheel->mudguardRadiusMm.value_or(wheel->radiusMm) + 8.0)});
-            else
-                avoid(wheel->axle + offset, wheel->axle + offset, 0.9 * wheel->radiusMm);
+        double cost = form.cost + ofSpot;
+        if (search.before && *search.before == spot)
+            cost -= worthMoving;
+        if (cost >= search.least)
+            return;
+        const JointLabelPlace place = at(search.angle, spot, size);
+        if (place.tie)
+            cost += costOfTie * place.tie->length() / m_steps.small;
+        if (cost >= search.least || !fits(place))
+            return;
+        if (place.tie && m_onBoard)
+            cost += costOfCrossing * m_clearance.crossed(*place.tie);
+        // On a sheet a label is always whole, whatever it covers.
+        const double most = m_onBoard ? form.covers : std::numeric_limits<double>::infinity();
+        const double covered = m_clearance.covered(
+            place.box, std::min(most, (search.least - cost) / form.costOfCovering));
+        if (covered > most || cost + form.costOfCovering * covered >= search.least)
+            return;
+        search.least = cost + form.costOfCovering * covered;
+        search.found = place;
+        search.found.cost = std::max(0.0, search.least);
+    }
+
+    bool fits(const JointLabelPlace& place) const
+    {
+        return m_clearance.free(place.box) && (!place.tie || m_clearance.freeLine(*place.tie));
+    }
+
+    QSizeF sizeOf(const JointAngle& angle, LabelForm form) const
+    {
+        const QFontMetricsF body(fontOf(m_steps.body, QFont::DemiBold));
+        QSizeF size(body.horizontalAdvance(form == LabelForm::Value ? jointValue(angle)
+                                                                    : jointLabel(angle)),
+                    body.height());
+        if (form == LabelForm::Whole) {
+            const QFontMetricsF small(fontOf(m_steps.small));
+            size.setWidth(std::max(size.width(), small.horizontalAdvance(jointRange(angle))));
+            size.rheight() += small.height();
         }
+        size.rwidth() += signWidth(angle, m_steps, m_onBoard) + 1.0;
+        return size;
     }
 
-    void avoid(const RiderSketch& rider)
+    JointLabelPlace at(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size) const
     {
-        const double farWeight = m_onBoard ? 6.0 : 1.5;
-        const double s = rider.statureMm;
-        avoid(rider.hip, rider.shoulder, 0.058 * s);
-        avoid(rider.shoulder, rider.elbow, 0.027 * s);
-        avoid(rider.elbow, rider.grip, 0.024 * s);
-        avoid(rider.shoulder, rider.head, 0.060 * s);
-        avoid(rider.near.hip, rider.near.knee, 0.044 * s);
-        avoid(rider.near.knee, rider.near.ankle, 0.033 * s);
-        avoid(rider.far.hip, rider.far.knee, 0.040 * s, farWeight);
-        avoid(rider.far.knee, rider.far.ankle, 0.030 * s, farWeight);
-        for (const JointAngle& angle : rider.angles) {
-            const double radius = arcRadiusMm(angle.joint);
-            constexpr int parts = 6;
-            for (int i = 0; i <= parts; ++i) {
-                const Angle to = (static_cast<double>(i) / parts) * angle.value;
-                const Point on = angle.at + radius * along(angle.directionOf(to));
-                avoid(on, on, 8.0);
-            }
-            avoid(angle.at, angle.at + 1.12 * radius * along(angle.zero), 6.0);
+        JointLabelPlace place{spot, {}, {}, 0.0};
+        if (spot.ring < ringCount) {
+            const Angle middle = angle.directionOf(0.5 * angle.value);
+            place.box = beyond(angle, rings[static_cast<std::size_t>(spot.ring)].radii,
+                               middle + Angle::degrees(15.0 * spot.turn), size);
+        } else {
+            place.box = beside(angle, spot, size);
         }
-    }
-
-    QRectF at(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size) const
-    {
-        const Angle middle = angle.directionOf(0.5 * angle.value);
-        return beyond(angle, rings[static_cast<std::size_t>(spot.ring)].radii,
-                      middle + Angle::degrees(15.0 * spot.turn), size);
+        place.tie = tieOf(angle, place.box);
+        return place;
     }
 
     /// Outside a circle round the joint.
@@ -198,40 +184,46 @@ private:
         return rect;
     }
 
-    double costOf(const QRectF& rect) const
+    /// Left or right of the whole figure, or at the board's edge.
+    QRectF beside(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size) const
     {
-        double cost = 0.0;
-        for (const QRectF& taken : m_taken)
-            if (taken.intersects(rect))
-                cost += 100.0;
-        for (const Stroke& stroke : m_strokes)
-            if (touches(rect.adjusted(-stroke.half, -stroke.half, stroke.half, stroke.half),
-                        stroke.from, stroke.to))
-                cost += stroke.weight;
-        for (const Ring& ring : m_rings)
-            if (ring.touches(rect))
-                cost += 8.0;
-        const QRectF free(m_layout.sheet.left(), m_layout.scene.top(), m_layout.sheet.width(),
-                          m_layout.sheet.bottom() - m_layout.scene.top());
-        return free.contains(rect) ? cost : cost + 200.0;
+        const QRectF& board = m_clearance.board();
+        const double gap = gapBeside * m_steps.body;
+        QRectF rect(QPointF(), size);
+        rect.moveCenter(
+            {0.0, m_layout.fit.toPx(angle.at).y() + 0.5 * rowPitch * m_steps.small * spot.turn});
+        if (spot.ring == leftMargin)
+            rect.moveLeft(std::max(board.left(), m_figure.left() - gap - size.width()));
+        else
+            rect.moveLeft(std::min(m_figure.right() + gap, board.right() - size.width()));
+        return rect;
+    }
+
+    /// From the tick, or from the joint where that is much nearer; none where the label is near.
+    std::optional<QLineF> tieOf(const JointAngle& angle, const QRectF& box) const
+    {
+        const double aside = 0.4 * m_steps.body;
+        const QRectF around = box.adjusted(-aside, 0.0, aside, 0.0);
+        const auto from = [&around](const QPointF& point) {
+            return QLineF(point, nearestOn(around, point));
+        };
+        const double radius = arcRadiusMm(angle.joint);
+        const QLineF joint = from(m_layout.fit.toPx(angle.at));
+        QLineF tie =
+            from(m_layout.fit.toPx(angle.at + radius * along(angle.directionOf(angle.value))));
+        if (joint.length() < nearerJoint * tie.length())
+            tie = joint;
+        if (tie.length() < farAway * m_steps.body)
+            return std::nullopt;
+        return tie;
     }
 
     const Layout& m_layout;
+    const Steps& m_steps;
     bool m_onBoard;
-    std::vector<Ring> m_rings;
-    std::vector<QRectF> m_taken;
-    std::vector<Stroke> m_strokes;
+    const Clearance& m_clearance;
+    QRectF m_figure;
 };
-
-QSizeF sizeOf(const JointAngle& angle, const Steps& steps, bool onBoard)
-{
-    const QFontMetricsF body(fontOf(steps.body, QFont::DemiBold));
-    const QFontMetricsF small(fontOf(steps.small));
-    return {signWidth(angle, steps, onBoard)
-                + std::max(body.horizontalAdvance(jointLabel(angle)),
-                           small.horizontalAdvance(jointRange(angle))),
-            body.height() + small.height()};
-}
 
 } // namespace
 
@@ -251,23 +243,28 @@ double signWidth(const JointAngle& angle, const Steps& steps, bool onBoard)
     return angle.comfortable() && !onBoard ? 0.0 : 1.4 * steps.body;
 }
 
-void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options)
+void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options,
+                      Clearance& clearance)
 {
     if (!view.rider)
         return;
-    Placer placer(layout, view, !options.furniture);
+    const Placer placer(layout, view, !options.furniture, clearance);
     for (std::size_t i = 0; i < view.rider->angles.size(); ++i) {
         const JointAngle& angle = view.rider->angles[i];
         const LabelSpot* before = i < options.spots.size() ? &options.spots[i] : nullptr;
-        if (!layout.sheet.contains(layout.fit.toPx(angle.at))) {
-            layout.spots.push_back(before ? *before : LabelSpot());
-            layout.jointLabels.push_back({});
-            continue;
+        JointLabelPlace place;
+        if (layout.sheet.contains(layout.fit.toPx(angle.at))) {
+            std::optional<JointLabelPlace> held;
+            if (options.holdSpots && before)
+                held = placer.held(angle, *before);
+            place = held ? *held : placer.place(angle, before);
         }
-        const QSizeF size = sizeOf(angle, layout.steps, !options.furniture);
-        layout.spots.push_back(options.holdSpots && before ? *before
-                                                           : placer.place(angle, size, before));
-        layout.jointLabels.push_back(placer.take(angle, layout.spots.back(), size));
+        if (place.box.isEmpty() && before)
+            place.spot = *before;
+        clearance.take(place.box);
+        if (place.tie)
+            clearance.takeLine(*place.tie);
+        layout.jointLabels.push_back(place);
     }
 }
 

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/layout.h"
 
+#include "drawing/drawn_strokes.h"
 #include "drawing/joint_labels.h"
+#include "drawing/layout_board.h"
 #include "wording/drawing_labels.h"
 
 #include <QFontMetricsF>
@@ -17,8 +19,6 @@ constexpr double leastReadableHeight = 300.0;
 constexpr double uprightBelow = 1.2;  // width over height
 constexpr double columnAtMost = 0.34; // of the sheet's width
 constexpr double spareBelow = 0.35;
-constexpr double leastBoardWidth = 240.0;
-constexpr double leastBoardHeight = 200.0;
 
 QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, BlockPlace& block)
 {
@@ -68,104 +68,12 @@ void placeTitle(Layout& layout, const DrawingText& text)
     layout.scene.setTop(y + layout.steps.body);
 }
 
-/// A line of words a contact was pulled with: ahead of the grips, behind the saddle.
-void placePulled(Layout& layout, const SideView& view)
+double roundLength(double pxPerMm, double wantedPx)
 {
-    if (!view.advised || !view.chosen.saddle || !view.chosen.cockpit)
-        return;
-    const auto add = [&layout](const QStringList& rows, const Point& from, const Point& to,
-                               const Point& beside, bool leftwards) {
-        if (rows.isEmpty())
-            return;
-        PulledPlace place{rows, layout.fit.toPx(from), layout.fit.toPx(to), {}, leftwards};
-        const double small = layout.steps.small;
-        double width = 0.0;
-        for (const QString& row : rows)
-            width = std::max(width, widthOf(row, fontOf(small, QFont::DemiBold)) + 2.0);
-        const QSizeF size(width, static_cast<double>(rows.size()) * rowPitch * small);
-        const QPointF edge = layout.fit.toPx(beside);
-        const double x = leftwards ? edge.x() - 1.4 * small - width : edge.x() + 1.4 * small;
-        place.label = {QPointF(x, edge.y() - size.height() - 0.6 * small), size};
-        place.label.moveLeft(std::clamp(
-            x, layout.sheet.left(), std::max(layout.sheet.left(), layout.sheet.right() - width)));
-        layout.pulled.push_back(place);
-    };
-    const Point saddle = view.chosen.saddle->point;
-    const Point grip = view.chosen.cockpit->grip;
-    add(pulledLabel(Contact::Grip, grip - view.advised->grip), view.advised->grip, grip,
-        grip + Point(20.0, 20.0), false);
-    add(pulledLabel(Contact::Saddle, saddle - view.advised->saddle), view.advised->saddle, saddle,
-        {view.chosen.saddle->tail.x(), saddle.y()}, true);
-}
-
-QSizeF legendSize(const SideView& view, const DrawingOptions& options, const Steps& steps)
-{
-    const std::vector<LegendRow> rows = legendRows(view, options.layers);
-    double width = 0.0;
-    for (const LegendRow& row : rows)
-        width = std::max(width, widthOf(row.text, fontOf(steps.small)));
-    return {width + legendSample * steps.small + 2.0,
-            static_cast<double>(rows.size()) * rowPitch * steps.small};
-}
-
-/// Where the drawing's words may not be: its head.
-QRectF headOf(const SideView& view, const DrawingFit& fit)
-{
-    if (!view.rider)
-        return {};
-    const double half = 0.085 * view.rider->statureMm * fit.pxPerMm;
-    const QPointF head = fit.toPx(view.rider->head);
-    return {head.x() - half, head.y() - half, 2.0 * half, 2.0 * half};
-}
-
-/// Left of the middle, as far as leaders on the right can use.
-DrawingFit fitOnBoard(const QRectF& scene, const SideView& view, double leaders)
-{
-    const SideView::Bounds bounds = view.bounds();
-    DrawingFit fit = fitInto(scene, bounds);
-    const double spare = scene.width() - fit.pxPerMm * (bounds.high.x() - bounds.low.x());
-    fit.origin.rx() -= 0.5 * std::min(spare, leaders);
-    return fit;
-}
-
-Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOptions& options)
-{
-    Layout layout;
-    layout.steps = stepsFor(area.size(), options.lettersPx);
-    const Steps& steps = layout.steps;
-    layout.words =
-        options.words && area.width() >= leastBoardWidth && area.height() >= leastBoardHeight;
-    const double margin = layout.words ? 0.9 * steps.small : 2.0;
-    layout.sheet = area.adjusted(margin, margin, -margin, -margin);
-    layout.scene = layout.sheet.adjusted(0.0, 0.6 * steps.small, 0.0, 0.0);
-    if (!layout.words || !view.drawn) {
-        layout.fit = options.viewport.value_or(fitInto(layout.scene, view.bounds()));
-        return layout;
-    }
-    const bool leaders = options.layers.other && !options.layers.dimensions && !view.advised;
-    layout.legend = {layout.sheet.topLeft(), legendSize(view, options, steps)};
-    if (options.layers.dimensions) {
-        const QSizeF room = roomForDimensions(steps);
-        layout.scene.adjust(0.0, 0.0, -room.width(), -room.height());
-    } else if (options.layers.ground) {
-        layout.scene.setBottom(layout.scene.bottom() - 2.4 * steps.small);
-    }
-    const double aside = leaders ? leadersWidth(view, steps) : 0.0;
-    layout.fit = fitOnBoard(layout.scene, view, aside);
-    if (headOf(view, layout.fit).intersects(layout.legend)) {
-        layout.scene.setTop(layout.legend.bottom());
-        layout.fit = fitOnBoard(layout.scene, view, aside);
-    }
-    if (options.viewport)
-        layout.fit = *options.viewport;
-    if (options.layers.dimensions)
-        layout.dimensions = placeDimensions(layout, view);
-    if (leaders)
-        placeLeadersOnBoard(layout, view);
-    placePulled(layout, view);
-    if (options.layers.rider && options.layers.angles)
-        placeJointLabels(layout, view, options);
-    return layout;
+    for (const double mm : {500.0, 200.0, 100.0})
+        if (mm * pxPerMm <= wantedPx)
+            return mm;
+    return 100.0;
 }
 
 } // namespace
@@ -182,6 +90,27 @@ DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds)
     fit.origin = {scene.center().x() - fit.pxPerMm * middle.x(),
                   scene.bottom() + fit.pxPerMm * bounds.low.y() - spareBelow * spare};
     return fit;
+}
+
+ScalePlace placeScale(const Layout& layout, const SideView& view)
+{
+    const double small = layout.steps.small;
+    const double length = roundLength(layout.fit.pxPerMm, 0.3 * layout.scene.width());
+    const double ground = layout.fit.toPx(Point(0.0, view.chosen.groundY)).y();
+    const QPointF left(layout.scene.left(), ground + 1.6 * small);
+    const QPointF right = left + QPointF(layout.fit.pxPerMm * length, 0.0);
+    ScalePlace place{{left, right}, scaleLabel(length), {}};
+    place.words = {right.x() + 0.8 * small, left.y() - 0.5 * rowPitch * small,
+                   widthOf(place.text, fontOf(small)) + 2.0, rowPitch * small};
+    return place;
+}
+
+std::vector<LabelSpot> spotsOf(const Layout& layout)
+{
+    std::vector<LabelSpot> spots;
+    for (const JointLabelPlace& place : layout.jointLabels)
+        spots.push_back(place.spot);
+    return spots;
 }
 
 Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
@@ -223,7 +152,18 @@ Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
     }
     layout.fit = fitInto(layout.scene, view.bounds());
     placeLeaders(layout, view);
-    placeJointLabels(layout, view, options);
+    layout.scale = placeScale(layout, view);
+    Clearance clearance(
+        {QPointF(layout.sheet.left(), layout.scene.top()), layout.sheet.bottomRight()});
+    for (const LeaderPlace& leader : layout.leaders) {
+        clearance.take(leader.label);
+        clearance.takeLine({leader.at, leader.knee});
+        clearance.takeLine({leader.knee, leader.end});
+    }
+    clearance.take(layout.block.box);
+    clearance.take(layout.leadersHeading);
+    avoidDrawn(clearance, view, layout.fit, options.layers, false);
+    placeJointLabels(layout, view, options, clearance);
     return layout;
 }
 

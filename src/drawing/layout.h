@@ -2,15 +2,22 @@
 //
 // Where on the sheet everything goes: title above, leaders in a column on the right, title block
 // below them (or under the drawing on an upright sheet), the bicycle in what remains. On a board
-// there is only a legend, and the drawing has all of it.
+// there is a legend above, and the drawing has all the rest (layout_board.h).
+//
+// Nothing that is written lies on anything else written, nothing over the edge, and no word is cut:
+// what finds no room is written shorter, or not at all.
 #pragma once
 
 #include "drawing/leader_places.h"
 #include "drawing/options.h"
 #include "drawing/place_dimensions.h"
 #include "drawing/steps.h"
+#include "wording/drawing_labels.h"
 
+#include <QLineF>
 #include <QStringList>
+
+#include <optional>
 
 namespace tripoise {
 
@@ -27,6 +34,27 @@ struct BlockPlace {
     double rowHeight = 0.0;
     double labelWidth = 0.0;
     double valueWidth = 0.0; ///< of each size's column
+};
+
+/// A line of the legend, with as much of its words as there is room for.
+struct LegendPlace {
+    LegendRow row;
+    QString text;
+    QRectF box;
+};
+
+struct ScalePlace {
+    QLineF line;
+    QString text;
+    QRectF words;
+};
+
+/// Where a joint's label stands, in which form, and what ties it to its arc.
+struct JointLabelPlace {
+    LabelSpot spot;
+    QRectF box; ///< empty where it is not written
+    std::optional<QLineF> tie;
+    double cost = 0.0; ///< how far from where it would best be
 };
 
 /// What a contact was pulled by, in words beside it.
@@ -51,19 +79,27 @@ struct Layout {
     QRectF scene; ///< what the drawing is fitted into
     DrawingFit fit;
     BlockPlace block;
-    QRectF legend;
+    std::vector<LegendPlace> legend;
+    std::optional<ScalePlace> scale;
     QRectF leadersHeading;
     std::vector<LeaderPlace> leaders;
+    QString moreLeaders; ///< that there are some for which there was no room
+    QRectF moreLeadersBox;
     std::vector<DimensionPlace> dimensions;
     std::vector<PulledPlace> pulled;
-    std::vector<QRectF> jointLabels; ///< in the order of the rider's angles; empty ones not written
-    std::vector<LabelSpot> spots;    ///< of those labels
+    std::vector<JointLabelPlace> jointLabels; ///< in the order of the rider's angles
 };
+
+/// Where joint labels stand, for the next layout to keep them there.
+[[nodiscard]] std::vector<LabelSpot> spotsOf(const Layout& layout);
 
 [[nodiscard]] Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
                             const DrawingOptions& options = {});
 
 /// The whole drawing as large as a rectangle holds it, standing on its floor.
 [[nodiscard]] DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds);
+
+/// A length to read off the drawing, under the ground.
+[[nodiscard]] ScalePlace placeScale(const Layout& layout, const SideView& view);
 
 } // namespace tripoise

@@ -12,10 +12,6 @@
 namespace tripoise {
 namespace {
 
-constexpr double leaderGap = 0.3;    // of a row, between leaders
-constexpr double headRoom = 0.10;    // of stature, from the head's centre to words ahead of it
-constexpr double besideBarMm = 70.0; // clear of levers and hands
-
 /// Over the words on the right, or over those on the left where there are no others.
 void placeHeading(Layout& layout, const SideView& view, const std::vector<Interval>& intervals,
                   double column, double row)
@@ -32,14 +28,31 @@ void placeHeading(Layout& layout, const SideView& view, const std::vector<Interv
                              label.top() - row, width, row};
 }
 
-/// Leaders grouped by the point they speak of, highest first.
-std::vector<LeaderPlace> gathered(const Layout& layout, const SideView& view)
+/// Behind the saddle, level with it; false where there is no room.
+bool placeLeftwards(LeaderPlace& place, const Layout& layout)
+{
+    const QSizeF size(widestOf(place.rows, fontOf(layout.steps.small)),
+                      static_cast<double>(place.rows.size()) * rowPitch * layout.steps.small);
+    const double right = place.at.x() - 2.5 * layout.steps.small;
+    if (right - size.width() < layout.sheet.left())
+        return false;
+    place.label = {right - size.width(), place.at.y() - 0.5 * size.height(), size.width(),
+                   size.height()};
+    place.end = {right + 0.4 * layout.steps.small, place.at.y()};
+    place.knee = place.end;
+    return true;
+}
+
+} // namespace
+
+std::vector<LeaderPlace> gathered(const Layout& layout, const std::vector<Leader>& leaders)
 {
     std::vector<LeaderPlace> places;
     const Point* before = nullptr;
-    for (const Leader& leader : view.leaders) {
+    for (const Leader& leader : leaders) {
         if (!before || *before != leader.at) {
             LeaderPlace place;
+            place.kind = leader.kind;
             place.at = layout.fit.toPx(leader.at);
             place.leftwards = leader.kind == LeaderKind::SaddleHigher
                               || leader.kind == LeaderKind::SaddleFurtherBack;
@@ -58,38 +71,6 @@ double widestOf(const QStringList& rows, const QFont& font)
         width = std::max(width, widthOf(row, font));
     return width + 2.0;
 }
-
-/// Behind the saddle, level with it; false where there is no room.
-bool placeLeftwards(LeaderPlace& place, const Layout& layout)
-{
-    const QSizeF size(widestOf(place.rows, fontOf(layout.steps.small)),
-                      static_cast<double>(place.rows.size()) * rowPitch * layout.steps.small);
-    const double right = place.at.x() - 2.5 * layout.steps.small;
-    if (right - size.width() < layout.sheet.left())
-        return false;
-    place.label = {right - size.width(), place.at.y() - 0.5 * size.height(), size.width(),
-                   size.height()};
-    place.end = {right + 0.4 * layout.steps.small, place.at.y()};
-    place.knee = place.end;
-    return true;
-}
-
-/// Behind the seat tube, lower than the saddle: for want of room beside it.
-bool placeUnderSaddle(LeaderPlace& place, const Layout& layout, double seatTubeX)
-{
-    const double small = layout.steps.small;
-    const QSizeF size(widestOf(place.rows, fontOf(small)),
-                      static_cast<double>(place.rows.size()) * rowPitch * small);
-    const double right = layout.sheet.left() + size.width();
-    if (right > seatTubeX - 1.5 * small)
-        return false;
-    place.label = {QPointF(layout.sheet.left(), place.at.y() + 1.2 * small), size};
-    place.end = {std::min(right, place.at.x()), place.label.top()};
-    place.knee = place.end;
-    return true;
-}
-
-} // namespace
 
 double widthOf(const QString& text, const QFont& font)
 {
@@ -153,7 +134,7 @@ void spread(std::vector<Interval>& intervals, double low, double high)
 
 void placeLeaders(Layout& layout, const SideView& view)
 {
-    layout.leaders = gathered(layout, view);
+    layout.leaders = gathered(layout, view.leaders);
     const Steps& steps = layout.steps;
     const double row = rowPitch * steps.small;
     const double column = layout.fit.toPx(view.bounds().high).x() + 2.5 * steps.small;
@@ -191,86 +172,6 @@ void placeLeaders(Layout& layout, const SideView& view)
     }
     if (!layout.leaders.empty())
         placeHeading(layout, view, intervals, column, row);
-}
-
-void placeLeadersOnBoard(Layout& layout, const SideView& view)
-{
-    const Steps& steps = layout.steps;
-    const double row = rowPitch * steps.small;
-    layout.leaders = gathered(layout, view);
-    std::erase_if(layout.leaders,
-                  [&layout](const LeaderPlace& place) { return !layout.sheet.contains(place.at); });
-    if (layout.leaders.empty())
-        return;
-    double widest = widthOf(leadersHeading(view), fontOf(steps.small, QFont::DemiBold)) + 2.0;
-    const double seat = layout.fit.toPx(view.chosen.seatTube.to).x();
-    std::erase_if(layout.leaders, [&](LeaderPlace& place) {
-        if (place.leftwards && !placeLeftwards(place, layout)
-            && !placeUnderSaddle(place, layout, seat))
-            return true;
-        if (!place.leftwards)
-            widest = std::max(widest, widestOf(place.rows, fontOf(steps.small)));
-        return false;
-    });
-    // Beside the drawing where there is room; else right of the head, over wheel or bar.
-    const DrawingFit& fit = layout.fit;
-    const QPointF far = fit.toPx(view.bounds().high);
-    double column = std::min(far.x() + 2.0 * steps.small, layout.sheet.right() - widest);
-    double bottom = layout.scene.bottom();
-    if (column < far.x()) {
-        if (view.rider)
-            column = std::max(column, fit.toPx(view.rider->head).x()
-                                          + fit.pxPerMm * headRoom * view.rider->statureMm);
-        double most = view.chosen.front.axle.y() + view.chosen.front.radiusMm;
-        double bar = view.chosen.headTube.from.x();
-        for (const auto& [bike, offset] :
-             {std::pair(&view.chosen, Point(Point::Zero())),
-              std::pair(view.other ? &*view.other : &view.chosen, view.otherOffset)}) {
-            if (!bike->cockpit)
-                continue;
-            for (const Point& point : bike->cockpit->bar.curve) {
-                bar = std::max(bar, point.x() + offset.x() + besideBarMm);
-                if (fit.toPx(point + offset).x() > column - steps.small)
-                    most = std::max(most, point.y() + offset.y() + besideBarMm);
-            }
-        }
-        bottom = fit.toPx({0.0, most}).y() - 0.5 * row;
-    }
-    const double width = std::min(widest, layout.sheet.right() - column);
-    std::vector<Interval> intervals;
-    const double low = layout.sheet.top() + row;
-    const auto room = static_cast<std::size_t>(std::max(0.0, (bottom - low) / row));
-    // What does not fit is told beside the drawing anyway: the lowest points go first.
-    std::size_t rows = 0;
-    std::erase_if(layout.leaders, [&rows, room](const LeaderPlace& place) {
-        if (place.leftwards)
-            return false;
-        rows += static_cast<std::size_t>(place.rows.size());
-        return rows > room;
-    });
-    for (const LeaderPlace& place : layout.leaders) {
-        if (place.leftwards)
-            continue;
-        intervals.push_back(
-            {place.at.y() - 0.5 * row, (static_cast<double>(place.rows.size()) + leaderGap) * row});
-    }
-    if (layout.leaders.empty())
-        return;
-    spread(intervals, low, bottom);
-    auto interval = intervals.begin();
-    for (LeaderPlace& place : layout.leaders) {
-        if (place.leftwards)
-            continue;
-        place.label = {column, interval->top, width, interval->height - leaderGap * row};
-        const double level = interval->top + 0.5 * row;
-        place.end = {column - 0.5 * steps.small, level};
-        const double away = place.end.x() - place.at.x();
-        const double run =
-            std::min(0.7 * std::abs(level - place.at.y()), std::max(0.0, away - steps.body));
-        place.knee = away > 0.0 ? QPointF(place.at.x() + run, level) : place.end;
-        ++interval;
-    }
-    placeHeading(layout, view, intervals, column, row);
 }
 
 } // namespace tripoise

@@ -18,6 +18,7 @@ struct Layout;
 
 /// Leaders to one point share a line and stand below each other.
 struct LeaderPlace {
+    LeaderKind kind = LeaderKind::BarHigher; ///< of the first
     QStringList rows;
     QPointF at;   ///< on the other size
     QPointF knee; ///< where the line turns level
@@ -25,6 +26,8 @@ struct LeaderPlace {
     QRectF label;
     bool leftwards = false;
 };
+
+inline constexpr double leaderGap = 0.3; ///< of a row, between leaders
 
 /// An interval of a column, from top to top + height.
 struct Interval {
@@ -36,11 +39,13 @@ struct Interval {
 void spread(std::vector<Interval>& intervals, double low, double high);
 
 [[nodiscard]] double widthOf(const QString& text, const QFont& font);
+[[nodiscard]] double widestOf(const QStringList& rows, const QFont& font);
+/// Leaders grouped by the point they speak of, highest first.
+[[nodiscard]] std::vector<LeaderPlace> gathered(const Layout& layout,
+                                                const std::vector<Leader>& leaders);
 [[nodiscard]] double leadersWidth(const SideView& view, const Steps& steps);
 
 /// Beside the drawing of a sheet, whose fit and block are known.
 void placeLeaders(Layout& layout, const SideView& view);
-/// At a board's right edge: beside the drawing, or above its front wheel where that is too wide.
-void placeLeadersOnBoard(Layout& layout, const SideView& view);
 
 } // namespace tripoise

@@ -24,11 +24,19 @@ struct Layers {
     bool operator==(const Layers&) const = default;
 };
 
-/// Where a joint's label stands round its joint: one of a few rings, and steps round it from the
-/// middle of the angle.
+/// How much of a joint's label is written.
+enum class LabelForm {
+    Whole, ///< name, angle, and the range below
+    Name,  ///< name and angle
+    Value, ///< the angle alone
+};
+
+/// Where a joint's label stands: on one of a few rings round its joint, so many steps round it from
+/// the middle of the angle; or, past the rings, in a margin and so many half rows lower.
 struct LabelSpot {
     int ring = 0;
     int turn = 0;
+    LabelForm form = LabelForm::Whole;
 
     bool operator==(const LabelSpot&) const = default;
 };

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/joint_labels.h"
 #include "drawing/paint_notes.h"
+#include "wording/trial_words.h"
 
 #include <QFontMetricsF>
 
@@ -9,9 +10,6 @@
 
 namespace tripoise {
 namespace {
-
-constexpr double farAway =
-    2.4; // of the letters' height: a label further from its tick is tied to it
 
 /// A band of the ring between two directions.
 std::vector<Point> band(const Point& at, double inner, double outer, Angle from, Angle to)
@@ -103,31 +101,18 @@ void paintCalmSign(const Canvas& c, const QRectF& box, bool nearEdge)
 }
 
 /// Ties a label to its arc where it had to stand aside.
-void paintTie(const Canvas& c, const JointAngle& angle, const QRectF& box)
+void paintTie(const Canvas& c, const QLineF& tie)
 {
-    const double radius = arcRadiusMm(angle.joint);
-    const QRectF around = box.adjusted(-0.4 * c.steps.body, 0.0, 0.4 * c.steps.body, 0.0);
-    const auto nearest = [&around](const QPointF& point) {
-        return QPointF(std::clamp(point.x(), around.left(), around.right()),
-                       std::clamp(point.y(), around.top(), around.bottom()));
-    };
-    const auto away = [&nearest](const QPointF& point) {
-        const QPointF apart = nearest(point) - point;
-        return std::hypot(apart.x(), apart.y());
-    };
-    // To the tick, or to the joint where that is much nearer.
-    const QPointF joint = c.px(angle.at);
-    QPointF tied = c.px(angle.at + radius * along(angle.directionOf(angle.value)));
-    if (away(joint) < 0.7 * away(tied))
-        tied = joint;
-    if (away(tied) < farAway * c.steps.body)
-        return;
-    c.pen(c.theme.soft, c.steps.hair);
-    c.painter.drawLine(tied, nearest(tied));
+    c.pen(c.theme.ink, c.steps.hair);
+    c.painter.drawLine(tie);
+    c.fill(c.theme.ink);
+    paintDot(c, tie.p1());
 }
 
-void paintWords(const Canvas& c, const JointAngle& angle, const QRectF& box, bool onBoard)
+void paintWords(const Canvas& c, const JointAngle& angle, const JointLabelPlace& place,
+                bool onBoard)
 {
+    const QRectF& box = place.box;
     const bool fine = angle.comfortable();
     const double left = box.left() + signWidth(angle, c.steps, onBoard);
     if (onBoard)
@@ -140,7 +125,10 @@ void paintWords(const Canvas& c, const JointAngle& angle, const QRectF& box, boo
     const QFontMetricsF metrics(body);
     c.painter.setFont(body);
     c.pen(fine ? c.theme.ink : c.theme.hazardText, c.steps.hair);
-    c.painter.drawText(QPointF(left, box.top() + metrics.ascent()), jointLabel(angle));
+    c.painter.drawText(QPointF(left, box.top() + metrics.ascent()),
+                       place.spot.form == LabelForm::Value ? jointValue(angle) : jointLabel(angle));
+    if (place.spot.form != LabelForm::Whole)
+        return;
     const QFont small = fontOf(c.steps.small);
     c.painter.setFont(small);
     c.pen(c.theme.soft, c.steps.hair);
@@ -157,11 +145,12 @@ void paintAngles(const Canvas& c, const SideView& view, const Layout& layout, bo
     for (const JointAngle& angle : view.rider->angles)
         paintArc(c, angle, onBoard);
     for (std::size_t i = 0; i < layout.jointLabels.size(); ++i) {
-        if (layout.jointLabels[i].isEmpty())
+        const JointLabelPlace& place = layout.jointLabels[i];
+        if (place.box.isEmpty())
             continue;
-        const JointAngle& angle = view.rider->angles[i];
-        paintTie(c, angle, layout.jointLabels[i]);
-        paintWords(c, angle, layout.jointLabels[i], onBoard);
+        if (place.tie)
+            paintTie(c, *place.tie);
+        paintWords(c, view.rider->angles[i], place, onBoard);
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include <QFontMetricsF>
 
+#include <algorithm>
 #include <array>
 
 namespace tripoise {
@@ -37,14 +38,6 @@ void rule(const Canvas& c, const QRectF& box, double y)
     c.painter.drawLine(QPointF(box.left(), y), QPointF(box.right(), y));
 }
 
-double roundLength(double pxPerMm, double wantedPx)
-{
-    for (const double mm : {500.0, 200.0, 100.0})
-        if (mm * pxPerMm <= wantedPx)
-            return mm;
-    return 100.0;
-}
-
 } // namespace
 
 void paintHalo(const Canvas& c, const QRectF& box)
@@ -52,6 +45,13 @@ void paintHalo(const Canvas& c, const QRectF& box)
     QColor paper = c.theme.paper;
     paper.setAlphaF(0.78F);
     c.painter.fillRect(box.adjusted(-2.0, 0.0, 2.0, 0.0), paper);
+}
+
+void paintDot(const Canvas& c, const QPointF& at)
+{
+    const double r = std::max(2.2, 1.8 * c.steps.thin);
+    c.noPen();
+    c.painter.drawEllipse(at, r, r);
 }
 
 void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
@@ -63,7 +63,7 @@ void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
         c.noFill();
         c.painter.drawPolyline(QPolygonF({leader.at, leader.knee, leader.end}));
         c.fill(c.theme.other);
-        c.painter.drawEllipse(leader.at, 1.8 * c.steps.thin, 1.8 * c.steps.thin);
+        paintDot(c, leader.at);
         QRectF row = leader.label;
         row.setHeight(leader.label.height() / static_cast<double>(leader.rows.size()));
         for (const QString& text : leader.rows) {
@@ -74,6 +74,9 @@ void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
     }
     write(c, layout.leadersHeading, leadersHeading(view), fontOf(c.steps.small, QFont::DemiBold),
           c.theme.otherText);
+    if (!layout.moreLeaders.isEmpty())
+        write(c, layout.moreLeadersBox, layout.moreLeaders, fontOf(c.steps.small),
+              c.theme.otherText);
 }
 
 void paintTitle(const Canvas& c, const DrawingText& text, const Layout& layout)
@@ -135,25 +138,26 @@ void paintGround(const Canvas& c, const SideView& view, const Layout& layout)
     c.painter.drawLine(QPointF(layout.scene.left(), y), QPointF(layout.scene.right(), y));
 }
 
-void paintLegend(const Canvas& c, const std::vector<LegendRow>& rows, const Layout& layout)
+void paintLegend(const Canvas& c, const Layout& layout)
 {
-    QRectF line = layout.legend;
-    line.setHeight(rowPitch * c.steps.small);
-    for (const LegendRow& row : rows) {
-        switch (row.line) {
+    for (const LegendPlace& place : layout.legend) {
+        paintHalo(c, place.box);
+        QColor color = c.theme.ink;
+        switch (place.row.line) {
         case LegendLine::Whole: c.pen(c.theme.ink, c.steps.bold); break;
-        case LegendLine::Dashed: c.pen(c.theme.other, c.steps.medium, Qt::DashLine); break;
-        case LegendLine::Dotted: c.pen(c.theme.soft, c.steps.medium, Qt::DotLine); break;
+        case LegendLine::Dashed:
+            color = c.theme.otherText;
+            c.pen(c.theme.other, c.steps.medium, Qt::DashLine);
+            break;
+        case LegendLine::Dotted:
+            color = c.theme.soft;
+            c.pen(c.theme.soft, c.steps.medium, Qt::DotLine);
+            break;
         }
-        const double middle = line.center().y();
-        c.painter.drawLine(QPointF(line.left(), middle),
-                           QPointF(line.left() + (legendSample - 0.8) * c.steps.small, middle));
-        write(c, line.adjusted(legendSample * c.steps.small, 0.0, 0.0, 0.0), row.text,
-              fontOf(c.steps.small),
-              row.line == LegendLine::Dashed  ? c.theme.otherText
-              : row.line == LegendLine::Whole ? c.theme.ink
-                                              : c.theme.soft);
-        line.translate(0.0, line.height());
+        const QPointF start(place.box.left(), place.box.center().y());
+        c.painter.drawLine(start, start + QPointF((legendSample - 0.8) * c.steps.small, 0.0));
+        write(c, place.box.adjusted(legendSample * c.steps.small, 0.0, 0.0, 0.0), place.text,
+              fontOf(c.steps.small), color);
     }
 }
 
@@ -176,22 +180,14 @@ void paintPulled(const Canvas& c, const Layout& layout)
     }
 }
 
-void paintScaleBar(const Canvas& c, const SideView& view, const Layout& layout)
+void paintScaleBar(const Canvas& c, const ScalePlace& scale)
 {
-    const double length = roundLength(c.fit.pxPerMm, 0.3 * layout.scene.width());
-    const double px = c.px(length);
-    const double ground = c.px(Point(0.0, view.chosen.groundY)).y();
-    const double y = ground + 1.6 * c.steps.small;
-    const QPointF left(layout.scene.left(), y);
-    const QPointF right = left + QPointF(px, 0.0);
     const double tick = 0.35 * c.steps.small;
     c.pen(c.theme.soft, c.steps.thin);
-    c.painter.drawLine(left, right);
-    for (const QPointF& end : {left, 0.5 * (left + right), right})
+    c.painter.drawLine(scale.line);
+    for (const QPointF& end : {scale.line.p1(), scale.line.center(), scale.line.p2()})
         c.painter.drawLine(end - QPointF(0.0, tick), end + QPointF(0.0, tick));
-    const QRectF words(right.x() + 0.8 * c.steps.small, y - c.steps.small, 8.0 * c.steps.small,
-                       2.0 * c.steps.small);
-    write(c, words, scaleLabel(length), fontOf(c.steps.small), c.theme.soft);
+    write(c, scale.words, scale.text, fontOf(c.steps.small), c.theme.soft);
 }
 
 } // namespace tripoise

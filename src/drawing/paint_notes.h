@@ -14,13 +14,15 @@ namespace tripoise {
 void paintAngles(const Canvas& canvas, const SideView& view, const Layout& layout, bool onBoard);
 /// Paper over what lies under words, half clear.
 void paintHalo(const Canvas& canvas, const QRectF& box);
+/// Where a line from words ends, in the brush's colour.
+void paintDot(const Canvas& canvas, const QPointF& at);
 void paintLeaders(const Canvas& canvas, const SideView& view, const Layout& layout);
 void paintTitle(const Canvas& canvas, const DrawingText& text, const Layout& layout);
 void paintBlock(const Canvas& canvas, const SideView& view, const Layout& layout);
 void paintGround(const Canvas& canvas, const SideView& view, const Layout& layout);
-void paintLegend(const Canvas& canvas, const std::vector<LegendRow>& rows, const Layout& layout);
+void paintLegend(const Canvas& canvas, const Layout& layout);
 void paintPulled(const Canvas& canvas, const Layout& layout);
 void paintDimensions(const Canvas& canvas, const Layout& layout);
-void paintScaleBar(const Canvas& canvas, const SideView& view, const Layout& layout);
+void paintScaleBar(const Canvas& canvas, const ScalePlace& scale);
 
 } // namespace tripoise

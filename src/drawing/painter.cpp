@@ -73,12 +73,11 @@ void paintBefore(const Canvas& c, const SideView& view, const Layout& layout,
     paintPulled(c, layout);
     if (options.furniture) {
         paintBlock(c, view, layout);
-        paintScaleBar(c, view, layout);
-        return;
+    } else {
+        paintLegend(c, layout);
     }
-    paintLegend(c, legendRows(view, layers), layout);
-    if (layers.ground && layout.dimensions.empty())
-        paintScaleBar(c, view, layout);
+    if (layout.scale)
+        paintScaleBar(c, *layout.scale);
 }
 
 void paintSideView(QPainter& painter, const QRectF& area, const SideView& view, const Theme& theme,

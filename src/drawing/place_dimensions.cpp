@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -18,6 +19,7 @@ constexpr double besideSaddleMm = 150; // the saddle height's line runs behind t
 constexpr double belowAxleMm = 60;     // and the front centre's under the axle
 constexpr double beyond = 0.45;        // of the letters' height: extension lines end past the line
 constexpr double arrow = 0.75;         // of the letters' height
+constexpr double weightOfLine = 6.0;   // words would rather not lie on one
 
 class Placer {
 public:
@@ -37,12 +39,12 @@ public:
             m_fit.toPx({std::max(ahead, bounds.low.x()), 0.0}).x() + 0.9 * pitch * m_small;
     }
 
-    DimensionPlace place(const Dimension& dimension) const
+    DimensionPlace place(const Dimension& dimension, const QString& text, const QString& more) const
     {
         DimensionPlace place;
         place.kind = dimension.kind;
-        place.text = dimensionLabel(dimension);
-        place.more = dimensionMore(dimension);
+        place.text = text;
+        place.more = more;
         const QPointF from = m_fit.toPx(dimension.from);
         const QPointF to = m_fit.toPx(dimension.to);
         switch (dimension.kind) {
@@ -151,12 +153,26 @@ QSizeF roomForDimensions(const Steps& steps)
             3.1 * pitch * steps.small + 0.8 * steps.small};
 }
 
-std::vector<DimensionPlace> placeDimensions(const Layout& layout, const SideView& view)
+std::vector<DimensionPlace> placeDimensions(const Layout& layout, const SideView& view,
+                                            Clearance& clearance)
 {
     std::vector<DimensionPlace> places;
     const Placer placer(layout, view);
-    for (const Dimension& dimension : dimensionsOf(view))
-        places.push_back(placer.place(dimension));
+    for (const Dimension& dimension : dimensionsOf(view)) {
+        const QString value = dimensionValue(dimension);
+        const QString more = dimensionMore(dimension);
+        for (const auto& [text, beside] : {std::pair(dimensionLabel(dimension), more),
+                                           std::pair(value, more), std::pair(value, QString())}) {
+            const DimensionPlace place = placer.place(dimension, text, beside);
+            if (!clearance.free(place.extent()))
+                continue;
+            clearance.take(place.extent());
+            places.push_back(place);
+            break;
+        }
+    }
+    for (const DimensionPlace& place : places)
+        clearance.avoid(place.line, 3.0, weightOfLine);
     return places;
 }
 

@@ -4,6 +4,7 @@
 // the front wheel, straight ones beside what they measure.
 #pragma once
 
+#include "drawing/clearance.h"
 #include "drawing/dimensions.h"
 
 #include <QLineF>
@@ -36,8 +37,9 @@ struct DimensionPlace {
 /// What they take under the ground and ahead of the front wheel.
 [[nodiscard]] QSizeF roomForDimensions(const Steps& steps);
 
-/// The layout must have its fit.
-[[nodiscard]] std::vector<DimensionPlace> placeDimensions(const Layout& layout,
-                                                          const SideView& view);
+/// Those whose words find room: the name goes first, then what the size beside has more; they take
+/// it from what is clear. The layout must have its fit.
+[[nodiscard]] std::vector<DimensionPlace>
+placeDimensions(const Layout& layout, const SideView& view, Clearance& clearance);
 
 } // namespace tripoise

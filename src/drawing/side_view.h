@@ -24,6 +24,8 @@ struct WheelSketch {
     double radiusMm = 0.0;         ///< outside of the tyre
     double beadSeatRadiusMm = 0.0; ///< outside of the rim
     std::optional<double> mudguardRadiusMm;
+
+    bool operator==(const WheelSketch&) const = default;
 };
 
 /// A tube's centre line.

@@ -31,6 +31,11 @@ QString NumberField::unitLabel() const
     return unitName(shownUnit(m_spec));
 }
 
+bool NumberField::inFeet() const
+{
+    return m_spec.stature && shownUnit(m_spec) == Unit::Inch;
+}
+
 QString NumberField::rangeText() const
 {
     return plausibleRange(m_spec);

@@ -25,6 +25,7 @@ class NumberField : public QObject {
     Q_PROPERTY(QString text READ text NOTIFY changed)
     Q_PROPERTY(QString placeholder READ placeholder NOTIFY changed)
     Q_PROPERTY(QString unitLabel READ unitLabel NOTIFY changed)
+    Q_PROPERTY(bool inFeet READ inFeet NOTIFY changed)
     Q_PROPERTY(QString rangeText READ rangeText NOTIFY changed)
     Q_PROPERTY(QString message READ message NOTIFY changed)
     Q_PROPERTY(QString level READ level NOTIFY changed)
@@ -37,6 +38,7 @@ public:
     [[nodiscard]] const QString& text() const { return m_text; }
     [[nodiscard]] const QString& placeholder() const { return m_placeholder; }
     [[nodiscard]] QString unitLabel() const;
+    [[nodiscard]] bool inFeet() const;       ///< shown as feet and inches
     [[nodiscard]] QString rangeText() const; ///< what is plausible
     [[nodiscard]] QString message() const { return m_message.isEmpty() ? m_remark : m_message; }
     [[nodiscard]] QString level() const; ///< "fine", "note", "odd" or "wrong"

@@ -4,6 +4,7 @@
 #include "wording/speech.h"
 
 #include <QCoreApplication>
+#include <QLibraryInfo>
 #include <QLocale>
 #include <QQmlEngine>
 #include <QScreen>
@@ -18,6 +19,10 @@ const QString metric = QStringLiteral("metric");
 const QString imperial = QStringLiteral("imperial");
 const QString german = QStringLiteral("de");
 const QString english = QStringLiteral("en");
+
+/// Qt itself says these, and its own catalogue is not on every computer.
+[[maybe_unused]] constexpr const char* keyNames[]{QT_TRANSLATE_NOOP("QShortcut", "Ctrl"),
+                                                  QT_TRANSLATE_NOOP("QShortcut", "Shift")};
 
 QString ordinaryLanguage()
 {
@@ -131,10 +136,17 @@ void Preferences::rememberWindow(QWindow* window)
 
 void Preferences::installLanguage()
 {
-    QCoreApplication::removeTranslator(&m_translator);
+    const auto install = [](QTranslator& translator, const QString& file) {
+        QCoreApplication::removeTranslator(&translator);
+        if (translator.load(file))
+            QCoreApplication::installTranslator(&translator);
+    };
+    // The dialog of files is Qt's own, and so are its words, where they are installed.
+    const QString qtWords = QLibraryInfo::path(QLibraryInfo::TranslationsPath);
+    install(m_qtWords, qtWords + QStringLiteral("/qtbase_%1.qm").arg(m_language));
+    install(m_qtDialogs, qtWords + QStringLiteral("/qtdeclarative_%1.qm").arg(m_language));
     // English has plural forms of its own to load.
-    if (m_translator.load(QStringLiteral(":/i18n/tripoise_%1.qm").arg(m_language)))
-        QCoreApplication::installTranslator(&m_translator);
+    install(m_translator, QStringLiteral(":/i18n/tripoise_%1.qm").arg(m_language));
     if (QQmlEngine* engine = qmlEngine(this))
         engine->retranslate();
     speakNow();

@@ -60,6 +60,8 @@ private:
     QString m_language;
     bool m_night = false;
     double m_textScale = 1.0;
+    QTranslator m_qtWords;
+    QTranslator m_qtDialogs;
     QTranslator m_translator;
 };
 

@@ -59,7 +59,10 @@ public:
     Q_INVOKABLE void look(int shown, int beside);
     [[nodiscard]] int shownFrame() const;  ///< -1 where there is none
     [[nodiscard]] int besideFrame() const; ///< -1 where there is none
-    /// The same as indices into the advice's candidates.
+    /// The same as they were asked for; -1 where the advice is followed.
+    [[nodiscard]] int askedShown() const { return m_lookShown; }
+    [[nodiscard]] int askedBeside() const { return m_lookBeside; }
+    /// What is looked at, as indices into the advice's candidates.
     [[nodiscard]] std::optional<std::size_t> shownCandidate() const;
     [[nodiscard]] std::optional<std::size_t> besideCandidate() const;
 

@@ -53,6 +53,11 @@ QString hipTraceWords()
     return BoardWords::tr("hip");
 }
 
+QString kneeRangeWords()
+{
+    return BoardWords::tr("comfortable for the knee");
+}
+
 QString turnWords(const std::vector<TurnStep>& turn)
 {
     if (turn.empty())

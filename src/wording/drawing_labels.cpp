@@ -39,6 +39,31 @@ QString nameOf(const BikeSketch& bike, const SideView& view)
         .trimmed();
 }
 
+/// A frame is spoken of in millimetres in any units.
+bool ofFrame(DimensionKind kind)
+{
+    return kind == DimensionKind::Stack || kind == DimensionKind::Reach
+           || kind == DimensionKind::FrontCentre || kind == DimensionKind::Wheelbase;
+}
+
+/// Of parts and frames in millimetres, of the rider's places in the units spoken.
+QString amount(LeaderKind kind, double differenceMm)
+{
+    switch (kind) {
+    case LeaderKind::StemLonger:
+    case LeaderKind::SpacersMore:
+    case LeaderKind::CrankLonger: return halfMm(differenceMm);
+    case LeaderKind::HeadTubeHigher:
+    case LeaderKind::TopTubeHigher:
+    case LeaderKind::FrontWheelFurther: return partMm(differenceMm);
+    case LeaderKind::BarHigher:
+    case LeaderKind::BarFurther:
+    case LeaderKind::SaddleHigher:
+    case LeaderKind::SaddleFurtherBack: return mm(differenceMm);
+    }
+    return {};
+}
+
 } // namespace
 
 QString jointName(Joint joint)
@@ -69,11 +94,7 @@ QString leaderLabel(const Leader& leader)
 {
     const auto either = [&leader](const char* more, const char* less) {
         const double difference = std::abs(leader.valueMm);
-        const bool part = leader.kind == LeaderKind::StemLonger
-                          || leader.kind == LeaderKind::SpacersMore
-                          || leader.kind == LeaderKind::CrankLonger;
-        return Drawing::tr(leader.valueMm > 0.0 ? more : less)
-            .arg(part ? halfMm(difference) : mm(difference));
+        return Drawing::tr(leader.valueMm > 0.0 ? more : less).arg(amount(leader.kind, difference));
     };
     switch (leader.kind) {
     case LeaderKind::BarHigher:
@@ -108,6 +129,11 @@ QString leaderLabel(const Leader& leader)
                       QT_TRANSLATE_NOOP("Drawing", "crank %1 shorter"));
     }
     return {};
+}
+
+QString leadersLeftOut(std::size_t count)
+{
+    return Drawing::tr("… and %1 more").arg(count);
 }
 
 QString leadersHeading(const SideView& view)
@@ -217,19 +243,24 @@ QStringList pulledLabel(Contact contact, const Point& by)
 
 QString dimensionLabel(const Dimension& dimension)
 {
-    const double value = dimension.valueMm;
+    const QString value = dimensionValue(dimension);
     switch (dimension.kind) {
-    case DimensionKind::SaddleHeight: return Drawing::tr("saddle height %1").arg(mm(value));
-    case DimensionKind::Setback: return Drawing::tr("setback %1").arg(mm(value));
-    case DimensionKind::SaddleToBarDrop: return Drawing::tr("drop %1").arg(mm(value));
-    case DimensionKind::GripReach: return Drawing::tr("grip reach %1").arg(mm(value));
-    case DimensionKind::GripHeight: return Drawing::tr("grip height %1").arg(mm(value));
-    case DimensionKind::Stack: return Drawing::tr("stack %1").arg(partMm(value));
-    case DimensionKind::Reach: return Drawing::tr("frame reach %1").arg(partMm(value));
-    case DimensionKind::FrontCentre: return Drawing::tr("front-centre %1").arg(partMm(value));
-    case DimensionKind::Wheelbase: return Drawing::tr("wheelbase %1").arg(partMm(value));
+    case DimensionKind::SaddleHeight: return Drawing::tr("saddle height %1").arg(value);
+    case DimensionKind::Setback: return Drawing::tr("setback %1").arg(value);
+    case DimensionKind::SaddleToBarDrop: return Drawing::tr("drop %1").arg(value);
+    case DimensionKind::GripReach: return Drawing::tr("grip reach %1").arg(value);
+    case DimensionKind::GripHeight: return Drawing::tr("grip height %1").arg(value);
+    case DimensionKind::Stack: return Drawing::tr("stack %1").arg(value);
+    case DimensionKind::Reach: return Drawing::tr("frame reach %1").arg(value);
+    case DimensionKind::FrontCentre: return Drawing::tr("front-centre %1").arg(value);
+    case DimensionKind::Wheelbase: return Drawing::tr("wheelbase %1").arg(value);
     }
     return {};
+}
+
+QString dimensionValue(const Dimension& dimension)
+{
+    return ofFrame(dimension.kind) ? partMm(dimension.valueMm) : mm(dimension.valueMm);
 }
 
 QString dimensionMore(const Dimension& dimension)
@@ -239,11 +270,7 @@ QString dimensionMore(const Dimension& dimension)
     const double more = *dimension.otherMm - dimension.valueMm;
     if (std::abs(more) < 0.5)
         return {};
-    const bool frame = dimension.kind == DimensionKind::Stack
-                       || dimension.kind == DimensionKind::Reach
-                       || dimension.kind == DimensionKind::FrontCentre
-                       || dimension.kind == DimensionKind::Wheelbase;
-    const QString amount = frame ? partMm(std::abs(more)) : mm(std::abs(more));
+    const QString amount = ofFrame(dimension.kind) ? partMm(std::abs(more)) : mm(std::abs(more));
     return (more > 0.0 ? QStringLiteral("+") : QStringLiteral("−")) + amount;
 }
 
@@ -253,16 +280,17 @@ std::vector<LegendRow> legendRows(const SideView& view, const Layers& layers)
     if (!view.drawn)
         return rows;
     const QString chosen = chosenName(view);
-    if (view.rider && layers.rider)
-        rows.push_back({LegendLine::Whole,
-                        Drawing::tr("%1: %2, %3")
-                            .arg(chosen, nameOf(view.rider->use), handsOn(view.rider->place))});
-    else
-        rows.push_back({LegendLine::Whole, chosen});
+    QStringList texts;
+    if (view.rider && layers.rider) {
+        const QString use = nameOf(view.rider->use);
+        texts << Drawing::tr("%1: %2, %3").arg(chosen, use, handsOn(view.rider->place))
+              << Drawing::tr("%1: %2").arg(chosen, use);
+    }
+    rows.push_back({LegendLine::Whole, texts << chosen});
     if (view.other && layers.other)
-        rows.push_back({LegendLine::Dashed, otherName(view)});
+        rows.push_back({LegendLine::Dashed, {otherName(view)}});
     if (view.ridden && layers.ridden)
-        rows.push_back({LegendLine::Dotted, Drawing::tr("ridden today")});
+        rows.push_back({LegendLine::Dotted, {Drawing::tr("ridden today")}});
     return rows;
 }
 

@@ -8,6 +8,7 @@
 #include "drawing/side_view.h"
 
 #include <QString>
+#include <QStringList>
 
 #include <vector>
 
@@ -17,6 +18,7 @@ namespace tripoise {
 [[nodiscard]] QString jointLabel(const JointAngle& angle); ///< "trunk 53°"
 [[nodiscard]] QString jointRange(const JointAngle& angle); ///< "49–57°"
 [[nodiscard]] QString leaderLabel(const Leader& leader);   ///< "bar 18 mm higher"
+[[nodiscard]] QString leadersLeftOut(std::size_t count);   ///< "… and 3 more"
 /// Stands over the leaders: which size they speak of.
 [[nodiscard]] QString leadersHeading(const SideView& view);
 
@@ -42,6 +44,7 @@ enum class Contact { Grip, Saddle };
 [[nodiscard]] QStringList pulledLabel(Contact contact, const Point& by);
 
 [[nodiscard]] QString dimensionLabel(const Dimension& dimension); ///< "saddle height 742 mm"
+[[nodiscard]] QString dimensionValue(const Dimension& dimension); ///< "742 mm"
 /// What the size beside has more, "+18"; empty where it is alike or alone.
 [[nodiscard]] QString dimensionMore(const Dimension& dimension);
 
@@ -49,7 +52,7 @@ enum class Contact { Grip, Saddle };
 enum class LegendLine { Whole, Dashed, Dotted };
 struct LegendRow {
     LegendLine line = LegendLine::Whole;
-    QString text;
+    QStringList texts; ///< whole, then shorter ones for want of room
 };
 [[nodiscard]] std::vector<LegendRow> legendRows(const SideView& view, const Layers& layers);
 

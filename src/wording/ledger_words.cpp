@@ -9,6 +9,7 @@ namespace tripoise {
 namespace {
 
 constexpr double leastKneeToldMm = 0.5;
+constexpr double leastHandMm = 0.5;
 
 QString kneeValue(double aheadMm)
 {
@@ -165,6 +166,20 @@ QString ledgerHeavier(Consideration consideration)
     return {};
 }
 
+QString ledgerRemark(const LedgerEntry& better, const LedgerEntry& worse)
+{
+    // Millimetres back and millimetres up are not alike to back and arms; all other values are
+    // weighed by themselves alone.
+    if (better.consideration != Consideration::Posture || better.value < worse.value + leastHandMm)
+        return {};
+    return Words::tr("further off, yet easier on back and arms", "the hands");
+}
+
+QString ledgerSide(const QString& size)
+{
+    return Words::tr("for %1", "a size; over what speaks for it").arg(size);
+}
+
 QString weightWord(double factor)
 {
     if (factor == 0.0)
@@ -184,7 +199,7 @@ QString weightSign(double factor)
 }
 
 QString ledgerSpoken(const QString& name, const QString& shownValue, const QString& besideValue,
-                     const QString& better, const QString& weight)
+                     const QString& better, const QString& remark, const QString& weight)
 {
     QStringList parts{besideValue.isEmpty()
                           ? Words::tr("%1: %2", "a consideration, its value").arg(name, shownValue)
@@ -192,9 +207,30 @@ QString ledgerSpoken(const QString& name, const QString& shownValue, const QStri
                                 .arg(name, shownValue, besideValue)};
     if (!better.isEmpty())
         parts << Words::tr("speaks for %1", "a size").arg(better);
-    if (!weight.isEmpty())
-        parts << weight;
+    for (const QString& more : {remark, weight})
+        if (!more.isEmpty())
+            parts << more;
     return parts.join(Words::tr(", ", "between items of a list"));
+}
+
+QString countedOtherwise(const QString& name, const QString& weight)
+{
+    return Words::tr("%1 %2", "a consideration, how it counts").arg(name, weight);
+}
+
+QString weightsSentence(const QStringList& counted)
+{
+    return Words::tr("With weights of your own: %1.", "how they count").arg(listed(counted));
+}
+
+QString weightStep(const QString& name)
+{
+    return Words::tr("weight of %1", "an edit").arg(name);
+}
+
+QString weightsAsUsualStep()
+{
+    return Words::tr("weights as usual", "an edit");
 }
 
 } // namespace tripoise

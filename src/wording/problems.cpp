@@ -28,26 +28,27 @@ QString otherUnit(const QString& unit)
     return unit;
 }
 
-QString unitOf(const Problem& problem)
+/// With the problem's unit, where it has one.
+QString withUnit(double value, const Problem& problem)
 {
     if (problem.unit == "deg")
-        return Words::tr(" degrees");
-    return problem.unit.empty() ? QString()
-                                : QLatin1Char(' ') + QString::fromStdString(problem.unit);
+        return Words::tr("%1 degrees").arg(typed(value));
+    return problem.unit.empty() ? typed(value)
+                                : Words::tr("%1 %2", "number and unit")
+                                      .arg(typed(value), QString::fromStdString(problem.unit));
 }
 
 /// "300 to 900 mm"; empty where neither end is told.
 QString span(const Problem& problem)
 {
-    const QString unit = unitOf(problem);
     if (problem.low && problem.high && *problem.low == *problem.high)
-        return typed(*problem.low) + unit;
+        return withUnit(*problem.low, problem);
     if (problem.low && problem.high)
-        return Words::tr("%1 to %2%3").arg(typed(*problem.low), typed(*problem.high), unit);
+        return Words::tr("%1 to %2").arg(typed(*problem.low), withUnit(*problem.high, problem));
     if (problem.low)
-        return Words::tr("at least %1%2").arg(typed(*problem.low), unit);
+        return Words::tr("at least %1").arg(withUnit(*problem.low, problem));
     if (problem.high)
-        return Words::tr("at most %1%2").arg(typed(*problem.high), unit);
+        return Words::tr("at most %1").arg(withUnit(*problem.high, problem));
     return {};
 }
 
@@ -75,6 +76,7 @@ QString anyOf(const QString& items)
     return anyOf(items.split(QStringLiteral(", ")));
 }
 
+/// Without plural forms of a catalogue: the command line loads none.
 QString entries(const QString& count)
 {
     return count == QLatin1String("1") ? Words::tr("1 entry") : Words::tr("%1 entries").arg(count);
@@ -131,13 +133,12 @@ QString missing(const Problem& problem)
 QString contradiction(const Problem& problem, const QString& value)
 {
     const QString other = namesOf(problem).value(0);
-    const QString unit = unitOf(problem);
     if (problem.high)
-        return Words::tr("%1 contradicts %2; accepted: less than %3%4, unless that one is wrong")
-            .arg(value, other, typed(*problem.high), unit);
+        return Words::tr("%1 contradicts %2; accepted: less than %3, unless that one is wrong")
+            .arg(value, other, withUnit(*problem.high, problem));
     if (problem.low)
-        return Words::tr("%1 contradicts %2; accepted: at least %3%4, unless that one is wrong")
-            .arg(value, other, typed(*problem.low), unit);
+        return Words::tr("%1 contradicts %2; accepted: at least %3, unless that one is wrong")
+            .arg(value, other, withUnit(*problem.low, problem));
     return Words::tr("%1 contradicts %2; accepted: two that agree").arg(value, other);
 }
 

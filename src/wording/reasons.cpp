@@ -123,22 +123,23 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
     const QString other = nameIn(advice, *verdict.other, prepared);
     const Contrast& contrast = verdict.contrast;
     QStringList seen;
-    const auto add = [&seen](double differenceMm, const QString& more, const QString& less) {
+    const auto add = [&seen](double differenceMm, QString (*say)(double), const QString& more,
+                             const QString& less) {
         if (std::abs(differenceMm) >= leastSeenMm)
-            seen << (differenceMm > 0.0 ? more : less).arg(mm(std::abs(differenceMm)));
+            seen << (differenceMm > 0.0 ? more : less).arg(say(std::abs(differenceMm)));
     };
-    add(contrast.barHigherMm, Words::tr("the bar %1 higher"), Words::tr("the bar %1 lower"));
-    add(contrast.barFurtherMm, Words::tr("the bar %1 further away"),
+    add(contrast.barHigherMm, mm, Words::tr("the bar %1 higher"), Words::tr("the bar %1 lower"));
+    add(contrast.barFurtherMm, mm, Words::tr("the bar %1 further away"),
         Words::tr("the bar %1 nearer"));
-    add(contrast.wheelbaseMm, Words::tr("the wheels %1 further apart"),
+    add(contrast.wheelbaseMm, partMm, Words::tr("the wheels %1 further apart"),
         Words::tr("the wheels %1 closer together"));
     if (contrast.standoverMm)
-        add(*contrast.standoverMm, Words::tr("the top tube %1 higher"),
+        add(*contrast.standoverMm, partMm, Words::tr("the top tube %1 higher"),
             Words::tr("the top tube %1 lower"));
     if (seen.isEmpty())
         return Words::tr(
                    "Side by side with the same parts the two differ by less than %1 anywhere.")
-            .arg(mm(leastSeenMm));
+            .arg(partMm(leastSeenMm));
     return Words::tr("With the same parts on both, %1 has %2 than %3.")
         .arg(named, listed(seen), other);
 }

@@ -1,20 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "wording/rider_words.h"
 
-#include "drawing/proportions.h"
+#include "drawing/knee_room.h"
 #include "wording/drawing_labels.h"
 #include "wording/words.h"
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
 
 namespace tripoise {
 namespace {
 
 constexpr double leastToldMm = 2.0;
 constexpr double leastToldDeg = 1.5;
-constexpr double barNearKneeMm = 120.0; // less room than that is told about
 
 class RiderWords {
     Q_DECLARE_TR_FUNCTIONS(RiderWords)
@@ -31,22 +29,106 @@ const JointAngle& joint(const SideView& view, Joint which)
                          [which](const JointAngle& angle) { return angle.joint == which; });
 }
 
-/// Between the front of the knee and the bar, over a turn of the crank; seen from the side.
-double roomAtTheKnee(const SideView& view)
+/// Where an angle stands against its comfortable range.
+enum class Stand { Less, Fine, More };
+Stand standOf(const JointAngle& angle)
 {
-    const double knee = proportions::kneeHalf * view.rider->statureMm;
-    double least = std::numeric_limits<double>::infinity();
-    for (const TurnStep& step : view.rider->turn) {
-        least = std::min(least, (step.kneeAt - view.rider->grip).norm());
-        for (const Point& point : view.chosen.cockpit->bar.curve)
-            least = std::min(least, (step.kneeAt - point).norm());
-    }
-    return least - knee;
+    const Angle value = angle.atBottom.value_or(angle.value);
+    return value < angle.low ? Stand::Less : value > angle.high ? Stand::More : Stand::Fine;
 }
 
-QString kneeRoomWords(const SideView& view)
+/// A sentence of the size looked at, and one of the one beside it.
+QString both(const QString& shown, const QString& beside)
 {
-    return mm(std::max(0.0, roomAtTheKnee(view)));
+    return RiderWords::tr("%1 %2", "two sentences").arg(shown, beside);
+}
+
+QString asWellOn(const SideView& beside)
+{
+    return RiderWords::tr("On the %1 as well.").arg(sizeOf(beside));
+}
+
+QString armsWords(const SideView* beside)
+{
+    const QString words = RiderWords::tr("Your arms are almost locked.");
+    if (!beside)
+        return words;
+    const bool locked = standOf(joint(*beside, Joint::Elbow)) == Stand::Less;
+    return both(words, locked ? asWellOn(*beside)
+                              : RiderWords::tr("On the %1 they are not.").arg(sizeOf(*beside)));
+}
+
+/// Where the bar is against the saddle.
+enum class Height { Below, Level, Above };
+double dropOf(const SideView& view)
+{
+    return view.chosen.saddle->point.y() - view.rider->grip.y();
+}
+Height heightOf(const SideView& view)
+{
+    const double drop = dropOf(view);
+    return std::abs(drop) < leastToldMm ? Height::Level
+           : drop > 0.0                 ? Height::Below
+                                        : Height::Above;
+}
+
+QString barAlone(const SideView& shown)
+{
+    switch (heightOf(shown)) {
+    case Height::Below: return RiderWords::tr("The bar is %1 below the saddle.");
+    case Height::Level: return RiderWords::tr("The bar is level with the saddle.");
+    case Height::Above: return RiderWords::tr("The bar is %1 above the saddle.");
+    }
+    return {};
+}
+
+/// Of two sizes on which it is told alike.
+QString barAlike(const SideView& shown)
+{
+    switch (heightOf(shown)) {
+    case Height::Below: return RiderWords::tr("The bar is %1 below the saddle, on the %2 as well.");
+    case Height::Level:
+        return RiderWords::tr("The bar is level with the saddle, on the %2 as well.");
+    case Height::Above: return RiderWords::tr("The bar is %1 above the saddle, on the %2 as well.");
+    }
+    return {};
+}
+
+QString barOnBoth(Height shown, Height beside)
+{
+    switch (shown) {
+    case Height::Below:
+        switch (beside) {
+        case Height::Below: return RiderWords::tr("The bar is %1 below the saddle, on the %2 %3.");
+        case Height::Level:
+            return RiderWords::tr("The bar is %1 below the saddle, on the %2 level with it.");
+        case Height::Above:
+            return RiderWords::tr("The bar is %1 below the saddle, on the %2 %3 above it.");
+        }
+        break;
+    case Height::Level:
+        return beside == Height::Below
+                   ? RiderWords::tr("The bar is level with the saddle, on the %2 %3 below it.")
+                   : RiderWords::tr("The bar is level with the saddle, on the %2 %3 above it.");
+    case Height::Above:
+        switch (beside) {
+        case Height::Below:
+            return RiderWords::tr("The bar is %1 above the saddle, on the %2 %3 below it.");
+        case Height::Level:
+            return RiderWords::tr("The bar is %1 above the saddle, on the %2 level with it.");
+        case Height::Above: return RiderWords::tr("The bar is %1 above the saddle, on the %2 %3.");
+        }
+        break;
+    }
+    return {};
+}
+
+/// In one go, so that nothing put in is taken for a place.
+QString filled(QString sentence, const QString& shown, const QString& size, const QString& beside)
+{
+    return sentence.replace(QStringLiteral("%1"), shown)
+        .replace(QStringLiteral("%2"), size)
+        .replace(QStringLiteral("%3"), beside);
 }
 
 } // namespace
@@ -90,8 +172,7 @@ QString changeWords(Ridden which, const SideView& view, const SideView& shown)
                     .arg(mm(std::abs(by.x())));
     if (ways.isEmpty())
         return RiderWords::tr("Your hands are where they are on the %1.").arg(sizeOf(shown));
-    return RiderWords::tr("Your hands: %1, against the %2.")
-        .arg(ways.join(RiderWords::tr(", ")), sizeOf(shown));
+    return RiderWords::tr("Your hands are %1 than on the %2.").arg(listed(ways), sizeOf(shown));
 }
 
 QString backTitle()
@@ -109,57 +190,94 @@ QString barTitle()
     return RiderWords::tr("Bar and saddle");
 }
 
+QString kneeAndBarTitle()
+{
+    return RiderWords::tr("Knee and bar");
+}
+
 QString backWords(const SideView& shown, const SideView* beside)
 {
+    if (standOf(joint(shown, Joint::Elbow)) == Stand::Less)
+        return armsWords(beside);
     const JointAngle& trunk = joint(shown, Joint::Trunk);
-    const QString use = nameOf(shown.rider->use);
-    QString words = trunk.comfortable() ? RiderWords::tr("Comfortable for %1.").arg(use)
-                    : trunk.value < trunk.low
-                        ? RiderWords::tr("Lower than is comfortable for %1.").arg(use)
-                        : RiderWords::tr("More upright than %1 asks for.").arg(use);
-    const JointAngle& elbow = joint(shown, Joint::Elbow);
-    if (elbow.value < elbow.low)
-        words = RiderWords::tr("Your arms are almost locked.");
+    const Stand stand = standOf(trunk);
+    const QString words = stand == Stand::Fine ? RiderWords::tr("Your back is comfortable.")
+                          : stand == Stand::Less
+                              ? RiderWords::tr("You lean lower than is comfortable.")
+                              : RiderWords::tr("You sit more upright than your riding asks for.");
     if (!beside)
         return words;
-    const double more = (joint(*beside, Joint::Trunk).value - trunk.value).deg();
-    QString comparison = RiderWords::tr("Much the same on the %1.");
-    if (more >= leastToldDeg)
-        comparison = RiderWords::tr("More upright on the %1.");
-    else if (more <= -leastToldDeg)
-        comparison = RiderWords::tr("Lower on the %1.");
-    return RiderWords::tr("%1 %2").arg(words, comparison.arg(sizeOf(*beside)));
+    const JointAngle& other = joint(*beside, Joint::Trunk);
+    const double more = (other.value - trunk.value).deg();
+    QString comparison;
+    if (standOf(other) != stand)
+        comparison = standOf(other) == Stand::Fine   ? RiderWords::tr("Comfortable on the %1.")
+                     : standOf(other) == Stand::Less ? RiderWords::tr("Too low on the %1.")
+                                                     : RiderWords::tr("Too upright on the %1.");
+    else if (std::abs(more) < leastToldDeg)
+        return both(words, asWellOn(*beside));
+    else
+        comparison = more > 0.0 ? RiderWords::tr("More upright on the %1.")
+                                : RiderWords::tr("Lower on the %1.");
+    return both(words, comparison.arg(sizeOf(*beside)));
 }
 
 QString kneeWords(const SideView& shown, const SideView* beside)
 {
-    const double least = std::min(roomAtTheKnee(shown), beside ? roomAtTheKnee(*beside) : 1e9);
-    if (least < barNearKneeMm) {
-        const QString words = RiderWords::tr("%1 between knee and bar.").arg(kneeRoomWords(shown));
-        return beside ? RiderWords::tr("%1 On the %2: %3.")
-                            .arg(words, sizeOf(*beside), kneeRoomWords(*beside))
-                      : words;
+    const Stand stand = standOf(joint(shown, Joint::Knee));
+    const QString words = stand == Stand::Fine   ? RiderWords::tr("Your knee bends as it should.")
+                          : stand == Stand::Less ? RiderWords::tr("Your leg is stretched too far.")
+                                                 : RiderWords::tr("Your knee bends too much.");
+    if (!beside)
+        return words;
+    const Stand other = standOf(joint(*beside, Joint::Knee));
+    if (other == stand)
+        return both(words, asWellOn(*beside));
+    const QString comparison = other == Stand::Fine ? RiderWords::tr("As it should on the %1.")
+                               : other == Stand::Less
+                                   ? RiderWords::tr("Stretched too far on the %1.")
+                                   : RiderWords::tr("Bent too much on the %1.");
+    return both(words, comparison.arg(sizeOf(*beside)));
+}
+
+QString kneeAndBarWords(const SideView& shown, const SideView* beside)
+{
+    const double room = roomAtTheKnee(shown).mm;
+    const double other = beside ? roomAtTheKnee(*beside).mm : 0.0;
+    if (room <= 0.0) {
+        const QString words = RiderWords::tr("Your knee would touch the bar.");
+        if (!beside)
+            return words;
+        return both(
+            words,
+            other <= 0.0
+                ? asWellOn(*beside)
+                : RiderWords::tr("On the %1 it has %2 of room.").arg(sizeOf(*beside), mm(other)));
     }
-    const JointAngle& knee = joint(shown, Joint::Knee);
-    return knee.comfortable()      ? RiderWords::tr("Bent as it should be when the pedal is low.")
-           : knee.value < knee.low ? RiderWords::tr("Stretched too far when the pedal is low.")
-                                   : RiderWords::tr("Bent too much when the pedal is low.");
+    if (!beside)
+        return RiderWords::tr("Your knee has %1 of room to the bar.").arg(mm(room));
+    if (other <= 0.0)
+        return both(RiderWords::tr("Your knee has %1 of room to the bar.").arg(mm(room)),
+                    RiderWords::tr("On the %1 it would touch it.").arg(sizeOf(*beside)));
+    return RiderWords::tr("Your knee has %1 of room to the bar, on the %2 %3.")
+        .arg(mm(room), sizeOf(*beside), mm(other));
 }
 
 QString barWords(const SideView& shown, const SideView* beside)
 {
-    const auto told = [](const SideView& view) {
-        const double drop = view.chosen.saddle->point.y() - view.rider->grip.y();
-        if (std::abs(drop) < leastToldMm)
-            return RiderWords::tr("level with the saddle");
-        return RiderWords::tr(drop > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 below the saddle")
-                                         : QT_TRANSLATE_NOOP("RiderWords", "%1 above the saddle"))
-            .arg(mm(std::abs(drop)));
-    };
+    const QString drop = mm(std::abs(dropOf(shown)));
     if (!beside)
-        return RiderWords::tr("The bar: %1.").arg(told(shown));
-    return RiderWords::tr("%1: %2. %3: %4.")
-        .arg(sizeOf(shown), told(shown), sizeOf(*beside), told(*beside));
+        return filled(barAlone(shown), drop, {}, {});
+    const QString other = mm(std::abs(dropOf(*beside)));
+    const Height height = heightOf(shown);
+    const bool alike = height == heightOf(*beside) && (height == Height::Level || drop == other);
+    return filled(alike ? barAlike(shown) : barOnBoth(height, heightOf(*beside)), drop,
+                  sizeOf(*beside), other);
+}
+
+QString measuredOn(const SideView& view, double valueMm)
+{
+    return RiderWords::tr("%1: %2", "a size and a length on it").arg(sizeOf(view), mm(valueMm));
 }
 
 } // namespace tripoise

@@ -25,9 +25,14 @@ inline constexpr std::array allRidden{Ridden::Today, Ridden::Shown, Ridden::Besi
 [[nodiscard]] QString backTitle();
 [[nodiscard]] QString kneeTitle();
 [[nodiscard]] QString barTitle();
+[[nodiscard]] QString kneeAndBarTitle();
 /// Sentences that compare the size looked at with the one beside it, if there is one.
 [[nodiscard]] QString backWords(const SideView& shown, const SideView* beside);
 [[nodiscard]] QString kneeWords(const SideView& shown, const SideView* beside);
+[[nodiscard]] QString kneeAndBarWords(const SideView& shown, const SideView* beside);
 [[nodiscard]] QString barWords(const SideView& shown, const SideView* beside);
+
+/// "M: 33 mm", beside a dimension in a picture.
+[[nodiscard]] QString measuredOn(const SideView& view, double valueMm);
 
 } // namespace tripoise

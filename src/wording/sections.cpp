@@ -6,6 +6,7 @@
 #include "wording/words.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 namespace tripoise {
@@ -23,6 +24,15 @@ const Candidate& named(const Advice& advice)
 QString joined(const QStringList& items)
 {
     return items.join(Words::tr(", ", "between items of a list"));
+}
+
+/// Rules are called after who published them; where they have no name, after what they do.
+QString ruleName(const std::string& name)
+{
+    static constexpr std::array toTranslate{QT_TRANSLATE_NOOP("Words", "1.09 × inseam"),
+                                            QT_TRANSLATE_NOOP("Words", "0.883 × inseam")};
+    const auto known = std::find(toTranslate.begin(), toTranslate.end(), name);
+    return known != toTranslate.end() ? Words::tr(*known) : QString::fromStdString(name);
 }
 
 } // namespace
@@ -75,7 +85,13 @@ Section changeSection(const Advice& advice, const Prepared& prepared)
 Section cranksSection(const Advice& advice)
 {
     const AdvisedSetup& advised = *named(advice).best;
-    Section section{Words::tr("Other cranks, against %1").arg(halfMm(advised.setup.crankMm)), {}};
+    Section section{
+        Words::tr("Other cranks, against %1").arg(halfMm(advised.setup.crankMm)),
+        {},
+        Words::tr(
+            "Leverage is what the foot gains at the same gear. The hip's angle is between back "
+            "and thigh at the top of the stroke; more is more open. The toe's room is towards "
+            "the front wheel.")};
     for (const CrankChoice& other : advice.otherCranks) {
         const double hip = other.leg.hipTop.deg() - advised.leg.hipTop.deg();
         section.items << (other.toeRoomMm > 0.0
@@ -118,13 +134,16 @@ Section rulesSection(const Advice& advice)
     QStringList rules;
     for (const PublishedHeight& published : advice.publishedHeights)
         rules << Words::tr("%1 %2", "a published rule, its saddle height")
-                     .arg(QString::fromStdString(published.name), mm(published.heightMm));
+                     .arg(ruleName(published.name), mm(published.heightMm));
     return {
         Words::tr("Saddle height by the published rules"),
         {Words::tr("%1; here %2. The rules know the inseam alone, or clipless shoes; here thigh, "
                    "shank, foot, shoe, pedal and crank count as well, so a centimetre apart is "
                    "ordinary.")
-             .arg(joined(rules), mm(advice.target.saddle.heightMm))}};
+             .arg(joined(rules), mm(advice.target.saddle.heightMm))},
+        Words::tr(
+            "All from the middle of the bottom bracket to the top of the saddle. The rules are "
+            "told to compare with; none of them decides.")};
 }
 
 Section askedSection(const Advice& advice)
@@ -135,7 +154,9 @@ Section askedSection(const Advice& advice)
         {Words::tr("Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems "
                    "usual for this riding.")
              .arg(range(asked.stackMm.low, asked.stackMm.high),
-                  range(asked.reachMm.low, asked.reachMm.high), halfMm(asked.mostSpacersMm))}};
+                  range(asked.reachMm.low, asked.reachMm.high), halfMm(asked.mostSpacersMm))},
+        Words::tr("From the first to the last figure is what stems of usual length and the spacers "
+                  "can make up for. A frame within both can bring the hands to their best place.")};
     if (const auto& part = advice.part)
         section.items << Words::tr(
                              "Worth buying: a %1 stem of %2. It brings the hands %3 nearer to "
@@ -177,7 +198,7 @@ QStringList cautions()
     return {
         Words::tr("A starting position, not a prescription: change one thing at a time by %1 or "
                   "less, ride, adjust.")
-            .arg(mm(cautiousStepMm)),
+            .arg(partMm(cautiousStepMm)),
         Words::tr(
             "Pain, numbness or an injury belongs with a health professional. Children, "
             "pregnancy, recent surgery, a replaced joint or a marked difference in leg length "
@@ -215,6 +236,12 @@ QString usesHeading(const Candidate& candidate, const Prepared& prepared)
 QString onlyUse(Use use)
 {
     return Words::tr("only %1", "one use alone").arg(nameOf(use));
+}
+
+QString oneUseSentence()
+{
+    return Words::tr("Only one kind of riding is asked for. Give a second one a share, and "
+                     "the two set-ups stand here side by side.");
 }
 
 QString handSentence(const UseSetup& one, const UseSetup& other)

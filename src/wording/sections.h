@@ -18,6 +18,7 @@ namespace tripoise {
 struct Section {
     QString heading;
     QStringList items;
+    QString meaning = {}; ///< what the figures in it are, where that needs saying
 };
 
 /// "Between two sizes: 80 % fast commuting and 20 % touring."
@@ -48,6 +49,8 @@ struct Section {
 [[nodiscard]] std::vector<const UseSetup*> usesByShare(const Candidate& candidate, const Mix& mix);
 [[nodiscard]] QString usesHeading(const Candidate& candidate, const Prepared& prepared);
 [[nodiscard]] QString onlyUse(Use use); ///< "only touring"
+/// Where there is only one use, what would have to be asked for.
+[[nodiscard]] QString oneUseSentence();
 /// "At the hand, touring is 26 mm nearer and 50 mm higher than fast commuting."
 [[nodiscard]] QString handSentence(const UseSetup& one, const UseSetup& other);
 

@@ -136,6 +136,16 @@ SetupRow ownBackRow(const Columns& columns, Telling telling)
                  [telling](const AdvisedSetup& a) { return backOf(a.uses.front(), telling); });
 }
 
+QString setupSpoken(const SetupRow& row, const QString& firstTitle, const QString& secondTitle)
+{
+    if (row.said.size() < 2)
+        return Words::tr("%1: %2", "a line of a set-up").arg(row.label, row.said.value(0));
+    return row.differs()
+               ? Words::tr("%1 differs: %2 %3, %4 %5", "a line of two set-ups: size, value")
+                     .arg(row.label, firstTitle, row.said[0], secondTitle, row.said[1])
+               : Words::tr("%1: both %2", "a line of two set-ups").arg(row.label, row.said[0]);
+}
+
 QString differencesSentence(const std::vector<SetupRow>& rows)
 {
     QStringList names;

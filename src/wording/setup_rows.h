@@ -36,6 +36,10 @@ enum class Telling { InFull, Briefly };
 /// One line; for columns that were advised for one use each.
 [[nodiscard]] SetupRow ownBackRow(const Columns& columns, Telling telling = Telling::InFull);
 
+/// A whole line, for those who do not see it; the second title is empty with one column.
+[[nodiscard]] QString setupSpoken(const SetupRow& row, const QString& firstTitle,
+                                  const QString& secondTitle);
+
 /// "Parts that differ: stem, spacers under it and bar."
 [[nodiscard]] QString differencesSentence(const std::vector<SetupRow>& rows);
 

@@ -3,7 +3,9 @@
 
 #include "wording/words.h"
 
+#include <array>
 #include <cmath>
+#include <utility>
 
 namespace tripoise {
 
@@ -34,18 +36,37 @@ QString conversionText(double saddleLengthMm, bool saddleMeasured, double noseAh
              : Words::tr("The nose is taken to be %1 ahead of the saddle point (saddle %2 long, as "
                          "they usually are)."))
             .arg(mm(noseAheadMm), mm(saddleLengthMm));
-    const QString along = gripFromBar.x() < 0.0 ? Words::tr("%1 behind").arg(mm(-gripFromBar.x()))
-                                                : Words::tr("%1 ahead of").arg(mm(gripFromBar.x()));
-    const QString up = gripFromBar.y() < 0.0 ? Words::tr("%1 below").arg(mm(-gripFromBar.y()))
-                                             : Words::tr("%1 above").arg(mm(gripFromBar.y()));
-    return Words::tr("%1 The hand is %2 and %3 the bar's middle (%4).",
-                     "sentence about the nose; behind or ahead; above or below; name of a bar")
-        .arg(saddle, along, up, barName(bar));
+    const QString across = mm(std::abs(gripFromBar.x()));
+    const QString up = mm(std::abs(gripFromBar.y()));
+    const bool behind = gripFromBar.x() < 0.0;
+    const char* hand =
+        gripFromBar.y() < 0.0
+            ? (behind ? QT_TRANSLATE_NOOP(
+                   "Words", "The hand is %1 behind and %2 below the bar's middle (%3).")
+                      : QT_TRANSLATE_NOOP(
+                          "Words", "The hand is %1 ahead of and %2 below the bar's middle (%3)."))
+            : (behind ? QT_TRANSLATE_NOOP(
+                   "Words", "The hand is %1 behind and %2 above the bar's middle (%3).")
+                      : QT_TRANSLATE_NOOP(
+                          "Words", "The hand is %1 ahead of and %2 above the bar's middle (%3)."));
+    return saddle + QLatin1Char(' ') + Words::tr(hand).arg(across, up, barName(bar));
 }
 
-QString neededForGripText(const QStringList& names)
+QString neededForGripText(const std::vector<std::string_view>& keys)
 {
-    return Words::tr("For the grip still needed: %1.").arg(listed(names));
+    // As they stand within a sentence: a field's name begins with a capital, a German noun keeps
+    // it.
+    static const std::array<std::pair<std::string_view, const char*>, 4> names{
+        {{"today_height", QT_TRANSLATE_NOOP("Words", "saddle height")},
+         {"today_nose", QT_TRANSLATE_NOOP("Words", "nose behind bracket")},
+         {"today_below", QT_TRANSLATE_NOOP("Words", "bar below saddle")},
+         {"today_tape", QT_TRANSLATE_NOOP("Words", "nose to bar")}}};
+    QStringList needed;
+    for (const std::string_view key : keys)
+        for (const auto& [known, name] : names)
+            if (known == key)
+                needed << Words::tr(name);
+    return Words::tr("For the grip still needed: %1.").arg(listed(needed));
 }
 
 QString tapeTooShortText()

@@ -8,9 +8,10 @@
 #include "cockpit/parts.h"
 
 #include <QString>
-#include <QStringList>
 
 #include <optional>
+#include <string_view>
+#include <vector>
 
 namespace tripoise {
 
@@ -18,7 +19,8 @@ namespace tripoise {
 /// What stands between what was taken from the saddle and the contacts.
 [[nodiscard]] QString conversionText(double saddleLengthMm, bool saddleMeasured, double noseAheadMm,
                                      const Bar& bar, const Point& gripFromBar);
-[[nodiscard]] QString neededForGripText(const QStringList& names);
+/// Of what is taken from the saddle, by the keys of its fields.
+[[nodiscard]] QString neededForGripText(const std::vector<std::string_view>& keys);
 [[nodiscard]] QString tapeTooShortText();
 [[nodiscard]] QString notBelievableText();
 

@@ -20,9 +20,12 @@ QString listed(const QStringList& items)
 QString unbroken(QString text)
 {
     static const QRegularExpression between(
-        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|kg|lb|%)(?![\\w]))"),
+        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|%)(?![\\w]))"),
         QRegularExpression::UseUnicodePropertiesOption);
-    return text.replace(between, QString(QChar(QChar::Nbsp)));
+    static const QRegularExpression fromTo(QStringLiteral("(?<=\\d)–(?=\\d)"));
+    constexpr char16_t wordJoiner = u'\u2060';
+    return text.replace(between, QString(QChar(QChar::Nbsp)))
+        .replace(fromTo, QStringLiteral("–") + QChar(wordJoiner));
 }
 
 QString nameOf(Use use)

@@ -21,7 +21,8 @@ class Words {
 };
 
 [[nodiscard]] QString listed(const QStringList& items); ///< "a, b and c"
-/// The same text, broken over lines between words only and never between a figure and its unit.
+/// The same text, broken over lines between words only: never between a figure and its unit, nor
+/// between the two figures of a range.
 [[nodiscard]] QString unbroken(QString text);
 
 [[nodiscard]] QString nameOf(Use use);

@@ -8,6 +8,7 @@
 #include "decision/setup_model.h"
 #include "decision/sizes_model.h"
 #include "decision/uses_model.h"
+#include "random_brief.h"
 #include "support.h"
 #include "wording/advice_text.h"
 #include "wording/findings.h"
@@ -279,8 +280,6 @@ private slots:
                 QCOMPARE(session.besideFrame(), beside);
                 QVERIFY(at(model, shown, SizesModel::Shown).toBool());
                 QVERIFY(at(model, beside, SizesModel::Beside).toBool());
-                QCOMPARE(model.shownName(), at(model, shown, SizesModel::Name).toString());
-                QCOMPARE(model.besideName(), at(model, beside, SizesModel::Name).toString());
             }
         }
         // Choosing one for the other's place makes them change places.
@@ -297,6 +296,38 @@ private slots:
         QCOMPARE(session.shownFrame(), 0);
     }
 
+    // What was not asked for follows the advice, whatever else was.
+    void shouldPinNothingUnasked()
+    {
+        Worked worked;
+        SizesModel model;
+        model.setSession(&worked.session);
+        QVERIFY(worked.start(threeSizes()));
+        const Session& session = worked.session;
+        const auto [advised, other, third] = [&] {
+            const Advice& advice = worked.advice();
+            const int first = int(advice.candidates[advice.verdict.named].size);
+            const int second = int(advice.candidates[*advice.verdict.other].size);
+            return std::tuple(first, second, 3 - first - second);
+        }();
+        model.show(other); // beside which the advised one stands
+        QCOMPARE(session.besideFrame(), advised);
+        QCOMPARE(session.askedBeside(), -1);
+        model.show(third);
+        QCOMPARE(session.besideFrame(), advised);
+        model.show(advised);
+        QCOMPARE(session.askedShown(), -1);
+        QCOMPARE(session.askedBeside(), -1);
+        QCOMPARE(session.besideFrame(), other);
+        model.putBeside(third);
+        QCOMPARE(session.askedShown(), -1);
+        QCOMPARE(session.askedBeside(), third);
+        model.show(other);
+        QCOMPARE(session.besideFrame(), third); // as asked
+        model.show(third);
+        QCOMPARE(session.besideFrame(), other);
+    }
+
     void shouldTellTheLedgerAsDecided_data() { demos(); }
     void shouldTellTheLedgerAsDecided()
     {
@@ -310,21 +341,19 @@ private slots:
         const Candidate& shown = worked.shown();
         const bool paired = worked.advice().candidates.size() > 1 && worked.beside().best;
 
-        // Derived: points less what no grip avoids, over the largest of them all, 0.05 at least.
-        double unavoidable = 1e9;
-        for (const Candidate& candidate : worked.advice().candidates)
-            if (candidate.best)
-                unavoidable = std::min(unavoidable, candidate.best->leastPosturePoints);
-        const auto against = [&](const Candidate& candidate, std::size_t i) {
-            const double points = candidate.best->ledger[i].points;
-            return i == 0 ? std::max(0.0, points - unavoidable) : points;
+        // Derived: with two sizes the difference of their points; with one its own, less what no
+        // grip avoids; over the largest of them all, 0.05 at least.
+        const auto decides = [&](std::size_t i) {
+            const double points = shown.best->ledger[i].points;
+            return paired   ? worked.beside().best->ledger[i].points - points
+                   : i == 0 ? std::max(0.0, points - shown.best->leastPosturePoints)
+                            : points;
         };
         double largest = tables().weights.eitherBelow;
-        for (std::size_t i = 0; i < considerationCount; ++i) {
-            largest = std::max(largest, against(shown, i));
-            if (paired)
-                largest = std::max(largest, against(worked.beside(), i));
-        }
+        for (std::size_t i = 0; i < considerationCount; ++i)
+            largest = std::max(largest, std::abs(decides(i)));
+        QCOMPARE(model.shownTitle().isEmpty(), !paired);
+        QCOMPARE(model.besideTitle().isEmpty(), !paired);
         int quiet = 0;
         for (int row = 0; row < model.rowCount({}); ++row) {
             const std::size_t i = std::size_t(row);
@@ -333,23 +362,25 @@ private slots:
             QCOMPARE(at(model, row, LedgerModel::Name).toString(), ledgerName(entry.consideration));
             QCOMPARE(at(model, row, LedgerModel::ShownValue).toString(),
                      unbroken(ledgerValue(entry, size)));
-            const double bar = at(model, row, LedgerModel::ShownBar).toDouble();
-            QVERIFY(bar >= 0.0 && bar <= 1.0);
-            QVERIFY(std::abs(bar * largest - against(shown, i)) < 1e-9);
+            const auto bar = [&](int role) { return at(model, row, role).toDouble() * largest; };
+            const auto near = [](double one, double other) { return std::abs(one - other) < 1e-9; };
+            const double decided = decides(i);
+            const bool told = std::abs(decided) >= 0.01;
             const QString better = at(model, row, LedgerModel::Better).toString();
             if (paired) {
-                const LedgerEntry& theirs = worked.beside().best->ledger[i];
-                QVERIFY(std::abs(at(model, row, LedgerModel::BesideBar).toDouble() * largest
-                                 - against(worked.beside(), i))
-                        < 1e-9);
-                QCOMPARE(better, std::abs(theirs.points - entry.points) < 0.01
-                                     ? QStringLiteral("even")
-                                 : theirs.points > entry.points ? QStringLiteral("shown")
-                                                                : QStringLiteral("beside"));
+                QVERIFY(near(bar(LedgerModel::ForShown), told ? std::max(0.0, decided) : 0.0));
+                QVERIFY(near(bar(LedgerModel::ForBeside), told ? std::max(0.0, -decided) : 0.0));
+                QCOMPARE(bar(LedgerModel::Against), 0.0);
+                QCOMPARE(better, !told           ? QStringLiteral("even")
+                                 : decided > 0.0 ? QStringLiteral("shown")
+                                                 : QStringLiteral("beside"));
             } else {
+                QVERIFY(near(bar(LedgerModel::Against), decided));
+                QCOMPARE(bar(LedgerModel::ForShown) + bar(LedgerModel::ForBeside), 0.0);
                 QCOMPARE(better, QStringLiteral("even"));
                 QCOMPARE(at(model, row, LedgerModel::BesideValue).toString(), QString());
             }
+            QCOMPARE(at(model, row, LedgerModel::Quiet).toBool(), !told);
             QCOMPARE(at(model, row, LedgerModel::Factor).toDouble(), 1.0);
             QVERIFY(!at(model, row, LedgerModel::About).toString().isEmpty());
             QVERIFY(at(model, row, LedgerModel::AboutWeighing)
@@ -362,6 +393,59 @@ private slots:
         QCOMPARE(model.quietCount(), quiet);
         QVERIFY(!model.weightsChanged());
         QCOMPARE(model.weightsNote(), QString());
+    }
+
+    // A tick and a bar beside the worse looking value would mislead: where one alone tells which is
+    // better, they agree; where it does not, a remark says why.
+    void shouldAgreeWithTheValuesBesideIt()
+    {
+        RandomBriefs briefs(7);
+        Worked worked;
+        LedgerModel model;
+        model.setSession(&worked.session);
+        int compared = 0, remarked = 0;
+        for (int step = 0; step < 40; ++step) {
+            const RandomBrief brief = briefs.next();
+            Fitting fitting;
+            fitting.rider = brief.rider;
+            fitting.riding = brief.riding;
+            fitting.frames = brief.frames;
+            fitting.stock = brief.stock;
+            QVERIFY(worked.start(fitting));
+            if (!worked.advice().solved || model.besideTitle().isEmpty())
+                continue;
+            for (int row = 0; row < model.rowCount({}); ++row) {
+                const QString better = at(model, row, LedgerModel::Better).toString();
+                if (better == QLatin1String("even"))
+                    continue;
+                const auto& one = worked.shown().best->ledger[std::size_t(row)];
+                const auto& other = worked.beside().best->ledger[std::size_t(row)];
+                const bool shown = better == QLatin1String("shown");
+                const double gain = (shown ? other.value : one.value)
+                                    - (shown ? one.value : other.value); // how much less it is
+                const QString remark = at(model, row, LedgerModel::Remark).toString();
+                remarked += remark.isEmpty() ? 0 : 1;
+                ++compared;
+                switch (one.consideration) {
+                case Consideration::Posture:
+                    QCOMPARE(remark.isEmpty(), gain > -0.5);
+                    QVERIFY(remark.isEmpty()
+                            || at(model, row, LedgerModel::Spoken).toString().contains(remark));
+                    break;
+                case Consideration::Setback:
+                    QVERIFY(std::abs(shown ? one.value : other.value)
+                            < std::abs(shown ? other.value : one.value));
+                    break;
+                case Consideration::Spacers:
+                case Consideration::Compactness: QVERIFY(gain > 0.0); break;
+                case Consideration::Standover:
+                case Consideration::Adjustment: QVERIFY(gain < 0.0); break;
+                default: QVERIFY(remark.isEmpty()); // a length that may be too much or too little
+                }
+            }
+        }
+        QVERIFY(compared > 50);
+        QVERIFY(remarked > 0);
     }
 
     void shouldLetWeightsBeMovedAndReset()
@@ -397,7 +481,8 @@ private slots:
             QCOMPARE(factor(), next);
         }
         QVERIFY(worked.settle());
-        QCOMPARE(at(model, row, LedgerModel::ShownBar).toDouble(), 0.0);
+        QCOMPARE(at(model, row, LedgerModel::ForShown).toDouble(), 0.0);
+        QCOMPARE(at(model, row, LedgerModel::ForBeside).toDouble(), 0.0);
         QVERIFY(!at(model, row, LedgerModel::Quiet).toBool()); // still there to be moved back
 
         model.setWeight(row, 100.0);
@@ -597,7 +682,6 @@ private slots:
         QCOMPARE(sizes.rowCount({}), int(worked.advice().candidates.size()));
     }
 };
-
 
 QTEST_MAIN(TestDecisionModels)
 #include "tst_decision_models.moc"

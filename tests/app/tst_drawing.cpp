@@ -8,6 +8,7 @@
 #include "drawing/export.h"
 #include "drawing/layout.h"
 #include "wording/drawing_labels.h"
+#include "wording/speech.h"
 
 #include <QDir>
 #include <QImage>
@@ -160,6 +161,7 @@ private slots:
     void shouldHoldTheBarWhereTheHandsAre();
     void shouldTellExactDifferences_data() { riders(); }
     void shouldTellExactDifferences();
+    void shouldSayFrameDifferencesInMillimetresInAnyUnits();
     void shouldKeepLabelsApart_data();
     void shouldKeepLabelsApart();
     void shouldDrawMostRiddenPosition();
@@ -384,6 +386,25 @@ void DrawingTest::shouldTellExactDifferences()
     }
 }
 
+// Frames are drawn and sold in millimetres; where hands and saddle are is the rider's.
+void DrawingTest::shouldSayFrameDifferencesInMillimetresInAnyUnits()
+{
+    speak({QLocale::c(), Units::Imperial});
+    for (int kind = 0; kind <= int(LeaderKind::CrankLonger); ++kind) {
+        Leader leader;
+        leader.kind = LeaderKind(kind);
+        leader.valueMm = 25.4;
+        const bool rider = leader.kind == LeaderKind::BarHigher
+                           || leader.kind == LeaderKind::BarFurther
+                           || leader.kind == LeaderKind::SaddleHigher
+                           || leader.kind == LeaderKind::SaddleFurtherBack;
+        const QString said = leaderLabel(leader);
+        QVERIFY2(said.contains(QStringLiteral("1.00 in")) == rider, qPrintable(said));
+        QVERIFY2(said.contains(QStringLiteral(" mm")) != rider, qPrintable(said));
+    }
+    speak({});
+}
+
 void DrawingTest::shouldKeepLabelsApart_data()
 {
     QTest::addColumn<double>("stature");
@@ -408,7 +429,9 @@ void DrawingTest::shouldKeepLabelsApart()
     const QRectF area = areaOf(size);
     const Layout layout = layOut(area, made.view, sentences);
     QVERIFY(layout.words);
-    std::vector<QRectF> labels = layout.jointLabels;
+    std::vector<QRectF> labels;
+    for (const JointLabelPlace& place : layout.jointLabels)
+        labels.push_back(place.box);
     QCOMPARE(labels.size(), std::size_t(4));
     std::size_t told = 0;
     for (const LeaderPlace& leader : layout.leaders) {

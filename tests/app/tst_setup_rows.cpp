@@ -3,6 +3,7 @@
 // Set-ups side by side and the sections of a decision: what is said is what was decided.
 #include "support.h"
 
+#include "wording/advice_text.h"
 #include "wording/findings.h"
 #include "wording/ledger_words.h"
 #include "wording/sections.h"
@@ -274,8 +275,40 @@ private slots:
         QVERIFY(metric.size() >= 5);
         QVERIFY(metric.join(QString()).contains(QStringLiteral("health professional")));
         QVERIFY(metric.front().contains(QStringLiteral("5 mm")));
+        speak({QLocale::c(), Units::Imperial}); // the step is one of parts: spacers, rails, stems
+        QCOMPARE(cautions(), metric);
+    }
+
+    // Frames and parts are sold and drawn in millimetres; where the hands are is the rider's.
+    void shouldSayFramesInMillimetresInAnyUnits()
+    {
+        Decided d = decided("between-two-sizes");
+        Contrast& contrast = d.advice.verdict.contrast;
+        contrast = {};
+        contrast.wheelbaseMm = 14.0;
+        contrast.standoverMm = -25.4;
         speak({QLocale::c(), Units::Imperial});
-        QVERIFY(cautions().front().contains(QStringLiteral("0.20 in")));
+        QString said = contrastSentence(d.advice, d.prepared);
+        QVERIFY2(said.contains(QStringLiteral("the wheels 14 mm further apart")), qPrintable(said));
+        QVERIFY2(said.contains(QStringLiteral("the top tube 25 mm lower")), qPrintable(said));
+        contrast.barHigherMm = 25.4;
+        said = contrastSentence(d.advice, d.prepared);
+        QVERIFY2(said.contains(QStringLiteral("the bar 1.00 in higher")), qPrintable(said));
+        contrast = {};
+        said = contrastSentence(d.advice, d.prepared);
+        QVERIFY2(said.contains(QStringLiteral("less than 4 mm")), qPrintable(said));
+    }
+
+    void shouldSayWhyAHandFurtherOffCanBeTheBetterOne()
+    {
+        const LedgerEntry near{Consideration::Posture, 18.0, 0.4};
+        const LedgerEntry far{Consideration::Posture, 30.0, 0.2};
+        QVERIFY(!ledgerRemark(far, near).isEmpty());
+        QCOMPARE(ledgerRemark(near, far), QString());
+        QCOMPARE(ledgerRemark(near, near), QString());
+        const LedgerEntry few{Consideration::Spacers, 5.0, 0.1},
+            many{Consideration::Spacers, 40.0, 0.0};
+        QCOMPARE(ledgerRemark(many, few), QString());
     }
 };
 

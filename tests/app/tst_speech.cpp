@@ -122,6 +122,7 @@ private slots:
     {
         QCOMPARE(unbroken(QStringLiteral("742 mm, 5 ft 10½ in and 80 % in 2 minutes")),
                  QStringLiteral("742\u00A0mm, 5\u00A0ft 10½\u00A0in and 80\u00A0% in 2 minutes"));
+        QCOMPARE(unbroken(QStringLiteral("49–57° – or")), QStringLiteral("49–\u206057° – or"));
         QCOMPARE(unbroken(QStringLiteral("2 inner tubes")), QStringLiteral("2 inner tubes"));
     }
 };

@@ -99,7 +99,7 @@ void drag(benchmark::State& state)
         makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());
     const Layout at = layOut(area, before, {}, options);
     options.viewport = at.fit;
-    options.spots = at.spots;
+    options.spots = spotsOf(at);
     options.holdSpots = true;
     QImage behind(area.size().toSize(), QImage::Format_ARGB32_Premultiplied);
     {

@@ -9,6 +9,7 @@
 #include "board/board.h"
 #include "board/rider_board.h"
 #include "board/turn_chart.h"
+#include "board/vignette.h"
 #include "command/tables.h"
 
 #include <QImage>
@@ -117,6 +118,8 @@ private slots:
     void shouldDrawOnlyTheLayersThatAreOn();
     void shouldStandOnTheGroundOrOnTheContacts();
     void shouldFindHandlesWhereTheContactsAre();
+    void shouldGrabHandlesAtAnyZoom_data();
+    void shouldGrabHandlesAtAnyZoom();
     void shouldFollowAPullInTheSameFrame_data();
     void shouldFollowAPullInTheSameFrame();
     void shouldMakeOneStepOfAPull();
@@ -137,6 +140,8 @@ private slots:
     void shouldForgetTheViewOfAnotherFitting();
     void shouldShowTheRiderOneBicycleAfterTheOther();
     void shouldSkipABicycleThatIsNotKnown();
+    void shouldFrameWhatAVignetteSpeaksOf_data();
+    void shouldFrameWhatAVignetteSpeaksOf();
 };
 
 void TestBoard::shouldDrawWhereItsFitSays_data()
@@ -301,6 +306,44 @@ void TestBoard::shouldFindHandlesWhereTheContactsAre()
     QTRY_COMPARE(open.board->cursor().shape(), Qt::ArrowCursor);
 }
 
+void TestBoard::shouldGrabHandlesAtAnyZoom_data()
+{
+    QTest::addColumn<int>("clicks");
+    QTest::addColumn<Handle>("handle");
+    for (const int clicks : {-5, -2, 0, 4, 9, 17, 25})
+        for (const Handle handle : allHandles)
+            QTest::addRow("handle %d, %d clicks", static_cast<int>(handle), clicks)
+                << clicks << handle;
+}
+void TestBoard::shouldGrabHandlesAtAnyZoom()
+{
+    QFETCH(int, clicks);
+    QFETCH(Handle, handle);
+    OpenBoard open;
+    QVERIFY(open.ready);
+    const Contacts advised = *open.board->scene().contacts();
+    open.wheel(open.at(handle), clicks);
+    // As far as it goes: half of the whole, or twelve times.
+    QVERIFY(std::abs(open.board->zoom() - std::clamp(std::pow(1.15, clicks), 0.5, 12.0)) < exact);
+    const QPoint at = open.at(handle);
+    QVERIFY(open.board->handleAt(at) == handle);
+    open.drag(at, {0, -40});
+    QVERIFY(open.board->isPulled());
+    const Contacts& pulled = *open.board->scene().contacts();
+    // By what 40 px are at this scale, on whole millimetres or steps of spacers.
+    const double up = 40.0 / open.board->drawingFit().pxPerMm;
+    if (handle == Handle::Grip)
+        QVERIFY(std::abs(pulled.grip.y() - advised.grip.y() - up) <= 1.0);
+    else if (handle == Handle::Saddle)
+        QVERIFY(std::abs(pulled.saddle.point().y() - advised.saddle.point().y() - up) <= 1.0);
+    else
+        QVERIFY(pulled.grip.y() > advised.grip.y());
+    open.board->backToAdvised();
+    QVERIFY(!open.board->isPulled() && !open.trial());
+    QVERIFY((open.board->scene().contacts()->grip - advised.grip).norm() < exact);
+    QVERIFY((open.board->scene().contacts()->saddle.point() - advised.saddle.point()).norm()
+            < exact);
+}
 void TestBoard::shouldFollowAPullInTheSameFrame_data()
 {
     QTest::addColumn<QString>("name");
@@ -548,7 +591,7 @@ void TestBoard::shouldTellWhatAPullDoes()
         open.key(Qt::Key_Left);
     for (int i = 0; i < 4; ++i)
         open.key(Qt::Key_Down);
-    QCOMPARE(open.board->pulledText(), QStringLiteral("Bar 10 mm nearer, 4 mm lower."));
+    QCOMPARE(open.board->pulledText(), QStringLiteral("Bar 10\u00a0mm nearer, 4\u00a0mm lower."));
     const Tried& tried = *open.board->scene().tried();
     QVERIFY(
         open.board->carryText().contains(QString::number(std::lround(tried.setup.stem.lengthMm))));
@@ -754,6 +797,58 @@ void TestBoard::shouldSkipABicycleThatIsNotKnown()
     rider.setWhich(2);
     QCOMPARE(rider.which(), static_cast<int>(Ridden::Shown));
     QVERIFY(!rider.title().isEmpty() && !rider.reasons().isEmpty());
+}
+
+void TestBoard::shouldFrameWhatAVignetteSpeaksOf_data()
+{
+    QTest::addColumn<QString>("demo");
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : {QSize(180, 160), QSize(290, 220), QSize(600, 420), QSize(160, 300)}) {
+        QTest::addRow("%dx%d", size.width(), size.height())
+            << QStringLiteral("between-two-sizes") << size;
+        QTest::addRow("short rider, %dx%d", size.width(), size.height())
+            << QStringLiteral("short-rider-large-wheels") << size;
+    }
+}
+void TestBoard::shouldFrameWhatAVignetteSpeaksOf()
+{
+    QFETCH(QString, demo);
+    QFETCH(QSize, size);
+    OpenBoard open(demo.toLatin1().constData());
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    auto* vignette = new Vignette(open.window.contentItem());
+    vignette->setSize(size);
+    vignette->setLetters(size.height() / 8.0);
+    vignette->setBoard(rider);
+    const QRectF picture{QPointF(), QSizeF(size)};
+    const auto inside = [&](const Point& point) {
+        return picture.contains(vignette->drawingFit().toPx(point));
+    };
+    for (const Ridden which : {Ridden::Shown, Ridden::Beside}) {
+        const SideView& view = *rider->story().of(which);
+        const RiderSketch& on = *view.rider;
+        vignette->setKind(Vignette::BackAndArms);
+        const Point crown = on.head + Point(0.0, 0.07 * on.statureMm);
+        for (const Point& point :
+             {crown, on.shoulder, on.elbow, on.grip, on.hip, view.chosen.saddle->tail})
+            QVERIFY(inside(point));
+        vignette->setKind(Vignette::Knee);
+        for (const Point& point : {on.near.knee, on.near.ankle, on.near.toe, on.near.heel})
+            QVERIFY(inside(point));
+        vignette->setKind(Vignette::BarAgainstSaddle);
+        for (const Point& point : view.chosen.cockpit->bar.curve)
+            QVERIFY(inside(point));
+        QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
+        QVERIFY(inside(on.grip));
+    }
+    // And fills it: the subject takes most of one side.
+    vignette->setKind(Vignette::BackAndArms);
+    const SideView::Bounds subject = vignette->subject();
+    const Point extent = vignette->drawingFit().pxPerMm * (subject.high - subject.low);
+    QVERIFY(extent.x() > 0.85 * size.width() || extent.y() > 0.85 * size.height());
 }
 
 int main(int argc, char** argv)

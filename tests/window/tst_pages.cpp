@@ -4,12 +4,15 @@
 // of them in the build folder, for people to look at.
 #include "window/window_fixture.h"
 
+#include "window/written.h"
+
 #include <QDir>
 #include <QtQml/QQmlExtensionPlugin>
 
 Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
 using namespace tripoise;
+using namespace tripoise::test;
 
 namespace {
 
@@ -49,12 +52,16 @@ private slots:
                 QTest::addRow("%dx%d %s", size.width(), size.height(), night ? "night" : "day")
                     << size << between << night << "en" << "metric" << 1.0;
         QTest::newRow("2560x1440") << QSize(2560, 1440) << between << false << "en" << "metric" << 1.0;
-        QTest::newRow("german") << QSize(1280, 800) << between << false << "de" << "metric" << 1.0;
-        QTest::newRow("german night") << QSize(1024, 700) << "one-frame-two-bikes" << true << "de" << "metric" << 1.0;
+        for (const QSize size : {QSize(1024, 700), QSize(1280, 800)})
+            for (const bool night : {false, true})
+                QTest::addRow("german %dx%d %s", size.width(), size.height(), night ? "night" : "day")
+                    << size << between << night << "de" << "metric" << 1.0;
+        QTest::newRow("german one frame") << QSize(1024, 700) << "one-frame-two-bikes" << true << "de" << "metric" << 1.0;
         QTest::newRow("inches") << QSize(1280, 800) << "short-rider-large-wheels" << true << "en" << "imperial" << 1.0;
         QTest::newRow("german inches") << QSize(1280, 800) << between << false << "de" << "imperial" << 1.0;
         QTest::newRow("large letters") << QSize(1280, 800) << between << false << "en" << "metric" << 2.0;
-        QTest::newRow("large letters, small") << QSize(1024, 700) << between << true << "de" << "metric" << 2.0;
+        QTest::newRow("german large letters") << QSize(1280, 800) << between << false << "de" << "metric" << 2.0;
+        QTest::newRow("german large letters, small") << QSize(1024, 700) << between << true << "de" << "metric" << 2.0;
         QTest::newRow("one frame") << QSize(1280, 800) << "one-frame-two-bikes" << false << "en" << "metric" << 1.0;
         QTest::newRow("short rider") << QSize(1280, 800) << "short-rider-large-wheels" << false << "en" << "metric" << 1.0;
         QTest::newRow("empty") << QSize(1280, 800) << "" << false << "en" << "metric" << 1.0;
@@ -82,8 +89,77 @@ private slots:
             take(open, "window");
             for (const char* sheet : {"keys", "rider"})
                 page(open, sheet);
+            if (language == QLatin1String("de")) { // longer words: every column, all unfolded
+                for (const auto& [key, name] :
+                     {std::pair(Qt::Key_F2, "brief"), std::pair(Qt::Key_F4, "decision")}) {
+                    QTest::keyClick(open.window(), key);
+                    unfold(open.window());
+                    take(open, name);
+                }
+            }
         }
         QCOMPARE(warnings, QStringList());
+    }
+
+    /// The language changes while the window is open: every text of every page is in the new one.
+    void shouldBeInOneLanguage_data()
+    {
+        QTest::addColumn<QString>("demo");
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<QString>("units");
+        QTest::addColumn<double>("textScale");
+        const QSize small(1024, 700);
+        const QSize usual(1280, 800);
+        const char* between = "between-two-sizes";
+        QTest::newRow("between") << between << usual << "metric" << 1.0;
+        QTest::newRow("between small") << between << small << "metric" << 1.0;
+        QTest::newRow("between large letters") << between << usual << "metric" << 2.0;
+        QTest::newRow("between small large letters") << between << small << "metric" << 2.0;
+        QTest::newRow("between inches") << between << usual << "imperial" << 1.0;
+        QTest::newRow("one frame") << "one-frame-two-bikes" << small << "metric" << 1.0;
+        QTest::newRow("short rider") << "short-rider-large-wheels" << usual << "metric" << 1.0;
+        QTest::newRow("nothing") << "" << usual << "metric" << 1.0;
+    }
+    void shouldBeInOneLanguage()
+    {
+        QFETCH(QString, demo);
+        QFETCH(QSize, size);
+        QFETCH(QString, units);
+        QFETCH(double, textScale);
+        const auto german =
+            catalogue(QStringLiteral(TRIPOISE_ASSETS "/translations/tripoise_de.ts"));
+        QVERIFY(!german.empty());
+        const OpenWindow open(demo.isEmpty() ? QString() : demoFile(demo.toLatin1()));
+        QVERIFY(open.window());
+        QObject* preferences = open.object<QObject>("preferences");
+        QVERIFY(preferences);
+        open.window()->resize(size);
+        QVERIFY(preferences->setProperty("units", units));
+        QVERIFY(preferences->setProperty("textScale", textScale));
+        QVERIFY(preferences->setProperty("language", QStringLiteral("en")));
+        QVERIFY(open.settle());
+        for (const char* language : {"de", "en"}) {
+            const Foreign foreign(german, qstrcmp(language, "de") == 0);
+            QVERIFY(preferences->setProperty("language", QLatin1String(language)));
+            for (const Qt::Key key : {Qt::Key_F2, Qt::Key_F4, Qt::Key_F3, Qt::Key_F1, Qt::Key_F5}) {
+                QTest::keyClick(open.window(), key);
+                unfold(open.window());
+                QTest::qWait(50);
+                const QStringList texts = everythingWritten(open.window());
+                QVERIFY(texts.size() > 15);
+                if (key == Qt::Key_F1)
+                    QVERIFY(texts.contains(QLatin1String(language) == QLatin1String("de")
+                                               ? QStringLiteral("Strg+Umschalt+S")
+                                               : QStringLiteral("Ctrl+Shift+S")));
+                const QStringList found = foreign.among(withoutNames(texts, open.session()));
+                QVERIFY2(found.isEmpty(), qPrintable(found.join(QLatin1Char('\n'))));
+                const QStringList cut = cutOff(open.window());
+                QVERIFY2(cut.isEmpty(), qPrintable(cut.join(QLatin1Char('\n'))));
+                if (key == Qt::Key_F1 || key == Qt::Key_F5)
+                    QTest::keyClick(open.window(), Qt::Key_Escape);
+                QTest::qWait(20);
+            }
+        }
     }
 
     void shouldBringEveryColumnWhereTheyDoNotAllStand_data()
@@ -131,6 +207,19 @@ private slots:
     }
 
 private:
+    /// Without what people called things in a fitting; that stays as it is.
+    static QStringList withoutNames(QStringList texts, const Session* session)
+    {
+        std::vector<std::string> names{session->fitting().rider.notes};
+        for (const Bar& bar : session->fitting().stock.bars)
+            names.push_back(bar.name);
+        for (const std::string& name : names)
+            for (QString& text : texts)
+                if (!name.empty())
+                    text.remove(QString::fromStdString(name));
+        return texts;
+    }
+
     /// A page that its key opens, and puts away again.
     static void page(const OpenWindow& open, const char* name)
     {

@@ -7,8 +7,8 @@
 
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QQuickItem>
+#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QTest>
@@ -31,6 +31,27 @@ public:
 private:
     QTemporaryDir m_folder;
 };
+
+/// Everything below an item that is drawn, itself first; delegates are nobody's QObject children.
+inline QList<QQuickItem*> itemsUnder(QQuickItem* item)
+{
+    QList<QQuickItem*> found;
+    if (!item)
+        return found;
+    found << item;
+    for (QQuickItem* child : item->childItems())
+        found << itemsUnder(child);
+    return found;
+}
+
+/// The first below it of that name; null where there is none.
+inline QQuickItem* itemUnder(QQuickItem* item, const QString& name)
+{
+    for (QQuickItem* each : itemsUnder(item))
+        if (each->objectName() == name)
+            return each;
+    return nullptr;
+}
 
 /// Main.qml as main() loads it.
 class OpenWindow {

@@ -1,0 +1,4403 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de">
+<context>
+    <name>BoardControls</name>
+    <message>
+        <source>Drawn</source>
+        <translation>Gezeichnet</translation>
+    </message>
+    <message>
+        <source>Rider</source>
+        <translation>Fahrer</translation>
+    </message>
+    <message>
+        <source>Angles</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Dimensions</source>
+        <translation>Maße</translation>
+    </message>
+    <message>
+        <source>Wheels</source>
+        <translation>Räder</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <source>Size beside</source>
+        <translation>Größe daneben</translation>
+    </message>
+    <message>
+        <source>Ridden today</source>
+        <translation>Heute gefahren</translation>
+    </message>
+    <message>
+        <source>The two sizes stand</source>
+        <translation>So stehen die beiden Größen</translation>
+    </message>
+    <message>
+        <source>Both on one ground, rear wheels aligned</source>
+        <translation>Beide auf einem Boden, Hinterräder übereinander</translation>
+    </message>
+    <message>
+        <source>Both on the rider&apos;s contacts, bottom brackets together</source>
+        <translation>Beide an den Kontaktpunkten, Tretlager übereinander</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Further away</source>
+        <translation>Weiter weg</translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Nearer</source>
+        <translation>Näher</translation>
+    </message>
+</context>
+<context>
+    <name>BoardPane</name>
+    <message>
+        <source>Drawing, %1</source>
+        <translation>Zeichnung, %1</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+</context>
+<context>
+    <name>BoardReadout</name>
+    <message>
+        <source>Pull at the grips, the saddle or the spacers to try another set-up; arrow keys move what is chosen by 1 mm.</source>
+        <translation>An Griffen, Sattel oder Spacern ziehen, um eine andere Einstellung zu versuchen; Pfeiltasten bewegen das Gewählte um 1 mm.</translation>
+    </message>
+    <message>
+        <source>Back to advised</source>
+        <translation>Zurück zur Empfehlung</translation>
+    </message>
+</context>
+<context>
+    <name>BoardWords</name>
+    <message>
+        <source>grips: %1 ahead of the bottom bracket, %2 above it</source>
+        <translation>Griffe: %1 vor dem Tretlager, %2 darüber</translation>
+    </message>
+    <message>
+        <source>saddle: %1 high, %2 behind the bottom bracket</source>
+        <translation>Sattel: %1 hoch, %2 hinter dem Tretlager</translation>
+    </message>
+    <message>
+        <source>spacers: %1</source>
+        <translation>Spacer: %1</translation>
+    </message>
+    <message>
+        <source>The bicycle stands here, with the rider on it, as soon as there is enough to decide on.</source>
+        <translation>Hier steht das Fahrrad mit dem Fahrer darauf, sobald es genug zu entscheiden gibt.</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>Knie</translation>
+    </message>
+    <message>
+        <source>hip</source>
+        <translation>Hüfte</translation>
+    </message>
+    <message>
+        <source>over a turn of the crank: knee from %1 to %2, hip from %3 to %4</source>
+        <translation>über eine Kurbelumdrehung: Knie von %1 bis %2, Hüfte von %3 bis %4</translation>
+    </message>
+    <message>
+        <source>comfortable for the knee</source>
+        <translation>angenehm fürs Knie</translation>
+    </message>
+</context>
+<context>
+    <name>BoxSection</name>
+    <message>
+        <source>Box of parts</source>
+        <translation>Teilekasten</translation>
+    </message>
+    <message>
+        <source>What is ticked may be used. The box is remembered from one rider to the next.</source>
+        <translation>Was angehakt ist, darf verbaut werden. Der Kasten bleibt von einem Fahrer zum nächsten erhalten.</translation>
+    </message>
+    <message>
+        <source>Stems</source>
+        <translation>Vorbauten</translation>
+    </message>
+    <message>
+        <source>Add a stem</source>
+        <translation>Vorbau dazu</translation>
+    </message>
+    <message>
+        <source>Bars</source>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>Add a bar</source>
+        <translation>Lenker dazu</translation>
+    </message>
+    <message>
+        <source>Spacers</source>
+        <translation>Spacer</translation>
+    </message>
+    <message>
+        <source>Add a spacer</source>
+        <translation>Spacer dazu</translation>
+    </message>
+    <message>
+        <source>Cranks</source>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>Add a crank</source>
+        <translation>Kurbel dazu</translation>
+    </message>
+    <message>
+        <source>Fitted crank, saddle, pedals</source>
+        <translation>Montierte Kurbel, Sattel, Pedale</translation>
+    </message>
+</context>
+<context>
+    <name>BriefPane</name>
+    <message>
+        <source>Brief</source>
+        <translation>Auftrag</translation>
+    </message>
+</context>
+<context>
+    <name>Columns</name>
+    <message>
+        <source>beside the drawing</source>
+        <translation>neben der Zeichnung</translation>
+    </message>
+    <message>
+        <source>what stands here</source>
+        <translation>was hier steht</translation>
+    </message>
+    <message>
+        <source>Brief</source>
+        <translation>Auftrag</translation>
+    </message>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Drawing</source>
+        <translation>Zeichnung</translation>
+    </message>
+</context>
+<context>
+    <name>CrankStrip</name>
+    <message>
+        <source>Crank</source>
+        <translation>Kurbel</translation>
+    </message>
+    <message>
+        <source>Pedal at the bottom of its turn</source>
+        <translation>Pedal am tiefsten Punkt</translation>
+    </message>
+</context>
+<context>
+    <name>DecisionPane</name>
+    <message>
+        <source>Decision</source>
+        <translation>Entscheidung</translation>
+    </message>
+    <message>
+        <source>Working it out…</source>
+        <translation>Wird gerechnet …</translation>
+    </message>
+    <message>
+        <source>Advised</source>
+        <translation>Empfohlen</translation>
+    </message>
+    <message>
+        <source>No decision yet</source>
+        <translation>Noch keine Entscheidung</translation>
+    </message>
+    <message>
+        <source>The decision stands here as soon as it can be made.</source>
+        <translation>Hier steht die Entscheidung, sobald sie getroffen werden kann.</translation>
+    </message>
+    <message>
+        <source>Drawn</source>
+        <translation>Gezeigt</translation>
+    </message>
+    <message>
+        <source>Beside it</source>
+        <translation>Daneben</translation>
+    </message>
+    <message>
+        <source>For and against</source>
+        <translation>Für und Wider</translation>
+    </message>
+    <message>
+        <source>Set it up</source>
+        <translation>Einstellmaße</translation>
+    </message>
+    <message>
+        <source>One frame, two kinds of riding</source>
+        <translation>Ein Rahmen, zwei Einsätze</translation>
+    </message>
+    <message>
+        <source>Look at these</source>
+        <translation>Zu prüfen</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Cranks, published rules, the frame asked for</source>
+        <translation>Kurbeln, bekannte Formeln, der gesuchte Rahmen</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorbehalte</translation>
+    </message>
+    <message>
+        <source>What every advice is given under</source>
+        <translation>Unter denen jeder Rat steht</translation>
+    </message>
+    <message>
+        <source>Copy the decision as text</source>
+        <translation>Als Text kopieren</translation>
+    </message>
+    <message>
+        <source>Ctrl+C in this column</source>
+        <translation>Strg+C in dieser Spalte</translation>
+    </message>
+</context>
+<context>
+    <name>Drawing</name>
+    <message>
+        <source>hands on the grips</source>
+        <translation>Hände an den Griffen</translation>
+    </message>
+    <message>
+        <source>hands on the hoods</source>
+        <translation>Hände an den Bremsgriffen</translation>
+    </message>
+    <message>
+        <source>hands on the tops</source>
+        <translation>Hände am Oberlenker</translation>
+    </message>
+    <message>
+        <source>hands in the drops</source>
+        <translation>Hände am Unterlenker</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model and size of a frame</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>trunk</source>
+        <translation>Rumpf</translation>
+    </message>
+    <message>
+        <source>arm–trunk</source>
+        <translation>Arm–Rumpf</translation>
+    </message>
+    <message>
+        <source>elbow</source>
+        <translation>Ellbogen</translation>
+    </message>
+    <message>
+        <source>knee</source>
+        <translation>Knie</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>joint and its angle</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 at the bottom</source>
+        <translation>%1 am tiefsten Punkt</translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation>%1°</translation>
+    </message>
+    <message>
+        <source>bar %1 higher</source>
+        <translation>Lenker %1 höher</translation>
+    </message>
+    <message>
+        <source>bar %1 lower</source>
+        <translation>Lenker %1 tiefer</translation>
+    </message>
+    <message>
+        <source>bar %1 further away</source>
+        <translation>Lenker %1 weiter weg</translation>
+    </message>
+    <message>
+        <source>bar %1 closer</source>
+        <translation>Lenker %1 näher</translation>
+    </message>
+    <message>
+        <source>stem %1 longer</source>
+        <translation>Vorbau %1 länger</translation>
+    </message>
+    <message>
+        <source>stem %1 shorter</source>
+        <translation>Vorbau %1 kürzer</translation>
+    </message>
+    <message>
+        <source>spacers %1 more</source>
+        <translation>Spacer %1 mehr</translation>
+    </message>
+    <message>
+        <source>spacers %1 less</source>
+        <translation>Spacer %1 weniger</translation>
+    </message>
+    <message>
+        <source>head tube %1 higher</source>
+        <translation>Steuerrohr %1 höher</translation>
+    </message>
+    <message>
+        <source>head tube %1 lower</source>
+        <translation>Steuerrohr %1 tiefer</translation>
+    </message>
+    <message>
+        <source>top tube %1 higher</source>
+        <translation>Oberrohr %1 höher</translation>
+    </message>
+    <message>
+        <source>top tube %1 lower</source>
+        <translation>Oberrohr %1 tiefer</translation>
+    </message>
+    <message>
+        <source>front wheel %1 further</source>
+        <translation>Vorderrad %1 weiter</translation>
+    </message>
+    <message>
+        <source>front wheel %1 closer</source>
+        <translation>Vorderrad %1 näher</translation>
+    </message>
+    <message>
+        <source>saddle %1 higher</source>
+        <translation>Sattel %1 höher</translation>
+    </message>
+    <message>
+        <source>saddle %1 lower</source>
+        <translation>Sattel %1 tiefer</translation>
+    </message>
+    <message>
+        <source>saddle %1 further back</source>
+        <translation>Sattel %1 weiter hinten</translation>
+    </message>
+    <message>
+        <source>saddle %1 further forward</source>
+        <translation>Sattel %1 weiter vorn</translation>
+    </message>
+    <message>
+        <source>crank %1 longer</source>
+        <translation>Kurbel %1 länger</translation>
+    </message>
+    <message>
+        <source>crank %1 shorter</source>
+        <translation>Kurbel %1 kürzer</translation>
+    </message>
+    <message>
+        <source>%1 against %2</source>
+        <translation>%1 gegenüber %2</translation>
+    </message>
+    <message>
+        <source>%1, side view to scale</source>
+        <translation>%1, Seitenansicht im Maßstab</translation>
+    </message>
+    <message>
+        <source>Side view to scale</source>
+        <translation>Seitenansicht im Maßstab</translation>
+    </message>
+    <message>
+        <source>saddle height</source>
+        <translation>Sattelhöhe</translation>
+    </message>
+    <message>
+        <source>setback</source>
+        <translation>Sattelversatz</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>Vorbau</translation>
+    </message>
+    <message>
+        <source>spacers</source>
+        <translation>Spacer</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>crank</source>
+        <translation>Kurbel</translation>
+    </message>
+    <message>
+        <source>position: %1, %2</source>
+        <translation>Haltung: %1, %2</translation>
+    </message>
+    <message>
+        <source>shaded at a joint: its comfortable range</source>
+        <translation>schattiert am Gelenk: sein bequemer Bereich</translation>
+    </message>
+    <message>
+        <source>bar %1 further</source>
+        <translation>Lenker %1 weiter</translation>
+    </message>
+    <message>
+        <source>%1 further</source>
+        <translation>%1 weiter</translation>
+    </message>
+    <message>
+        <source>bar %1 nearer</source>
+        <translation>Lenker %1 näher</translation>
+    </message>
+    <message>
+        <source>%1 nearer</source>
+        <translation>%1 näher</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>saddle %1 forward</source>
+        <translation>Sattel %1 vor</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 vor</translation>
+    </message>
+    <message>
+        <source>saddle %1 back</source>
+        <translation>Sattel %1 zurück</translation>
+    </message>
+    <message>
+        <source>%1 back</source>
+        <translation>%1 zurück</translation>
+    </message>
+    <message>
+        <source>saddle height %1</source>
+        <translation>Sattelhöhe %1</translation>
+    </message>
+    <message>
+        <source>setback %1</source>
+        <translation>Sattelversatz %1</translation>
+    </message>
+    <message>
+        <source>drop %1</source>
+        <translation>Überhöhung %1</translation>
+    </message>
+    <message>
+        <source>grip reach %1</source>
+        <translation>Griffweite %1</translation>
+    </message>
+    <message>
+        <source>grip height %1</source>
+        <translation>Griffhöhe %1</translation>
+    </message>
+    <message>
+        <source>stack %1</source>
+        <translation>Stack %1</translation>
+    </message>
+    <message>
+        <source>frame reach %1</source>
+        <translation>Reach %1</translation>
+    </message>
+    <message>
+        <source>front-centre %1</source>
+        <translation>Front-Center %1</translation>
+    </message>
+    <message>
+        <source>wheelbase %1</source>
+        <translation>Radstand %1</translation>
+    </message>
+    <message>
+        <source>%1: %2, %3</source>
+        <translation>%1: %2, %3</translation>
+    </message>
+    <message>
+        <source>ridden today</source>
+        <translation>heute gefahren</translation>
+    </message>
+    <message>
+        <source>%1 drawn whole, %2 as a dashed outline.</source>
+        <translation>%1 ganz gezeichnet, %2 als gestrichelter Umriss.</translation>
+    </message>
+    <message>
+        <source>%1 drawn whole.</source>
+        <translation>%1 ganz gezeichnet.</translation>
+    </message>
+    <message>
+        <source>%1 (comfortable %2)</source>
+        <translation>%1 (bequem %2)</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>… and %1 more</source>
+        <translation>… und %1 weitere</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>FilePicker</name>
+    <message>
+        <source>Fittings and frames (*.json)</source>
+        <translation>Anpassungen und Rahmen (*.json)</translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation>Alle Dateien (*)</translation>
+    </message>
+</context>
+<context>
+    <name>Fold</name>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>zugeklappt</translation>
+    </message>
+</context>
+<context>
+    <name>FrameRow</name>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>zugeklappt</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>The rest of the table</source>
+        <translation>Der Rest der Tabelle</translation>
+    </message>
+    <message>
+        <source>Wheels</source>
+        <translation>Laufräder</translation>
+    </message>
+    <message>
+        <source>Mudguards</source>
+        <translation>Schutzbleche</translation>
+    </message>
+    <message>
+        <source>Headset and steerer</source>
+        <translation>Steuersatz und Gabelschaft</translation>
+    </message>
+    <message>
+        <source>Steerer made of</source>
+        <translation>Gabelschaft aus</translation>
+    </message>
+    <message>
+        <source>Steel</source>
+        <translation>Stahl</translation>
+    </message>
+    <message>
+        <source>Aluminium</source>
+        <translation>Aluminium</translation>
+    </message>
+    <message>
+        <source>Carbon</source>
+        <translation>Carbon</translation>
+    </message>
+    <message>
+        <source>Seat post</source>
+        <translation>Sattelstütze</translation>
+    </message>
+    <message>
+        <source>Weights</source>
+        <translation>Gewichte</translation>
+    </message>
+    <message>
+        <source>≈ follows from the other figures. ? is what is usual, until it is given.</source>
+        <translation>≈ folgt aus den anderen Angaben. ? ist das Übliche, bis es angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Same again</source>
+        <translation>Noch einmal</translation>
+    </message>
+    <message>
+        <source>Another size with these figures</source>
+        <translation>Eine weitere Größe mit diesen Maßen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Delete, on the size&apos;s line</source>
+        <translation>Entf, auf der Zeile der Größe</translation>
+    </message>
+</context>
+<context>
+    <name>FramesSection</name>
+    <message>
+        <source>Candidate sizes</source>
+        <translation>Rahmengrößen zur Wahl</translation>
+    </message>
+    <message>
+        <source>Add a size</source>
+        <translation>Größe dazu</translation>
+    </message>
+    <message>
+        <source>From a file…</source>
+        <translation>Aus Datei …</translation>
+    </message>
+    <message>
+        <source>A frame file; it can be dropped on the window too</source>
+        <translation>Eine Rahmendatei; sie kann auch ins Fenster gezogen werden</translation>
+    </message>
+</context>
+<context>
+    <name>Header</name>
+    <message>
+        <source>Fitting</source>
+        <translation>Anpassung</translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation>Neu</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Öffnen …</translation>
+    </message>
+    <message>
+        <source>Open again</source>
+        <translation>Wieder öffnen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Save as…</source>
+        <translation>Speichern unter …</translation>
+    </message>
+    <message>
+        <source>View</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <source>Inches for the body and the hands</source>
+        <translation>Zoll für Körper und Hände</translation>
+    </message>
+    <message>
+        <source>Ink on paper</source>
+        <translation>Tinte auf Papier</translation>
+    </message>
+    <message>
+        <source>Chalk on slate</source>
+        <translation>Kreide auf Schiefer</translation>
+    </message>
+    <message>
+        <source>Larger letters</source>
+        <translation>Größere Schrift</translation>
+    </message>
+    <message>
+        <source>Smaller letters</source>
+        <translation>Kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederholen: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederholen</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Show the rider</source>
+        <translation>Dem Fahrer zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>KeysSheet</name>
+    <message>
+        <source>Keys</source>
+        <translation>Tasten</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+</context>
+<context>
+    <name>Leaf</name>
+    <message>
+        <source>open</source>
+        <translation>offen</translation>
+    </message>
+    <message>
+        <source>folded</source>
+        <translation>zugeklappt</translation>
+    </message>
+</context>
+<context>
+    <name>LedgerList</name>
+    <message>
+        <source>The longer a bar, the more speaks against.</source>
+        <translation>Je länger ein Balken, desto mehr spricht dagegen.</translation>
+    </message>
+    <message>
+        <source>For and against</source>
+        <translation>Für und Wider</translation>
+    </message>
+    <message>
+        <source>Weigh it otherwise</source>
+        <translation>Anders gewichten</translation>
+    </message>
+    <message>
+        <source>How much each of these counts</source>
+        <translation>Wie viel jeder dieser Punkte zählt</translation>
+    </message>
+    <message>
+        <source>Weights as usual</source>
+        <translation>Übliche Gewichte</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n that decide nothing</source>
+        <comment>lines of for and against</comment>
+        <translation>
+            <numerusform>%n Punkt entscheidet nichts</numerusform>
+            <numerusform>%n Punkte entscheiden nichts</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Notice</name>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+</context>
+<context>
+    <name>Opening</name>
+    <message numerus="yes">
+        <source>%1 (and %n more)</source>
+        <translation>
+            <numerusform>%1 (und %n weiteres)</numerusform>
+            <numerusform>%1 (und %n weitere)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 was not opened: it is too large to be a fitting.</source>
+        <translation>%1 wurde nicht geöffnet: Die Datei ist zu groß für eine Anpassung.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: %2.</source>
+        <translation>%1 wurde nicht geöffnet: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: %2</source>
+        <translation>%1 wurde nicht geöffnet: %2</translation>
+    </message>
+    <message>
+        <source>The file is left as it is, and a copy is in %1.</source>
+        <translation>Die Datei bleibt, wie sie ist; eine Kopie liegt in %1.</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Tripoise. It is shown as far as this one understands it, and is not written over.</source>
+        <translation>%1 stammt aus einer neueren Fassung von Tripoise. Gezeigt wird, was diese davon versteht; die Datei wird nicht überschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 was not added: a fitting holds %2 sizes at most.</source>
+        <translation>%1 wurde nicht dazugenommen: Eine Anpassung fasst höchstens %2 Größen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s) from %1 added.</source>
+        <translation>
+            <numerusform>%n Größe aus %1 dazugenommen.</numerusform>
+            <numerusform>%n Größen aus %1 dazugenommen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The sizes in %1 are here already.</source>
+        <translation>Die Größen aus %1 sind schon da.</translation>
+    </message>
+</context>
+<context>
+    <name>PartBench</name>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Kind of bar</source>
+        <translation>Art des Lenkers</translation>
+    </message>
+    <message>
+        <source>Flat</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Swept</source>
+        <translation>Gekröpft</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Rennlenker</translation>
+    </message>
+    <message>
+        <source>Can be turned over</source>
+        <translation>Lässt sich umdrehen</translation>
+    </message>
+    <message>
+        <source>Put in the box</source>
+        <translation>In den Kasten</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Fertig</translation>
+    </message>
+</context>
+<context>
+    <name>PartsList</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Change (F2)</source>
+        <translation>Ändern (F2)</translation>
+    </message>
+    <message>
+        <source>Change %1</source>
+        <translation>%1 ändern</translation>
+    </message>
+    <message>
+        <source>Out of the shop&apos;s box (Delete)</source>
+        <translation>Aus dem Kasten der Werkstatt nehmen (Entf)</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>None yet</source>
+        <translation>Noch nichts</translation>
+    </message>
+    <message>
+        <source>%1 is out of the box.</source>
+        <translation>%1 ist aus dem Kasten.</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Zurücklegen</translation>
+    </message>
+</context>
+<context>
+    <name>QFile</name>
+    <message>
+        <source>Is a directory</source>
+        <translation>Ist ein Ordner</translation>
+    </message>
+</context>
+<context>
+    <name>QShortcut</name>
+    <message>
+        <source>Ctrl</source>
+        <translation>Strg</translation>
+    </message>
+    <message>
+        <source>Shift</source>
+        <translation>Umschalt</translation>
+    </message>
+</context>
+<context>
+    <name>RiderSection</name>
+    <message>
+        <source>Rider</source>
+        <translation>Fahrer</translation>
+    </message>
+    <message>
+        <source>name of the rider</source>
+        <translation>Name des Fahrers</translation>
+    </message>
+    <message>
+        <source>body statistics of</source>
+        <translation>Körperstatistik</translation>
+    </message>
+    <message>
+        <source>women</source>
+        <translation>Frauen</translation>
+    </message>
+    <message>
+        <source>what was not measured is inferred from women&apos;s bodies</source>
+        <translation>Was nicht gemessen ist, wird aus Körpern von Frauen geschlossen</translation>
+    </message>
+    <message>
+        <source>men</source>
+        <translation>Männer</translation>
+    </message>
+    <message>
+        <source>what was not measured is inferred from men&apos;s bodies</source>
+        <translation>Was nicht gemessen ist, wird aus Körpern von Männern geschlossen</translation>
+    </message>
+    <message>
+        <source>both</source>
+        <translation>beide</translation>
+    </message>
+    <message>
+        <source>not stated: inferred from both at equal weight, with more uncertainty</source>
+        <translation>Ohne Angabe: aus beiden zu gleichen Teilen geschlossen, mit mehr Unsicherheit</translation>
+    </message>
+    <message>
+        <source>how %1 was taken</source>
+        <translation>%1: wie gemessen</translation>
+    </message>
+    <message>
+        <source>once</source>
+        <translation>einmal</translation>
+    </message>
+    <message>
+        <source>twice</source>
+        <translation>zweimal</translation>
+    </message>
+    <message>
+        <source>guess</source>
+        <translation>geschätzt</translation>
+    </message>
+    <message>
+        <source>fewer measurements</source>
+        <translation>weniger Maße</translation>
+    </message>
+    <message>
+        <source>more measurements</source>
+        <translation>mehr Maße</translation>
+    </message>
+    <message>
+        <source>suppleness of the back</source>
+        <translation>Beweglichkeit des Rückens</translation>
+    </message>
+    <message>
+        <source>stiff</source>
+        <translation>steif</translation>
+    </message>
+    <message>
+        <source>a straight leg rises less than 60°, lying on the back</source>
+        <translation>ein gestrecktes Bein hebt sich im Liegen um weniger als 60°</translation>
+    </message>
+    <message>
+        <source>ordinary</source>
+        <translation>üblich</translation>
+    </message>
+    <message>
+        <source>60° to 80°</source>
+        <translation>60° bis 80°</translation>
+    </message>
+    <message>
+        <source>supple</source>
+        <translation>beweglich</translation>
+    </message>
+    <message>
+        <source>more than 80°</source>
+        <translation>mehr als 80°</translation>
+    </message>
+    <message>
+        <source>heel at the lowest pedal</source>
+        <translation>Ferse bei tiefstem Pedal</translation>
+    </message>
+    <message>
+        <source>low</source>
+        <translation>tief</translation>
+    </message>
+    <message>
+        <source>toe down</source>
+        <translation>Spitze tief</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Notizen</translation>
+    </message>
+</context>
+<context>
+    <name>RiderView</name>
+    <message>
+        <source>For the rider</source>
+        <translation>Für den Fahrer</translation>
+    </message>
+    <message>
+        <source>Which bicycle</source>
+        <translation>Welches Fahrrad</translation>
+    </message>
+    <message>
+        <source>Back to the bench (Esc)</source>
+        <translation>Zurück zur Werkbank (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>RiderWords</name>
+    <message>
+        <source>Today</source>
+        <translation>Heute</translation>
+    </message>
+    <message>
+        <source>Your bicycle today</source>
+        <translation>Das Rad von heute</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>You on: %1. %2.</source>
+        <translation>Auf dem Rad: %1. %2.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>As we would set it up for you.</source>
+        <translation>So würden wir es einstellen.</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 further away</source>
+        <translation>%1 weiter weg</translation>
+    </message>
+    <message>
+        <source>%1 closer to you</source>
+        <translation>%1 näher</translation>
+    </message>
+    <message>
+        <source>Your hands are where they are on the %1.</source>
+        <translation>Die Hände sind, wo sie auf Rahmen %1 sind.</translation>
+    </message>
+    <message>
+        <source>Back and arms</source>
+        <translation>Rücken und Arme</translation>
+    </message>
+    <message>
+        <source>Knee</source>
+        <translation>Knie</translation>
+    </message>
+    <message>
+        <source>Bar and saddle</source>
+        <translation>Lenker und Sattel</translation>
+    </message>
+    <message>
+        <source>Your arms are almost locked.</source>
+        <translation>Die Arme sind fast durchgestreckt.</translation>
+    </message>
+    <message>
+        <source>More upright on the %1.</source>
+        <translation>Auf Rahmen %1 aufrechter.</translation>
+    </message>
+    <message>
+        <source>Lower on the %1.</source>
+        <translation>Auf Rahmen %1 tiefer.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>two sentences</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>On the %1 as well.</source>
+        <translation>Auf Rahmen %1 ebenso.</translation>
+    </message>
+    <message>
+        <source>On the %1 they are not.</source>
+        <translation>Auf Rahmen %1 nicht.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle.</source>
+        <translation>Der Lenker ist auf Sattelhöhe.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle.</source>
+        <translation>Der Lenker ist %1 über dem Sattel.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 ebenso.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 ebenso.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 as well.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 ebenso.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 %3.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 level with it.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 auf Sattelhöhe.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 below the saddle, on the %2 %3 above it.</source>
+        <translation>Der Lenker ist %1 unter dem Sattel, auf Rahmen %2 %3 darüber.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle, on the %2 %3 below it.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 %3 darunter.</translation>
+    </message>
+    <message>
+        <source>The bar is level with the saddle, on the %2 %3 above it.</source>
+        <translation>Der Lenker ist auf Sattelhöhe, auf Rahmen %2 %3 darüber.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 %3 below it.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 %3 darunter.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 level with it.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 auf Sattelhöhe.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 above the saddle, on the %2 %3.</source>
+        <translation>Der Lenker ist %1 über dem Sattel, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>Your hands are %1 than on the %2.</source>
+        <translation>Die Hände sind %1 als auf Rahmen %2.</translation>
+    </message>
+    <message>
+        <source>Knee and bar</source>
+        <translation>Knie und Lenker</translation>
+    </message>
+    <message>
+        <source>Your back is comfortable.</source>
+        <translation>Bequem für den Rücken.</translation>
+    </message>
+    <message>
+        <source>You lean lower than is comfortable.</source>
+        <translation>Der Rücken ist tiefer, als bequem wäre.</translation>
+    </message>
+    <message>
+        <source>You sit more upright than your riding asks for.</source>
+        <translation>Der Rücken ist aufrechter, als es fürs Fahren nötig wäre.</translation>
+    </message>
+    <message>
+        <source>Comfortable on the %1.</source>
+        <translation>Auf Rahmen %1 bequem.</translation>
+    </message>
+    <message>
+        <source>Too low on the %1.</source>
+        <translation>Auf Rahmen %1 zu tief.</translation>
+    </message>
+    <message>
+        <source>Too upright on the %1.</source>
+        <translation>Auf Rahmen %1 zu aufrecht.</translation>
+    </message>
+    <message>
+        <source>Your knee bends as it should.</source>
+        <translation>Das Knie beugt sich, wie es soll.</translation>
+    </message>
+    <message>
+        <source>Your leg is stretched too far.</source>
+        <translation>Das Bein ist zu weit gestreckt.</translation>
+    </message>
+    <message>
+        <source>Your knee bends too much.</source>
+        <translation>Das Knie ist zu stark gebeugt.</translation>
+    </message>
+    <message>
+        <source>As it should on the %1.</source>
+        <translation>Auf Rahmen %1, wie es soll.</translation>
+    </message>
+    <message>
+        <source>Stretched too far on the %1.</source>
+        <translation>Auf Rahmen %1 zu weit gestreckt.</translation>
+    </message>
+    <message>
+        <source>Bent too much on the %1.</source>
+        <translation>Auf Rahmen %1 zu stark gebeugt.</translation>
+    </message>
+    <message>
+        <source>Your knee would touch the bar.</source>
+        <translation>Das Knie würde den Lenker berühren.</translation>
+    </message>
+    <message>
+        <source>On the %1 it has %2 of room.</source>
+        <translation>Auf Rahmen %1 hat es %2 Platz.</translation>
+    </message>
+    <message>
+        <source>Your knee has %1 of room to the bar.</source>
+        <translation>Das Knie hat %1 Platz bis zum Lenker.</translation>
+    </message>
+    <message>
+        <source>On the %1 it would touch it.</source>
+        <translation>Auf Rahmen %1 würde es ihn berühren.</translation>
+    </message>
+    <message>
+        <source>Your knee has %1 of room to the bar, on the %2 %3.</source>
+        <translation>Das Knie hat %1 Platz bis zum Lenker, auf Rahmen %2 %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a size and a length on it</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>RidingSection</name>
+    <message>
+        <source>Riding</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>Ctrl+%1</source>
+        <translation>Strg+%1</translation>
+    </message>
+    <message>
+        <source>in traffic</source>
+        <translation>im Verkehr</translation>
+    </message>
+    <message>
+        <source>narrower bars count for more; toe room counts double</source>
+        <translation>schmale Lenker zählen mehr; Fußfreiheit zählt doppelt</translation>
+    </message>
+    <message>
+        <source>shoes fixed to the pedals</source>
+        <translation>Schuhe fest an den Pedalen</translation>
+    </message>
+    <message>
+        <source>sold under a safety standard</source>
+        <translation>verkauft nach einer Sicherheitsnorm</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+</context>
+<context>
+    <name>TodaySection</name>
+    <message>
+        <source>Ridden today</source>
+        <translation>Heute gefahren</translation>
+    </message>
+    <message>
+        <source>Measured from</source>
+        <translation>Gemessen</translation>
+    </message>
+    <message>
+        <source>From the bracket</source>
+        <translation>Ab Tretlager</translation>
+    </message>
+    <message>
+        <source>Each contact from the bottom bracket</source>
+        <translation>Jeder Kontaktpunkt ab dem Tretlager</translation>
+    </message>
+    <message>
+        <source>From the saddle</source>
+        <translation>Ab Sattel</translation>
+    </message>
+    <message>
+        <source>With plumb line, straightedge and tape</source>
+        <translation>Mit Lot, Richtlatte und Bandmaß</translation>
+    </message>
+    <message>
+        <source>Its bar</source>
+        <translation>Sein Lenker</translation>
+    </message>
+    <message>
+        <source>Flat bar</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Swept</source>
+        <translation>Gekröpft</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Rennlenker</translation>
+    </message>
+    <message>
+        <source>Ridden for long without complaint</source>
+        <translation>Lange ohne Beschwerden gefahren</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>As if nothing had been measured</source>
+        <translation>Als wäre nichts gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>TrialWords</name>
+    <message>
+        <source>%1.</source>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>No stem reaches back that far.</source>
+        <translation>So weit zurück reicht kein Vorbau.</translation>
+    </message>
+    <message>
+        <source>A %1 stem would have to sit %2 lower than without any spacer.</source>
+        <translation>Ein Vorbau von %1 müsste %2 tiefer sitzen als ganz ohne Spacer.</translation>
+    </message>
+    <message>
+        <source>A %1 stem without spacers would put it there.</source>
+        <translation>Ein Vorbau von %1 ohne Spacer brächte ihn dorthin.</translation>
+    </message>
+    <message>
+        <source>A %1 stem on %2 of spacers would put it there.</source>
+        <translation>Ein Vorbau von %1 auf %2 Spacern brächte ihn dorthin.</translation>
+    </message>
+    <message>
+        <source>%1 without spacers</source>
+        <translation>%1 ohne Spacer</translation>
+    </message>
+    <message>
+        <source>%1 on %2 of spacers</source>
+        <translation>%1 auf %2 Spacern</translation>
+    </message>
+    <message>
+        <source>%1 with the bar %2</source>
+        <translation>%1 mit dem Lenker %2</translation>
+    </message>
+    <message>
+        <source>In the box: %1.</source>
+        <translation>Im Kasten: %1.</translation>
+    </message>
+    <message>
+        <source>Nearest in the box: %1, %2 off.</source>
+        <translation>Am nächsten im Kasten: %1, %2 daneben.</translation>
+    </message>
+    <message>
+        <source>Grips %1 ahead of the steering axis</source>
+        <translation>Griffe %1 vor der Lenkachse</translation>
+    </message>
+    <message>
+        <source>Grips %1 behind the steering axis</source>
+        <translation>Griffe %1 hinter der Lenkachse</translation>
+    </message>
+    <message>
+        <source>%1, as advised.</source>
+        <translation>%1, wie empfohlen.</translation>
+    </message>
+    <message>
+        <source>%1, %2 further forward than advised.</source>
+        <translation>%1, %2 weiter vorn als empfohlen.</translation>
+    </message>
+    <message>
+        <source>%1, %2 further back than advised.</source>
+        <translation>%1, %2 weiter hinten als empfohlen.</translation>
+    </message>
+    <message>
+        <source>inside its range</source>
+        <translation>in seinem Bereich</translation>
+    </message>
+    <message>
+        <source>near the edge of its range</source>
+        <translation>nahe am Rand seines Bereichs</translation>
+    </message>
+    <message>
+        <source>outside its range</source>
+        <translation>außerhalb seines Bereichs</translation>
+    </message>
+    <message>
+        <source>saddle moved</source>
+        <translation>Sattel bewegt</translation>
+    </message>
+    <message>
+        <source>bar moved</source>
+        <translation>Lenker bewegt</translation>
+    </message>
+    <message>
+        <source>back to the advised set-up</source>
+        <translation>zurück zur empfohlenen Einstellung</translation>
+    </message>
+</context>
+<context>
+    <name>UnsavedSheet</name>
+    <message>
+        <source>“%1” has changes that were not saved.</source>
+        <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Nicht speichern</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
+    <name>UsesSection</name>
+    <message>
+        <source>One kind of riding</source>
+        <translation>Ein Einsatz</translation>
+    </message>
+    <message>
+        <source>The other</source>
+        <translation>Der andere</translation>
+    </message>
+</context>
+<context>
+    <name>WindowKeys</name>
+    <message>
+        <source>new fitting</source>
+        <translation>neue Anpassung</translation>
+    </message>
+    <message>
+        <source>open a fitting or a frame file</source>
+        <translation>Anpassung oder Rahmendatei öffnen</translation>
+    </message>
+    <message>
+        <source>save</source>
+        <translation>speichern</translation>
+    </message>
+    <message>
+        <source>save under another name</source>
+        <translation>unter anderem Namen speichern</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>rückgängig</translation>
+    </message>
+    <message>
+        <source>redo</source>
+        <translation>wiederholen</translation>
+    </message>
+    <message>
+        <source>to the brief</source>
+        <translation>zum Auftrag</translation>
+    </message>
+    <message>
+        <source>to the drawing</source>
+        <translation>zur Zeichnung</translation>
+    </message>
+    <message>
+        <source>to the decision</source>
+        <translation>zur Entscheidung</translation>
+    </message>
+    <message>
+        <source>show the rider, and back</source>
+        <translation>dem Fahrer zeigen, und zurück</translation>
+    </message>
+    <message>
+        <source>back to the advised set-up</source>
+        <translation>zurück zur empfohlenen Einstellung</translation>
+    </message>
+    <message>
+        <source>day or night</source>
+        <translation>Tag oder Nacht</translation>
+    </message>
+    <message>
+        <source>millimetres or inches</source>
+        <translation>Millimeter oder Zoll</translation>
+    </message>
+    <message>
+        <source>larger letters</source>
+        <translation>größere Schrift</translation>
+    </message>
+    <message>
+        <source>smaller letters</source>
+        <translation>kleinere Schrift</translation>
+    </message>
+    <message>
+        <source>this list</source>
+        <translation>diese Liste</translation>
+    </message>
+    <message>
+        <source>the usual mixes of riding</source>
+        <translation>die üblichen Einsätze</translation>
+    </message>
+    <message>
+        <source>on a share of riding: that many tens of per cent</source>
+        <translation>auf einem Anteil: so viele Zehner Prozent</translation>
+    </message>
+    <message>
+        <source>in a number: one step up or down</source>
+        <translation>in einer Zahl: einen Schritt hinauf oder hinunter</translation>
+    </message>
+    <message>
+        <source>on a handle of the drawing: move it 1 mm, with Shift 5 mm</source>
+        <translation>auf einem Griff der Zeichnung: 1&#xa0;mm bewegen, mit Umschalt 5&#xa0;mm</translation>
+    </message>
+    <message>
+        <source>in the drawing: nearer, further, all of it</source>
+        <translation>in der Zeichnung: näher, weiter weg, alles</translation>
+    </message>
+    <message>
+        <source>in a number: what stood there before</source>
+        <translation>in einer Zahl: was vorher dort stand</translation>
+    </message>
+    <message>
+        <source>Ctrl+1 … 6</source>
+        <translation>Strg+1 … 6</translation>
+    </message>
+</context>
+<context>
+    <name>Words</name>
+    <message>
+        <source>Frame model</source>
+        <translation>Rahmenmodell</translation>
+    </message>
+    <message>
+        <source>Name of a size</source>
+        <translation>Name einer Größe</translation>
+    </message>
+    <message>
+        <source>Mudguards</source>
+        <translation>Schutzbleche</translation>
+    </message>
+    <message>
+        <source>Steerer material</source>
+        <translation>Material des Gabelschafts</translation>
+    </message>
+    <message>
+        <source>the size&apos;s name</source>
+        <translation>Name der Größe</translation>
+    </message>
+    <message>
+        <source>stack</source>
+        <translation>Stack</translation>
+    </message>
+    <message>
+        <source>frame reach</source>
+        <translation>Reach</translation>
+    </message>
+    <message>
+        <source>head angle</source>
+        <translation>Lenkwinkel</translation>
+    </message>
+    <message>
+        <source>seat angle or effective top tube</source>
+        <translation>Sitzwinkel oder horizontales Oberrohr</translation>
+    </message>
+    <message>
+        <source>%1 removed</source>
+        <translation>%1 entfernt</translation>
+    </message>
+    <message>
+        <source>%1 added</source>
+        <translation>%1 dazugenommen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>size: what of it</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Stems in the box</source>
+        <translation>Vorbauten im Kasten</translation>
+    </message>
+    <message>
+        <source>Bars in the box</source>
+        <translation>Lenker im Kasten</translation>
+    </message>
+    <message>
+        <source>Spacers in the box</source>
+        <translation>Spacer im Kasten</translation>
+    </message>
+    <message>
+        <source>Cranks in the box</source>
+        <translation>Kurbeln im Kasten</translation>
+    </message>
+    <message>
+        <source>%1 ticked in</source>
+        <translation>%1 ausgewählt</translation>
+    </message>
+    <message>
+        <source>%1 ticked out</source>
+        <translation>%1 abgewählt</translation>
+    </message>
+    <message>
+        <source>%1 put back</source>
+        <translation>%1 zurückgelegt</translation>
+    </message>
+    <message>
+        <source>tripoise [CASE.json]                               the window
+tripoise advise CASE.json [--format text|json]      the decision
+tripoise draw CASE.json -o PICTURE.svg|.png         the side view
+</source>
+        <translation>tripoise [FALL.json]                               das Fenster
+tripoise advise FALL.json [--format text|json]      die Entscheidung
+tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
+</translation>
+    </message>
+    <message>
+        <source>tripoise: %1
+</source>
+        <translation>tripoise: %1
+</translation>
+    </message>
+    <message>
+        <source>%1 wants a value</source>
+        <translation>%1 braucht einen Wert</translation>
+    </message>
+    <message>
+        <source>unknown option %1</source>
+        <translation>unbekannte Option %1</translation>
+    </message>
+    <message>
+        <source>one fitting at a time, not also %1</source>
+        <translation>eine Anpassung auf einmal, nicht auch noch %1</translation>
+    </message>
+    <message>
+        <source>which fitting?</source>
+        <translation>welche Anpassung?</translation>
+    </message>
+    <message>
+        <source>%1: %2
+</source>
+        <translation>%1: %2
+</translation>
+    </message>
+    <message>
+        <source>a folder</source>
+        <translation>ein Ordner</translation>
+    </message>
+    <message>
+        <source>unknown format %1</source>
+        <translation>unbekanntes Format %1</translation>
+    </message>
+    <message>
+        <source>tripoise: the advice could not be written
+</source>
+        <translation>tripoise: Der Rat konnte nicht geschrieben werden
+</translation>
+    </message>
+    <message>
+        <source>-o wants a picture ending in .svg or .png</source>
+        <translation>-o braucht ein Bild, das auf .svg oder .png endet</translation>
+    </message>
+    <message>
+        <source>no display for the window; what to do without?</source>
+        <translation>kein Bildschirm für das Fenster; was soll ohne geschehen?</translation>
+    </message>
+    <message>
+        <source>unknown command %1</source>
+        <translation>unbekannter Befehl %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a consideration, how it counts</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>With weights of your own: %1.</source>
+        <comment>how they count</comment>
+        <translation>Mit eigenen Gewichten: %1.</translation>
+    </message>
+    <message>
+        <source>weight of %1</source>
+        <comment>an edit</comment>
+        <translation>Gewicht: %1</translation>
+    </message>
+    <message>
+        <source>weights as usual</source>
+        <comment>an edit</comment>
+        <translation>übliche Gewichte</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a line of a set-up</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 differs: %2 %3, %4 %5</source>
+        <comment>a line of two set-ups: size, value</comment>
+        <translation>%1 verschieden: %2 %3, %4 %5</translation>
+    </message>
+    <message>
+        <source>%1: both %2</source>
+        <comment>a line of two set-ups</comment>
+        <translation>%1: beide %2</translation>
+    </message>
+    <message>
+        <source>%1, breaks a limit</source>
+        <comment>a size</comment>
+        <translation>%1, verletzt eine Grenze</translation>
+    </message>
+    <message>
+        <source>%1, rank %2</source>
+        <comment>a size</comment>
+        <translation>%1, Rang %2</translation>
+    </message>
+    <message>
+        <source>Only one kind of riding is asked for. Give a second one a share, and the two set-ups stand here side by side.</source>
+        <translation>Nur ein Einsatz ist gefragt. Bekommt ein zweiter einen Anteil, stehen hier beide Einstellungen nebeneinander.</translation>
+    </message>
+    <message>
+        <source>thickness of the sole</source>
+        <translation>Dicke der Sohle</translation>
+    </message>
+    <message>
+        <source>length of the shoe, outside</source>
+        <translation>Länge des Schuhs, außen</translation>
+    </message>
+    <message>
+        <source>second reading</source>
+        <translation>zweite Messung</translation>
+    </message>
+    <message>
+        <source>luggage in front</source>
+        <translation>Gepäck vorn</translation>
+    </message>
+    <message>
+        <source>luggage behind</source>
+        <translation>Gepäck hinten</translation>
+    </message>
+    <message>
+        <source>≈ %1 ± %2</source>
+        <comment>inferred value and its uncertainty</comment>
+        <translation>≈ %1 ± %2</translation>
+    </message>
+    <message>
+        <source>inseam %1</source>
+        <translation>Schrittlänge %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <comment>measurements</comment>
+        <translation>
+            <numerusform>%n weiteres</numerusform>
+            <numerusform>%n weitere</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between items of a list</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>errands</source>
+        <translation>Besorgungen</translation>
+    </message>
+    <message>
+        <source>to work</source>
+        <translation>zur Arbeit</translation>
+    </message>
+    <message>
+        <source>to work, fast</source>
+        <translation>schnell zur Arbeit</translation>
+    </message>
+    <message>
+        <source>work and away</source>
+        <translation>Arbeit und Reise</translation>
+    </message>
+    <message>
+        <source>long trips</source>
+        <translation>lange Reisen</translation>
+    </message>
+    <message>
+        <source>for sport</source>
+        <translation>für den Sport</translation>
+    </message>
+    <message>
+        <source>Set it up</source>
+        <translation>Einstellmaße</translation>
+    </message>
+    <message>
+        <source>Stack</source>
+        <translation>Stack</translation>
+    </message>
+    <message>
+        <source>Bottom bracket up to the top of the head tube, level.</source>
+        <translation>Vom Tretlager hinauf zur Oberkante des Steuerrohrs, lotrecht.</translation>
+    </message>
+    <message>
+        <source>Frame reach</source>
+        <translation>Reach</translation>
+    </message>
+    <message>
+        <source>Bottom bracket forward to the top of the head tube, level.</source>
+        <translation>Vom Tretlager nach vorn zur Oberkante des Steuerrohrs, waagerecht.</translation>
+    </message>
+    <message>
+        <source>Head angle</source>
+        <translation>Lenkwinkel</translation>
+    </message>
+    <message>
+        <source>Of the steering axis, from the horizontal.</source>
+        <translation>Der Lenkachse zur Waagerechten.</translation>
+    </message>
+    <message>
+        <source>Seat angle</source>
+        <translation>Sitzwinkel</translation>
+    </message>
+    <message>
+        <source>From the horizontal, at the rider&apos;s saddle height.</source>
+        <translation>Zur Waagerechten, auf Sattelhöhe des Fahrers.</translation>
+    </message>
+    <message>
+        <source>Head tube</source>
+        <translation>Steuerrohr</translation>
+    </message>
+    <message>
+        <source>Length of the tube, without the headset.</source>
+        <translation>Länge des Rohrs, ohne Steuersatz.</translation>
+    </message>
+    <message>
+        <source>Top tube, effective</source>
+        <translation>Oberrohr, horizontal</translation>
+    </message>
+    <message>
+        <source>Level, from the top of the head tube to the seat axis.</source>
+        <translation>Waagerecht, von der Oberkante des Steuerrohrs zur Sitzachse.</translation>
+    </message>
+    <message>
+        <source>Seat tube</source>
+        <translation>Sitzrohr</translation>
+    </message>
+    <message>
+        <source>Middle of the bottom bracket to the top of the tube.</source>
+        <translation>Mitte Tretlager bis Oberkante des Rohrs.</translation>
+    </message>
+    <message>
+        <source>Chainstay</source>
+        <translation>Kettenstrebe</translation>
+    </message>
+    <message>
+        <source>Bottom bracket to rear axle; on an adjustable dropout, the shortest.</source>
+        <translation>Tretlager bis Hinterachse; bei verstellbarem Ausfallende die kürzeste.</translation>
+    </message>
+    <message>
+        <source>Chainstay, longest</source>
+        <translation>Kettenstrebe, längste</translation>
+    </message>
+    <message>
+        <source>Only where the dropout can be moved.</source>
+        <translation>Nur wo sich das Ausfallende verstellen lässt.</translation>
+    </message>
+    <message>
+        <source>Bottom-bracket drop</source>
+        <translation>Tretlagerabsenkung</translation>
+    </message>
+    <message>
+        <source>Bottom bracket below the axles; negative where above.</source>
+        <translation>Tretlager unter den Achsen; negativ, wenn darüber.</translation>
+    </message>
+    <message>
+        <source>Wheelbase</source>
+        <translation>Radstand</translation>
+    </message>
+    <message>
+        <source>Axle to axle.</source>
+        <translation>Von Achse zu Achse.</translation>
+    </message>
+    <message>
+        <source>Front-centre</source>
+        <translation>Front-Center</translation>
+    </message>
+    <message>
+        <source>Bottom bracket to front axle, straight.</source>
+        <translation>Tretlager bis Vorderachse, gerade gemessen.</translation>
+    </message>
+    <message>
+        <source>Fork length</source>
+        <translation>Gabellänge</translation>
+    </message>
+    <message>
+        <source>Crown seat to axle, straight.</source>
+        <translation>Konussitz bis Achse, gerade gemessen.</translation>
+    </message>
+    <message>
+        <source>Fork offset (rake)</source>
+        <translation>Gabelvorbiegung</translation>
+    </message>
+    <message>
+        <source>Axle ahead of the steering axis, square to it.</source>
+        <translation>Achse vor der Lenkachse, rechtwinklig zu ihr.</translation>
+    </message>
+    <message>
+        <source>Standover</source>
+        <translation>Überstandshöhe</translation>
+    </message>
+    <message>
+        <source>Ground to the top tube, half way along.</source>
+        <translation>Boden bis Oberrohr, in der Mitte gemessen.</translation>
+    </message>
+    <message>
+        <source>Rim size</source>
+        <translation>Felgengröße</translation>
+    </message>
+    <message>
+        <source>Bead seat, the second figure on the tyre: 622, 584 …</source>
+        <translation>Felgenmaß, die zweite Zahl auf dem Reifen: 622, 584 …</translation>
+    </message>
+    <message>
+        <source>Tyre</source>
+        <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>Width, the first figure on the tyre.</source>
+        <translation>Breite, die erste Zahl auf dem Reifen.</translation>
+    </message>
+    <message>
+        <source>Widest tyre</source>
+        <translation>Breitester Reifen</translation>
+    </message>
+    <message>
+        <source>That the frame&apos;s maker allows.</source>
+        <translation>Den der Rahmenbauer erlaubt.</translation>
+    </message>
+    <message>
+        <source>Gap to the tyre</source>
+        <translation>Abstand zum Reifen</translation>
+    </message>
+    <message>
+        <source>Tyre to the outside of the mudguard.</source>
+        <translation>Reifen bis Außenseite des Schutzblechs.</translation>
+    </message>
+    <message>
+        <source>Mudguard width</source>
+        <translation>Breite Schutzblech</translation>
+    </message>
+    <message>
+        <source>Headset, above</source>
+        <translation>Steuersatz, oben</translation>
+    </message>
+    <message>
+        <source>From the head tube&apos;s top to where spacers or stem begin.</source>
+        <translation>Von der Oberkante des Steuerrohrs bis zum Beginn von Spacern oder Vorbau.</translation>
+    </message>
+    <message>
+        <source>Headset, below</source>
+        <translation>Steuersatz, unten</translation>
+    </message>
+    <message>
+        <source>From the head tube&apos;s lower end to the crown seat.</source>
+        <translation>Von der Unterkante des Steuerrohrs bis zum Konussitz.</translation>
+    </message>
+    <message>
+        <source>Steerer diameter</source>
+        <translation>Schaftdurchmesser</translation>
+    </message>
+    <message>
+        <source>Outside, where the stem clamps: 28.6, 25.4 …</source>
+        <translation>Außen, wo der Vorbau klemmt: 28,6, 25,4 …</translation>
+    </message>
+    <message>
+        <source>Steerer length</source>
+        <translation>Schaftlänge</translation>
+    </message>
+    <message>
+        <source>Crown seat to the end, as it is now.</source>
+        <translation>Konussitz bis zum Ende, so wie er jetzt ist.</translation>
+    </message>
+    <message>
+        <source>Most spacers</source>
+        <translation>Meiste Spacer</translation>
+    </message>
+    <message>
+        <source>Below the stem, that the fork&apos;s maker allows.</source>
+        <translation>Unter dem Vorbau, die der Gabelhersteller erlaubt.</translation>
+    </message>
+    <message>
+        <source>Post diameter</source>
+        <translation>Ø Stütze</translation>
+    </message>
+    <message>
+        <source>Post length</source>
+        <translation>Stützenlänge</translation>
+    </message>
+    <message>
+        <source>All of it, to the middle of the rail clamp.</source>
+        <translation>Die ganze, bis zur Mitte der Sattelklemme.</translation>
+    </message>
+    <message>
+        <source>Post offset</source>
+        <translation>Stützenversatz</translation>
+    </message>
+    <message>
+        <source>Rail clamp behind the post&apos;s axis.</source>
+        <translation>Sattelklemme hinter der Achse der Stütze.</translation>
+    </message>
+    <message>
+        <source>Insertion, post</source>
+        <translation>Einstecktiefe, Stütze</translation>
+    </message>
+    <message>
+        <source>Least, by the post&apos;s own mark.</source>
+        <translation>Mindestens, nach der Marke auf der Stütze.</translation>
+    </message>
+    <message>
+        <source>Insertion, frame</source>
+        <translation>Einstecktiefe, Rahmen</translation>
+    </message>
+    <message>
+        <source>Least, that the frame&apos;s maker wants.</source>
+        <translation>Mindestens, nach dem Rahmenbauer.</translation>
+    </message>
+    <message>
+        <source>Most weight in all</source>
+        <translation>Gesamtgewicht, höchstens</translation>
+    </message>
+    <message>
+        <source>Bicycle, rider and luggage, that the maker allows.</source>
+        <translation>Fahrrad, Fahrer und Gepäck, das der Hersteller erlaubt.</translation>
+    </message>
+    <message>
+        <source>Bicycle&apos;s weight</source>
+        <translation>Gewicht des Rads</translation>
+    </message>
+    <message>
+        <source>Stem length</source>
+        <translation>Vorbaulänge</translation>
+    </message>
+    <message>
+        <source>Middle of the steerer to the middle of the bar, straight.</source>
+        <translation>Mitte Gabelschaft bis Mitte Lenker, gerade gemessen.</translation>
+    </message>
+    <message>
+        <source>Stem angle</source>
+        <translation>Vorbauwinkel</translation>
+    </message>
+    <message>
+        <source>Square to the steerer is 0, rise positive.</source>
+        <translation>Rechtwinklig zum Schaft ist 0, nach oben positiv.</translation>
+    </message>
+    <message>
+        <source>Bar clamp</source>
+        <translation>Lenkerklemmung</translation>
+    </message>
+    <message>
+        <source>Diameter: 31.8, 25.4 …</source>
+        <translation>Durchmesser: 31,8, 25,4 …</translation>
+    </message>
+    <message>
+        <source>Steerer clamp</source>
+        <translation>Schaftklemmung</translation>
+    </message>
+    <message>
+        <source>Diameter: 28.6, 25.4 …</source>
+        <translation>Durchmesser: 28,6, 25,4 …</translation>
+    </message>
+    <message>
+        <source>Clamp height</source>
+        <translation>Klemmhöhe</translation>
+    </message>
+    <message>
+        <source>Of steerer that the stem takes up.</source>
+        <translation>So viel Schaft, wie der Vorbau einnimmt.</translation>
+    </message>
+    <message>
+        <source>Bar width</source>
+        <translation>Lenkerbreite</translation>
+    </message>
+    <message>
+        <source>Flat and swept: end to end. Drop: middle to middle.</source>
+        <translation>Gerade und gekröpft: Ende zu Ende. Rennlenker: Mitte zu Mitte.</translation>
+    </message>
+    <message>
+        <source>Clamp diameter</source>
+        <translation>Klemmdurchmesser</translation>
+    </message>
+    <message>
+        <source>In the middle: 31.8, 25.4 …</source>
+        <translation>In der Mitte: 31,8, 25,4 …</translation>
+    </message>
+    <message>
+        <source>Backsweep</source>
+        <translation>Rückbiegung</translation>
+    </message>
+    <message>
+        <source>Bar rise</source>
+        <translation>Lenkererhöhung</translation>
+    </message>
+    <message>
+        <source>Grip above the clamp.</source>
+        <translation>Griff über der Klemmung.</translation>
+    </message>
+    <message>
+        <source>Grip behind clamp</source>
+        <translation>Griff hinter Klemmung</translation>
+    </message>
+    <message>
+        <source>Middle of the palm; instead of the backsweep.</source>
+        <translation>Mitte der Handfläche; anstelle der Rückbiegung.</translation>
+    </message>
+    <message>
+        <source>Bar reach</source>
+        <translation>Lenker-Reach</translation>
+    </message>
+    <message>
+        <source>Clamp forward to the middle of the bend.</source>
+        <translation>Von der Klemmung nach vorn zur Mitte des Bogens.</translation>
+    </message>
+    <message>
+        <source>Bar drop</source>
+        <translation>Lenker-Drop</translation>
+    </message>
+    <message>
+        <source>Tops down to the drops, middle to middle.</source>
+        <translation>Vom Oberlenker hinunter zum Unterlenker, Mitte zu Mitte.</translation>
+    </message>
+    <message>
+        <source>Hood, forward</source>
+        <translation>Bremsgriff, vor</translation>
+    </message>
+    <message>
+        <source>Middle of the palm, beyond the bar&apos;s reach.</source>
+        <translation>Mitte der Handfläche, über den Reach des Lenkers hinaus.</translation>
+    </message>
+    <message>
+        <source>Hood, up</source>
+        <translation>Bremsgriff, hoch</translation>
+    </message>
+    <message>
+        <source>Middle of the palm, above the clamp.</source>
+        <translation>Mitte der Handfläche, über der Klemmung.</translation>
+    </message>
+    <message>
+        <source>Spacer</source>
+        <translation>Spacer</translation>
+    </message>
+    <message>
+        <source>Crank</source>
+        <translation>Kurbel</translation>
+    </message>
+    <message>
+        <source>Middle of the bottom bracket to middle of the pedal.</source>
+        <translation>Mitte Tretlager bis Mitte Pedal.</translation>
+    </message>
+    <message>
+        <source>Crank fitted</source>
+        <translation>Montierte Kurbel</translation>
+    </message>
+    <message>
+        <source>On the bicycle already; others in the box would be a swap.</source>
+        <translation>Schon am Fahrrad; andere im Kasten wären ein Tausch.</translation>
+    </message>
+    <message>
+        <source>Saddle length</source>
+        <translation>Sattellänge</translation>
+    </message>
+    <message>
+        <source>Nose to tail.</source>
+        <translation>Von der Nase bis zum Heck.</translation>
+    </message>
+    <message>
+        <source>Saddle stack</source>
+        <translation>Sattelbauhöhe</translation>
+    </message>
+    <message>
+        <source>Rails up to the top where it is 80 mm wide.</source>
+        <translation>Vom Gestell hinauf bis dort, wo der Sattel 80 mm breit ist.</translation>
+    </message>
+    <message>
+        <source>Rail travel</source>
+        <translation>Klemmweg</translation>
+    </message>
+    <message>
+        <source>That the clamp can use, in all.</source>
+        <translation>Den die Klemmung am Sattelgestell nutzen kann, insgesamt.</translation>
+    </message>
+    <message>
+        <source>Pedal stack</source>
+        <translation>Pedalbauhöhe</translation>
+    </message>
+    <message>
+        <source>Spindle up to the tread.</source>
+        <translation>Von der Achse hinauf zur Trittfläche.</translation>
+    </message>
+    <message>
+        <source>Pedal to the side</source>
+        <translation>Pedal zur Seite</translation>
+    </message>
+    <message>
+        <source>Middle of the pedal from the bicycle&apos;s middle.</source>
+        <translation>Mitte des Pedals ab der Mitte des Fahrrads.</translation>
+    </message>
+    <message>
+        <source>Saddle height</source>
+        <translation>Sattelhöhe</translation>
+    </message>
+    <message>
+        <source>Bottom bracket to the saddle&apos;s top where it is 80 mm wide.</source>
+        <translation>Tretlager bis Satteloberseite, wo sie 80 mm breit ist.</translation>
+    </message>
+    <message>
+        <source>Saddle setback</source>
+        <translation>Sattelversatz</translation>
+    </message>
+    <message>
+        <source>That same point behind the bottom bracket, level.</source>
+        <translation>Derselbe Punkt hinter dem Tretlager, waagerecht.</translation>
+    </message>
+    <message>
+        <source>Grip reach</source>
+        <translation>Griffweite</translation>
+    </message>
+    <message>
+        <source>Bottom bracket forward to the middle of the palm.</source>
+        <translation>Vom Tretlager nach vorn zur Mitte der Handfläche.</translation>
+    </message>
+    <message>
+        <source>Grip height</source>
+        <translation>Griffhöhe</translation>
+    </message>
+    <message>
+        <source>Bottom bracket up to the middle of the palm.</source>
+        <translation>Vom Tretlager hinauf zur Mitte der Handfläche.</translation>
+    </message>
+    <message>
+        <source>Nose behind bracket</source>
+        <translation>Nase hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>Plumb line from the saddle&apos;s nose; negative when ahead.</source>
+        <translation>Lot von der Sattelnase; negativ, wenn davor.</translation>
+    </message>
+    <message>
+        <source>Bar below saddle</source>
+        <translation>Lenker unter Sattel</translation>
+    </message>
+    <message>
+        <source>Straightedge level on the saddle, down to the middle of the bar at the stem; negative when higher.</source>
+        <translation>Richtlatte waagerecht auf dem Sattel, hinunter zur Lenkermitte am Vorbau; negativ, wenn höher.</translation>
+    </message>
+    <message>
+        <source>Nose to bar</source>
+        <translation>Nase bis Lenker</translation>
+    </message>
+    <message>
+        <source>Tape from the saddle&apos;s nose to the middle of the bar.</source>
+        <translation>Bandmaß von der Sattelnase zur Mitte des Lenkers.</translation>
+    </message>
+    <message>
+        <source>Stamped on its inside.</source>
+        <translation>Auf der Innenseite eingeprägt.</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>datum, plausible range</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>%1 ?</source>
+        <comment>assumed</comment>
+        <translation>%1 ?</translation>
+    </message>
+    <message>
+        <source>≈ %1</source>
+        <comment>follows</comment>
+        <translation>≈ %1</translation>
+    </message>
+    <message>
+        <source>New size</source>
+        <translation>Neue Größe</translation>
+    </message>
+    <message>
+        <source>%1, new size</source>
+        <translation>%1, neue Größe</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model and size</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 / %2 mm, %3°</source>
+        <comment>stack / reach, head angle</comment>
+        <translation>%1 / %2 mm, %3°</translation>
+    </message>
+    <message>
+        <source>No size yet</source>
+        <translation>Noch keine Größe</translation>
+    </message>
+    <message>
+        <source>Still needed: %1.</source>
+        <translation>Noch nötig: %1.</translation>
+    </message>
+    <message>
+        <source>There is a %1 already.</source>
+        <translation>%1 gibt es schon.</translation>
+    </message>
+    <message>
+        <source>The front-centre is as long as the wheelbase; one of the two is wrong.</source>
+        <translation>Das Front-Center ist so lang wie der Radstand; eines von beiden stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>%1, %2°</source>
+        <comment>stem: length, angle</comment>
+        <translation>%1, %2°</translation>
+    </message>
+    <message>
+        <source>%1 / %2</source>
+        <comment>bar clamp / steerer</comment>
+        <translation>%1 / %2</translation>
+    </message>
+    <message>
+        <source>Fits none of the candidates: their steerers are %1 mm.</source>
+        <translation>Passt zu keinem der Rahmen: Ihre Gabelschäfte haben %1 mm.</translation>
+    </message>
+    <message>
+        <source>No bar of %1 in the box.</source>
+        <translation>Kein Lenker mit %1 im Kasten.</translation>
+    </message>
+    <message>
+        <source>No stem of %1 in the box.</source>
+        <translation>Kein Vorbau mit %1 im Kasten.</translation>
+    </message>
+    <message>
+        <source>stems %1, bars %2, spacers %3, cranks %4</source>
+        <translation>Vorbauten %1, Lenker %2, Spacer %3, Kurbeln %4</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number and unit</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation>cm</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <comment>metres</comment>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>in</source>
+        <comment>inches</comment>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <comment>feet</comment>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <source>kg</source>
+        <translation>kg</translation>
+    </message>
+    <message>
+        <source>g</source>
+        <comment>grams</comment>
+        <translation>g</translation>
+    </message>
+    <message>
+        <source>lb</source>
+        <comment>pounds</comment>
+        <translation>lb</translation>
+    </message>
+    <message>
+        <source>oz</source>
+        <comment>ounces</comment>
+        <translation>oz</translation>
+    </message>
+    <message>
+        <source>st</source>
+        <comment>stones, the weight</comment>
+        <translation>st</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>read as millimetres</source>
+        <translation>als Millimeter gelesen</translation>
+    </message>
+    <message>
+        <source>read as centimetres</source>
+        <translation>als Zentimeter gelesen</translation>
+    </message>
+    <message>
+        <source>read as metres</source>
+        <translation>als Meter gelesen</translation>
+    </message>
+    <message>
+        <source>read as inches</source>
+        <translation>als Zoll gelesen</translation>
+    </message>
+    <message>
+        <source>read as feet and inches</source>
+        <translation>als Fuß und Zoll gelesen</translation>
+    </message>
+    <message>
+        <source>read as kilograms</source>
+        <translation>als Kilogramm gelesen</translation>
+    </message>
+    <message>
+        <source>read as pounds</source>
+        <translation>als englische Pfund gelesen</translation>
+    </message>
+    <message>
+        <source>A number is needed here: %1.</source>
+        <translation>Hier fehlt eine Zahl: %1.</translation>
+    </message>
+    <message>
+        <source>“%1” is no unit for this. It takes %2.</source>
+        <translation>„%1“ ist hier keine Einheit. Möglich: %2.</translation>
+    </message>
+    <message>
+        <source>The second number is too large for its unit. It takes %1.</source>
+        <translation>Die zweite Zahl ist zu groß für ihre Einheit. Möglich: %1.</translation>
+    </message>
+    <message>
+        <source>That can be %1 or %2; write it with its unit.</source>
+        <translation>Das kann %1 oder %2 sein; bitte mit Einheit.</translation>
+    </message>
+    <message>
+        <source>%1 is less than can be; it takes %2.</source>
+        <translation>%1 ist weniger, als sein kann; möglich: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is more than can be; it takes %2.</source>
+        <translation>%1 ist mehr, als sein kann; möglich: %2.</translation>
+    </message>
+    <message>
+        <source>%1 cannot be; was it in %2? It takes %3.</source>
+        <translation>%1 kann nicht sein; war es in %2? Möglich: %3.</translation>
+    </message>
+    <message>
+        <source>That is no number. It takes %1.</source>
+        <translation>Das ist keine Zahl. Möglich: %1.</translation>
+    </message>
+    <message>
+        <source>note</source>
+        <translation>Hinweis</translation>
+    </message>
+    <message>
+        <source>take care</source>
+        <translation>Achtung</translation>
+    </message>
+    <message>
+        <source>limit broken</source>
+        <translation>Grenze verletzt</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n limit(s) broken</source>
+        <translation>
+            <numerusform>%n Grenze verletzt</numerusform>
+            <numerusform>%n Grenzen verletzt</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to look at</source>
+        <translation>
+            <numerusform>%n Punkt zu prüfen</numerusform>
+            <numerusform>%n Punkte zu prüfen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Measure the %1 again: %2 does not go with the rest, which foretells about %3 (odds %4).</source>
+        <translation>Noch einmal messen: %1. %2 passt nicht zum Rest, der etwa %3 erwarten lässt (Wahrscheinlichkeit %4).</translation>
+    </message>
+    <message>
+        <source>Measure the %1 again: the readings run from %2 to %3.</source>
+        <translation>Noch einmal messen: %1. Die Messungen reichen von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>These measurements together are rare (%1): a slip of the tape, or a body that formulas know little of.</source>
+        <translation>Diese Maße zusammen sind selten (%1): ein Messfehler, oder ein Körper, von dem Formeln wenig wissen.</translation>
+    </message>
+    <message>
+        <source>The saddle ridden without complaint at %1 counts: body measures alone would say %2, so the target moves by %3.</source>
+        <translation>Der Sattel, der mit %1 ohne Beschwerden gefahren wird, zählt: Die Körpermaße allein ergäben %2, das Ziel rückt also um %3.</translation>
+    </message>
+    <message>
+        <source>Sex is not stated, so what was not measured is inferred for either, less sharply.</source>
+        <translation>Ein Geschlecht ist nicht angegeben; was nicht gemessen ist, wird für beide geschlossen, weniger scharf.</translation>
+    </message>
+    <message>
+        <source>The table does not give the %1; %2 is assumed.</source>
+        <translation>In der Tabelle fehlt: %1. Angenommen ist %2.</translation>
+    </message>
+    <message>
+        <source>The %1, %2, follows from the rest of the table.</source>
+        <translation>%1: %2 folgt aus dem Rest der Tabelle.</translation>
+    </message>
+    <message>
+        <source>Nothing in the box of parts fits this size&apos;s steerer and a bar.</source>
+        <translation>Nichts im Teilekasten passt zum Gabelschaft dieser Größe und zu einem Lenker.</translation>
+    </message>
+    <message>
+        <source>The seat post is too short by %1: at least %2 of it must stay inside.</source>
+        <translation>Die Sattelstütze ist um %1 zu kurz: Mindestens %2 müssen im Rahmen bleiben.</translation>
+    </message>
+    <message>
+        <source>The saddle cannot go low enough: with the seat post all the way in it is still %1 too high.</source>
+        <translation>Der Sattel kommt nicht tief genug: Auch mit ganz versenkter Stütze ist er noch %1 zu hoch.</translation>
+    </message>
+    <message>
+        <source>%1 of spacers is more than the %2 allowed.</source>
+        <translation>%1 Spacer sind mehr als die erlaubten %2.</translation>
+    </message>
+    <message>
+        <source>The steerer is too short: this set-up needs %1 of it, and it is %2 long.</source>
+        <translation>Der Gabelschaft ist zu kurz: Diese Einstellung braucht %1 davon, er ist %2 lang.</translation>
+    </message>
+    <message>
+        <source>A %1 tyre is wider than the %2 the frame allows.</source>
+        <translation>Ein Reifen von %1 ist breiter als die %2, die der Rahmen erlaubt.</translation>
+    </message>
+    <message>
+        <source>Rider, bicycle and luggage weigh %1; the frame allows %2.</source>
+        <translation>Fahrer, Rad und Gepäck wiegen %1; der Rahmen erlaubt %2.</translation>
+    </message>
+    <message>
+        <source>The top tube is %1 too high to stand over.</source>
+        <translation>Das Oberrohr ist %1 zu hoch, um darüber zu stehen.</translation>
+    </message>
+    <message>
+        <source>The pedal meets the ground at %1 of lean; at least %2 is required (16 CFR 1512.17(c)).</source>
+        <translation>Das Pedal setzt bei %1 Schräglage auf; mindestens %2 sind verlangt (16 CFR 1512.17(c)).</translation>
+    </message>
+    <message>
+        <source>Only %1 clear when standing over the top tube; %2 is wanted.</source>
+        <translation>Nur %1 Luft beim Stehen über dem Oberrohr; gewünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>The knee asks for %1 of saddle setback; rails and post reach %2.</source>
+        <translation>Das Knie verlangt %1 Sattelversatz; Sattelgestell und Stütze reichen bis %2.</translation>
+    </message>
+    <message>
+        <source>A %1 stem is outside the %2 mm usual for %3.</source>
+        <translation>Ein Vorbau von %1 liegt außerhalb der %2 mm, die für %3 üblich sind.</translation>
+    </message>
+    <message>
+        <source>The bar is %1 out of reach for %2.</source>
+        <translation>Der Lenker ist %1 außer Reichweite für %2.</translation>
+    </message>
+    <message>
+        <source>The back, at %1 from the horizontal, is outside the %2° comfortable for %3.</source>
+        <translation>Der Rücken liegt mit %1 zur Waagerechten außerhalb der %2°, die für %3 bequem sind.</translation>
+    </message>
+    <message>
+        <source>The arms, at %1 to the trunk, are outside the %2° comfortable for %3.</source>
+        <translation>Die Arme liegen mit %1 zum Rumpf außerhalb der %2°, die für %3 bequem sind.</translation>
+    </message>
+    <message>
+        <source>The knee, bent %1 at the bottom, is outside the comfortable %2°.</source>
+        <translation>Das Knie ist bei tiefstem Pedal %1 gebeugt, außerhalb der bequemen %2°.</translation>
+    </message>
+    <message>
+        <source>The %1 cranks come off; %2 goes on.</source>
+        <translation>Die Kurbeln mit %1 kommen ab; %2 kommen dran.</translation>
+    </message>
+    <message>
+        <source>The bar, %1 wide, wants cutting to %2 where its maker allows it.</source>
+        <translation>Der Lenker ist %1 breit und sollte auf %2 gekürzt werden, wo der Hersteller es erlaubt.</translation>
+    </message>
+    <message>
+        <source>Leave the steerer %1 mm long above the stem on the first build, under a spacer; cut to %2 after the second visit.</source>
+        <translation>Den Gabelschaft beim ersten Aufbau %1 mm über dem Vorbau stehen lassen, unter einem Spacer; nach dem zweiten Besuch auf %2 kürzen.</translation>
+    </message>
+    <message>
+        <source>Toe room is not worked out here: sit the rider on, pedals level, turn the bar, and see whether the shoe touches tyre or mudguard.</source>
+        <translation>Die Fußfreiheit ist hier nicht berechnet: Fahrer aufsitzen lassen, Pedale waagerecht, Lenker einschlagen und sehen, ob der Schuh Reifen oder Schutzblech berührt.</translation>
+    </message>
+    <message>
+        <source>Rails and post let the saddle stand %1 behind, not %2.</source>
+        <translation>Sattelgestell und Stütze lassen den Sattel %1 nach hinten, nicht %2.</translation>
+    </message>
+    <message>
+        <source>Without any spacer, a stem at this angle still holds the bar %1 too high: another angle, or a lower bar.</source>
+        <translation>Auch ohne Spacer hält ein Vorbau in diesem Winkel den Lenker %1 zu hoch: anderer Winkel oder tieferer Lenker.</translation>
+    </message>
+    <message>
+        <source>Stems are ordinarily made from %1 to %2 mm; this would want %3.</source>
+        <translation>Vorbauten gibt es üblicherweise von %1 bis %2 mm; hier wären es %3.</translation>
+    </message>
+    <message>
+        <source>Say what it will be ridden for.</source>
+        <translation>Angeben, wofür das Rad gefahren wird.</translation>
+    </message>
+    <message>
+        <source>Give a frame size with its stack, reach, head angle, and seat angle or top tube.</source>
+        <translation>Eine Rahmengröße angeben, mit Stack, Reach, Lenkwinkel und Sitzwinkel oder Oberrohr.</translation>
+    </message>
+    <message>
+        <source>a stem with its length</source>
+        <comment>to put in the box</comment>
+        <translation>ein Vorbau mit seiner Länge</translation>
+    </message>
+    <message>
+        <source>a bar with its width</source>
+        <comment>to put in the box</comment>
+        <translation>ein Lenker mit seiner Breite</translation>
+    </message>
+    <message>
+        <source>cranks</source>
+        <comment>to put in the box</comment>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>No stem in the box joins these frames to a bar: look at the clamp and steerer sizes.</source>
+        <translation>Kein Vorbau im Kasten verbindet diese Rahmen mit einem Lenker: Klemmmaße und Gabelschäfte prüfen.</translation>
+    </message>
+    <message>
+        <source>Some figures contradict each other: look at the fields that are marked.</source>
+        <translation>Einige Angaben widersprechen sich: die markierten Felder prüfen.</translation>
+    </message>
+    <message>
+        <source>Put %1 in the box of parts.</source>
+        <comment>parts</comment>
+        <translation>Im Teilekasten fehlt: %1.</translation>
+    </message>
+    <message>
+        <source>Type %1.</source>
+        <comment>measurements</comment>
+        <translation>Noch einzutragen: %1.</translation>
+    </message>
+    <message>
+        <source>in its place</source>
+        <comment>the knee</comment>
+        <translation>am Platz</translation>
+    </message>
+    <message>
+        <source>%1 too far forward</source>
+        <comment>the knee</comment>
+        <translation>%1 zu weit vorn</translation>
+    </message>
+    <message>
+        <source>%1 too far back</source>
+        <comment>the knee</comment>
+        <translation>%1 zu weit hinten</translation>
+    </message>
+    <message>
+        <source>%1 of %2 ways</source>
+        <comment>a bar can still be moved</comment>
+        <translation>%1 von %2 Richtungen</translation>
+    </message>
+    <message>
+        <source>hands</source>
+        <comment>for and against</comment>
+        <translation>Hände</translation>
+    </message>
+    <message>
+        <source>knee over pedal</source>
+        <comment>for and against</comment>
+        <translation>Knie über Pedal</translation>
+    </message>
+    <message>
+        <source>stem length</source>
+        <comment>for and against</comment>
+        <translation>Vorbaulänge</translation>
+    </message>
+    <message>
+        <source>spacers</source>
+        <comment>for and against</comment>
+        <translation>Spacer</translation>
+    </message>
+    <message>
+        <source>stem angle</source>
+        <comment>for and against</comment>
+        <translation>Vorbauwinkel</translation>
+    </message>
+    <message>
+        <source>seat post showing</source>
+        <comment>for and against</comment>
+        <translation>Stützenauszug</translation>
+    </message>
+    <message>
+        <source>standing room</source>
+        <comment>for and against</comment>
+        <translation>Schrittfreiheit</translation>
+    </message>
+    <message>
+        <source>agile or steady: wheelbase</source>
+        <comment>for and against</comment>
+        <translation>wendig/ruhig: Radstand</translation>
+    </message>
+    <message>
+        <source>small to carry: stack + reach</source>
+        <comment>for and against</comment>
+        <translation>handlich: Stack + Reach</translation>
+    </message>
+    <message>
+        <source>room to adjust</source>
+        <comment>for and against</comment>
+        <translation>Verstellreserve</translation>
+    </message>
+    <message>
+        <source>crank length</source>
+        <comment>for and against</comment>
+        <translation>Kurbellänge</translation>
+    </message>
+    <message>
+        <source>bar width</source>
+        <comment>for and against</comment>
+        <translation>Lenkerbreite</translation>
+    </message>
+    <message>
+        <source>%1 off</source>
+        <comment>the hands</comment>
+        <translation>%1 daneben</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>seat post showing</comment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>standing room</comment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>How far the hands are from where back, arms and elbows would be easiest, over all of the riding. The box of parts seldom meets that place exactly.</source>
+        <translation>Wie weit die Hände von dort weg sind, wo es für Rücken, Arme und Ellbogen am leichtesten wäre, über alle Einsätze. Der Teilekasten trifft diesen Platz selten genau.</translation>
+    </message>
+    <message>
+        <source>Where the knee comes to stand over the level pedal, against what suits the riding. Rails and seat post may not let the saddle go there.</source>
+        <translation>Wo das Knie über dem waagerechten Pedal steht, verglichen mit dem, was zum Einsatz passt. Sattelgestell und Stütze lassen den Sattel nicht immer dorthin.</translation>
+    </message>
+    <message>
+        <source>The stem this size needs. A stem of the length usual for the riding steers as one expects; far longer or shorter ones do not.</source>
+        <translation>Der Vorbau, den diese Größe braucht. Mit der für den Einsatz üblichen Länge lenkt es sich wie erwartet, mit einer viel längeren oder kürzeren nicht.</translation>
+    </message>
+    <message>
+        <source>Spacers under the stem. Few look right and keep the steerer short; a tall stack says that the frame is low for the rider.</source>
+        <translation>Spacer unter dem Vorbau. Wenige sehen gut aus und halten den Schaft kurz; ein hoher Stapel zeigt, dass der Rahmen für den Fahrer tief ist.</translation>
+    </message>
+    <message>
+        <source>The stem&apos;s angle as mounted. A steep one says that the frame is too low or too high for the rider.</source>
+        <translation>Der Winkel des Vorbaus, wie montiert. Ein steiler zeigt, dass der Rahmen für den Fahrer zu tief oder zu hoch ist.</translation>
+    </message>
+    <message>
+        <source>Seat post between seat tube and saddle. Little leaves no room for a bag, a shorter rider or a suspension post; much flexes and looks tall.</source>
+        <translation>Stütze zwischen Sitzrohr und Sattel. Wenig lässt keinen Platz für Tasche, kleineren Fahrer oder Federstütze; viel biegt sich und sieht hoch aus.</translation>
+    </message>
+    <message>
+        <source>Room between the rider and the top tube when standing over it, shoes on.</source>
+        <translation>Platz zwischen Fahrer und Oberrohr beim Stehen darüber, in Schuhen.</translation>
+    </message>
+    <message>
+        <source>A short wheelbase turns quickly, a long one holds its line. Quick riding in traffic wants the one, touring with bags the other.</source>
+        <translation>Ein kurzer Radstand lenkt schnell ein, ein langer hält die Spur. Zügiges Fahren im Verkehr verlangt das eine, Reisen mit Taschen das andere.</translation>
+    </message>
+    <message>
+        <source>Stack and reach together stand for how much bicycle there is to lift, park and lock.</source>
+        <translation>Stack und Reach zusammen stehen dafür, wie viel Fahrrad zu heben, abzustellen und anzuschließen ist.</translation>
+    </message>
+    <message>
+        <source>Whether the bar can still go up, down, nearer and further with what is in the box, should the rider ask for it after a month.</source>
+        <translation>Ob der Lenker mit dem, was im Kasten ist, noch höher, tiefer, näher und weiter kann, falls der Fahrer nach einem Monat danach fragt.</translation>
+    </message>
+    <message>
+        <source>Cranks against what suits the length of the leg. Those in the box that come nearest are taken.</source>
+        <translation>Kurbeln verglichen mit dem, was zur Beinlänge passt. Genommen werden die nächsten aus dem Kasten.</translation>
+    </message>
+    <message>
+        <source>The bar&apos;s width against the rider&apos;s shoulders, or what the riding is used to. A wide bar can often be cut down.</source>
+        <translation>Die Lenkerbreite verglichen mit den Schultern des Fahrers oder dem im Einsatz Gewohnten. Ein breiter Lenker lässt sich oft kürzen.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it lets the best place for the hands decide over all else.</source>
+        <translation>Mit mehr Gewicht entscheidet der beste Platz der Hände vor allem anderen.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size whose saddle can go where the knee wants it.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, deren Sattel dorthin kann, wo das Knie ihn braucht.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that takes a stem of usual length.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, die einen Vorbau üblicher Länge nimmt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that needs fewer spacers.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, die weniger Spacer braucht.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that does without a steep stem.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, die ohne steilen Vorbau auskommt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that shows an ordinary length of post.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, die einen üblichen Stützenauszug zeigt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size with more room over its top tube.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe mit mehr Platz über dem Oberrohr.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that handles as this riding wants.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, die sich fährt, wie der Einsatz es verlangt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the smaller size.</source>
+        <translation>Mit mehr Gewicht gewinnt die kleinere Größe.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size whose bar can still be moved.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe, deren Lenker sich noch versetzen lässt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours cranks that suit the leg over those fitted.</source>
+        <translation>Mit mehr Gewicht gewinnen Kurbeln, die zum Bein passen, vor den montierten.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours a bar of the right width.</source>
+        <translation>Mit mehr Gewicht gewinnt ein Lenker in der richtigen Breite.</translation>
+    </message>
+    <message>
+        <source>does not count</source>
+        <comment>a weight</comment>
+        <translation>zählt nicht</translation>
+    </message>
+    <message>
+        <source>counts half</source>
+        <comment>a weight</comment>
+        <translation>zählt halb</translation>
+    </message>
+    <message>
+        <source>counts as usual</source>
+        <comment>a weight</comment>
+        <translation>zählt wie üblich</translation>
+    </message>
+    <message>
+        <source>counts twice</source>
+        <comment>a weight</comment>
+        <translation>zählt doppelt</translation>
+    </message>
+    <message>
+        <source>counts %1 times</source>
+        <comment>a weight</comment>
+        <translation>zählt %1-fach</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a consideration, its value</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 against %3</source>
+        <comment>a consideration, two values</comment>
+        <translation>%1: %2 gegen %3</translation>
+    </message>
+    <message>
+        <source>speaks for %1</source>
+        <comment>a size</comment>
+        <translation>spricht für %1</translation>
+    </message>
+    <message>
+        <source>floor to the top of the head, barefoot</source>
+        <translation>Boden bis Scheitel, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the crotch, barefoot</source>
+        <translation>Boden bis Schritt, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the notch above the breastbone, barefoot</source>
+        <translation>Boden bis zur Grube über dem Brustbein, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the bony tip of the shoulder, barefoot</source>
+        <translation>Boden bis zur knöchernen Spitze der Schulter, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the bony knob at the side of the hip, barefoot</source>
+        <translation>Boden bis zum Knochenhöcker seitlich an der Hüfte, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the middle of the kneecap, standing, barefoot</source>
+        <translation>Boden bis Mitte der Kniescheibe, stehend, barfuß</translation>
+    </message>
+    <message>
+        <source>floor to the outer ankle bone, barefoot</source>
+        <translation>Boden bis zum Außenknöchel, barfuß</translation>
+    </message>
+    <message>
+        <source>seat to the top of the head</source>
+        <translation>Sitzfläche bis Scheitel</translation>
+    </message>
+    <message>
+        <source>floor to the top of the knee, seated, barefoot</source>
+        <translation>Boden bis Oberseite des Knies, sitzend, barfuß</translation>
+    </message>
+    <message>
+        <source>back of the buttock to the front of the knee, seated</source>
+        <translation>Rückseite des Gesäßes bis Vorderseite des Knies, sitzend</translation>
+    </message>
+    <message>
+        <source>bony tip of the shoulder to the elbow</source>
+        <translation>knöcherne Spitze der Schulter bis Ellbogen</translation>
+    </message>
+    <message>
+        <source>elbow to the wrist</source>
+        <translation>Ellbogen bis Handgelenk</translation>
+    </message>
+    <message>
+        <source>wrist crease to the tip of the middle finger</source>
+        <translation>Falte des Handgelenks bis Spitze des Mittelfingers</translation>
+    </message>
+    <message>
+        <source>wrist to the middle of a rod held in the fist</source>
+        <translation>Handgelenk bis Mitte eines Stabs in der Faust</translation>
+    </message>
+    <message>
+        <source>back of the bent elbow to the middle of a rod held in the fist</source>
+        <translation>Rückseite des gebeugten Ellbogens bis Mitte eines Stabs in der Faust</translation>
+    </message>
+    <message>
+        <source>heel to the longest toe, barefoot, standing</source>
+        <translation>Ferse bis längste Zehe, barfuß, stehend</translation>
+    </message>
+    <message>
+        <source>heel to the joint of the big toe, barefoot</source>
+        <translation>Ferse bis Gelenk der großen Zehe, barfuß</translation>
+    </message>
+    <message>
+        <source>bony tip to bony tip of the shoulders</source>
+        <translation>von Schulterspitze zu Schulterspitze, Knochen zu Knochen</translation>
+    </message>
+    <message>
+        <source>widest across the hips, standing</source>
+        <translation>breiteste Stelle der Hüften, stehend</translation>
+    </message>
+    <message>
+        <source>finger tip to finger tip, arms stretched out</source>
+        <translation>von Fingerspitze zu Fingerspitze, Arme ausgestreckt</translation>
+    </message>
+    <message>
+        <source>in light clothes, without shoes</source>
+        <translation>in leichter Kleidung, ohne Schuhe</translation>
+    </message>
+    <message>
+        <source>bony tip of the shoulder to the middle of a rod held in the fist</source>
+        <translation>knöcherne Spitze der Schulter bis Mitte eines Stabs in der Faust</translation>
+    </message>
+    <message>
+        <source>Heels, seat and back against a wall, eyes level. Lay a book on the head, its spine square to the wall, and mark under it.</source>
+        <translation>Fersen, Gesäß und Rücken an die Wand, Blick waagerecht. Ein Buch auf den Kopf legen, den Rücken des Buchs rechtwinklig zur Wand, und darunter anzeichnen.</translation>
+    </message>
+    <message>
+        <source>Back to a wall, feet a hand apart. Pull a book up between the legs as firmly as a saddle presses, its spine square to the wall, and mark its top. Take it twice.</source>
+        <translation>Rücken an die Wand, Füße eine Handbreit auseinander. Ein Buch so fest zwischen den Beinen hochziehen, wie ein Sattel drückt, den Rücken des Buchs rechtwinklig zur Wand, und die Oberkante anzeichnen. Zweimal messen.</translation>
+    </message>
+    <message>
+        <source>Standing upright against the wall; feel for the hollow between the collarbones and mark level with its lowest point.</source>
+        <translation>Aufrecht an der Wand stehen; die Grube zwischen den Schlüsselbeinen tasten und auf Höhe ihres tiefsten Punkts anzeichnen.</translation>
+    </message>
+    <message>
+        <source>Arms hanging. Follow the collarbone outwards to the flat bony end and mark level with its top.</source>
+        <translation>Arme hängen. Das Schlüsselbein nach außen bis zum flachen Knochenende verfolgen und auf Höhe seiner Oberseite anzeichnen.</translation>
+    </message>
+    <message>
+        <source>Let the rider lift the knee a little and feel at the side of the hip for the knob that moves; mark its top with both feet on the floor.</source>
+        <translation>Den Fahrer das Knie etwas heben lassen und seitlich an der Hüfte den Höcker tasten, der sich bewegt; die Oberseite anzeichnen, wenn beide Füße am Boden sind.</translation>
+    </message>
+    <message>
+        <source>Leg straight, muscles loose.</source>
+        <translation>Bein gestreckt, Muskeln locker.</translation>
+    </message>
+    <message>
+        <source>To the point of the ankle bone that stands out most.</source>
+        <translation>Bis zu der Stelle des Knöchels, die am weitesten vorsteht.</translation>
+    </message>
+    <message>
+        <source>On a hard stool, back against the wall, eyes level; a book on the head.</source>
+        <translation>Auf einem harten Hocker, Rücken an der Wand, Blick waagerecht; ein Buch auf dem Kopf.</translation>
+    </message>
+    <message>
+        <source>Knee and ankle at right angles; a book laid on the thigh just behind the knee.</source>
+        <translation>Knie und Knöchel im rechten Winkel; ein Buch auf den Oberschenkel legen, gleich hinter dem Knie.</translation>
+    </message>
+    <message>
+        <source>Back against the wall, knee at a right angle; to a board held against the knee.</source>
+        <translation>Rücken an der Wand, Knie im rechten Winkel; bis zu einem Brett, das ans Knie gehalten wird.</translation>
+    </message>
+    <message>
+        <source>Elbow bent at a right angle; along the outside of the arm to the outer bone of the elbow.</source>
+        <translation>Ellbogen im rechten Winkel gebeugt; außen am Arm entlang bis zum äußeren Knochen des Ellbogens.</translation>
+    </message>
+    <message>
+        <source>Elbow bent, palm inwards; from the outer bone of the elbow to the bone at the thumb&apos;s side of the wrist.</source>
+        <translation>Ellbogen gebeugt, Handfläche nach innen; vom äußeren Knochen des Ellbogens bis zum Knochen auf der Daumenseite des Handgelenks.</translation>
+    </message>
+    <message>
+        <source>Hand flat, fingers together, on the palm&apos;s side.</source>
+        <translation>Hand flach, Finger geschlossen, auf der Innenseite der Hand.</translation>
+    </message>
+    <message>
+        <source>Wrist straight, a pencil held as one holds a bar.</source>
+        <translation>Handgelenk gerade, einen Bleistift gehalten wie einen Lenker.</translation>
+    </message>
+    <message>
+        <source>Elbow at a right angle against a wall, a pencil upright in the fist.</source>
+        <translation>Ellbogen im rechten Winkel an der Wand, ein Bleistift aufrecht in der Faust.</translation>
+    </message>
+    <message>
+        <source>Heel against a wall, weight on the foot; mark in front of the longest toe.</source>
+        <translation>Ferse an der Wand, Gewicht auf dem Fuß; vor der längsten Zehe anzeichnen.</translation>
+    </message>
+    <message>
+        <source>Heel against a wall, weight on the foot; to the middle of the joint that stands out at the inner side.</source>
+        <translation>Ferse an der Wand, Gewicht auf dem Fuß; bis zur Mitte des Gelenks, das an der Innenseite vorsteht.</translation>
+    </message>
+    <message>
+        <source>From behind, shoulders loose; straight across, not along the back.</source>
+        <translation>Von hinten, Schultern locker; gerade hinüber, nicht am Rücken entlang.</translation>
+    </message>
+    <message>
+        <source>Feet together, straight across, between two boards.</source>
+        <translation>Füße zusammen, gerade hinüber, zwischen zwei Brettern.</translation>
+    </message>
+    <message>
+        <source>Back to a wall, arms level; mark both middle fingers and measure between.</source>
+        <translation>Rücken an die Wand, Arme waagerecht; beide Mittelfinger anzeichnen und dazwischen messen.</translation>
+    </message>
+    <message>
+        <source>It counts for the load limits of bicycle and parts.</source>
+        <translation>Es zählt für die Belastungsgrenzen von Fahrrad und Teilen.</translation>
+    </message>
+    <message>
+        <source>Arm straight at the side, a pencil held in the fist as one holds a bar; along the arm to the middle of the pencil.</source>
+        <translation>Arm gerade an der Seite, einen Bleistift in der Faust gehalten wie einen Lenker; am Arm entlang bis zur Mitte des Bleistifts.</translation>
+    </message>
+    <message>
+        <source>centimetres</source>
+        <translation>Zentimetern</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <source>metres</source>
+        <translation>Metern</translation>
+    </message>
+    <message>
+        <source>pounds</source>
+        <translation>englischen Pfund</translation>
+    </message>
+    <message>
+        <source>%1 or %2</source>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>1 entry</source>
+        <translation>1 Eintrag</translation>
+    </message>
+    <message>
+        <source>%1 entries</source>
+        <translation>%1 Einträge</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>eine ganze Zahl</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>eine Zahl</translation>
+    </message>
+    <message>
+        <source>a number, %1</source>
+        <translation>eine Zahl, %1</translation>
+    </message>
+    <message>
+        <source>text in quotes</source>
+        <translation>Text in Anführungszeichen</translation>
+    </message>
+    <message>
+        <source>an object { … }</source>
+        <translation>ein Objekt { … }</translation>
+    </message>
+    <message>
+        <source>a list [ … ]</source>
+        <translation>eine Liste [ … ]</translation>
+    </message>
+    <message>
+        <source>a value in mm</source>
+        <translation>ein Wert in mm</translation>
+    </message>
+    <message>
+        <source>a value in degrees</source>
+        <translation>ein Wert in Grad</translation>
+    </message>
+    <message>
+        <source>a value in kg</source>
+        <translation>ein Wert in kg</translation>
+    </message>
+    <message>
+        <source>missing; accepted: this or %1</source>
+        <translation>fehlt; möglich: dies oder %1</translation>
+    </message>
+    <message>
+        <source>missing; accepted: %1, or %2 in its place</source>
+        <translation>fehlt; möglich: %1, oder stattdessen %2</translation>
+    </message>
+    <message>
+        <source>missing; a fitting needs it</source>
+        <translation>fehlt; eine Anpassung braucht es</translation>
+    </message>
+    <message>
+        <source>missing; accepted: %1</source>
+        <translation>fehlt; möglich: %1</translation>
+    </message>
+    <message>
+        <source>%1 contradicts %2; accepted: two that agree</source>
+        <translation>%1 widerspricht %2; möglich: zwei, die zusammenpassen</translation>
+    </message>
+    <message>
+        <source>%1 looks like a figure in %2; accepted: %3</source>
+        <translation>%1 sieht nach einer Angabe in %2 aus; möglich: %3</translation>
+    </message>
+    <message>
+        <source>%1 bytes is too large; accepted: %2</source>
+        <translation>%1 Bytes sind zu groß; möglich: %2</translation>
+    </message>
+    <message>
+        <source>%1 is too long; accepted: %2</source>
+        <translation>%1 ist zu lang; möglich: %2</translation>
+    </message>
+    <message>
+        <source>cannot be read: %1; accepted: a file with one fitting</source>
+        <translation>nicht lesbar: %1; möglich: eine Datei mit einer Anpassung</translation>
+    </message>
+    <message>
+        <source>not JSON at %1; accepted: a fitting, as whole JSON</source>
+        <translation>kein JSON bei %1; möglich: eine Anpassung, als vollständiges JSON</translation>
+    </message>
+    <message>
+        <source>nested too deeply; accepted: %1 levels</source>
+        <translation>zu tief verschachtelt; möglich: %1 Ebenen</translation>
+    </message>
+    <message>
+        <source>stands twice in one object; accepted: each key once</source>
+        <translation>steht zweimal in einem Objekt; möglich: jeder Schlüssel einmal</translation>
+    </message>
+    <message>
+        <source>%1 is another kind of document; accepted: %2</source>
+        <translation>%1 ist eine andere Art Dokument; möglich: %2</translation>
+    </message>
+    <message>
+        <source>version %1 is newer than this program knows; accepted: %2</source>
+        <translation>Version %1 ist neuer, als dieses Programm kennt; möglich: %2</translation>
+    </message>
+    <message>
+        <source>%1 is of the wrong kind; accepted: %2</source>
+        <translation>%1 ist von falscher Art; möglich: %2</translation>
+    </message>
+    <message>
+        <source>unknown key, with the value %1; accepted: nothing here</source>
+        <translation>unbekannter Schlüssel, mit dem Wert %1; möglich: hier nichts</translation>
+    </message>
+    <message>
+        <source>unknown key, with the value %1; did you mean %2?</source>
+        <translation>unbekannter Schlüssel, mit dem Wert %1; gemeint war %2?</translation>
+    </message>
+    <message>
+        <source>%1 is out of range; accepted: %2</source>
+        <translation>%1 liegt außerhalb des Bereichs; möglich: %2</translation>
+    </message>
+    <message>
+        <source>%1 is not known; accepted: %2</source>
+        <translation>%1 ist nicht bekannt; möglich: %2</translation>
+    </message>
+    <message>
+        <source>none of them is in stock; accepted: at least one with &quot;in_stock&quot;: true</source>
+        <translation>keiner davon ist auf Lager; möglich: mindestens einer mit &quot;in_stock&quot;: true</translation>
+    </message>
+    <message>
+        <source>%1, too few; accepted: %2</source>
+        <translation>%1, zu wenig; möglich: %2</translation>
+    </message>
+    <message>
+        <source>%1, too many; accepted: %2</source>
+        <translation>%1, zu viel; möglich: %2</translation>
+    </message>
+    <message>
+        <source>the shares sum to %1; accepted: shares that sum to 1</source>
+        <translation>die Anteile ergeben zusammen %1; möglich: Anteile, die zusammen 1 ergeben</translation>
+    </message>
+    <message>
+        <source>%1 stands at %2 already; accepted: each size of a model once</source>
+        <translation>%1 steht schon bei %2; möglich: jede Größe eines Modells einmal</translation>
+    </message>
+    <message>
+        <source>no stem in stock joins a frame to a bar, steerer/clamp being %1 mm; accepted: a steerer of %2 mm with a clamp of %3 mm</source>
+        <translation>kein Vorbau auf Lager verbindet einen Rahmen mit einem Lenker, Schaft/Klemmung ist %1 mm; möglich: ein Schaft von %2 mm mit einer Klemmung von %3 mm</translation>
+    </message>
+    <message>
+        <source>the document</source>
+        <translation>das Dokument</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 brings the hands within %2 of their best place; on %3 they end up %4 away.</source>
+        <translation>%1 bringt die Hände bis auf %2 an ihren besten Platz; auf %3 bleiben sie %4 davon weg.</translation>
+    </message>
+    <message>
+        <source>%1 suits back and arms better, though the hands are %2 off their best place and on %3 only %4.</source>
+        <translation>%1 passt Rücken und Armen besser, obwohl die Hände %2 neben ihrem besten Platz sind und auf %3 nur %4.</translation>
+    </message>
+    <message>
+        <source>%1 lets the saddle go where the knee wants it; on %2 it stays %3 off.</source>
+        <translation>%1 lässt den Sattel dorthin, wo das Knie ihn braucht; auf %2 bleibt er %3 daneben.</translation>
+    </message>
+    <message>
+        <source>%1 takes a %2 stem, usual for this riding; %3 would want %4.</source>
+        <translation>%1 nimmt einen Vorbau von %2, üblich für diesen Einsatz; %3 bräuchte %4.</translation>
+    </message>
+    <message>
+        <source>%1 needs %2 of spacers under the stem, %3 needs %4.</source>
+        <translation>%1 braucht %2 Spacer unter dem Vorbau, %3 braucht %4.</translation>
+    </message>
+    <message>
+        <source>%1 does with a stem of %2; %3 needs one of %4.</source>
+        <translation>%1 kommt mit einem Vorbau von %2 aus; %3 braucht einen von %4.</translation>
+    </message>
+    <message>
+        <source>%1 shows %2 of seat post, %3 shows %4.</source>
+        <translation>%1 zeigt %2 Sattelstütze, %3 zeigt %4.</translation>
+    </message>
+    <message>
+        <source>%1 leaves %2 over the top tube, %3 only %4.</source>
+        <translation>%1 lässt %2 Luft über dem Oberrohr, %3 nur %4.</translation>
+    </message>
+    <message>
+        <source>%1 is the quicker of the two: its wheelbase is %2 shorter, and this riding wants a bike that turns.</source>
+        <translation>%1 ist der wendigere der beiden: Sein Radstand ist %2 kürzer, und dieser Einsatz verlangt ein Rad, das leicht einlenkt.</translation>
+    </message>
+    <message>
+        <source>%1 is the steadier of the two: its wheelbase is %2 longer, and this riding wants a bike that holds its line.</source>
+        <translation>%1 ist der ruhigere der beiden: Sein Radstand ist %2 länger, und dieser Einsatz verlangt ein Rad, das die Spur hält.</translation>
+    </message>
+    <message>
+        <source>%1 is the smaller bike to carry, park and lock.</source>
+        <translation>%1 gibt das kleinere Rad zum Tragen, Abstellen und Anschließen.</translation>
+    </message>
+    <message>
+        <source>%1 leaves more room to move the bar later; %2 is nearer the end of it.</source>
+        <translation>%1 lässt mehr Spielraum, den Lenker später zu versetzen; %2 ist näher am Ende.</translation>
+    </message>
+    <message>
+        <source>%1 goes with %2 cranks, %3 with %4.</source>
+        <translation>%1 nimmt Kurbeln von %2, %3 von %4.</translation>
+    </message>
+    <message>
+        <source>%1 takes a bar %2 wide, %3 one of %4.</source>
+        <translation>%1 nimmt einen Lenker von %2 Breite, %3 einen von %4.</translation>
+    </message>
+    <message>
+        <source>For %1 the back lies at %2 (%3° is comfortable), the arms at %4 to it (%5°).</source>
+        <translation>Für %1 liegt der Rücken bei %2 (bequem sind %3°), die Arme liegen bei %4 dazu (%5°).</translation>
+    </message>
+    <message>
+        <source>the bar %1 higher</source>
+        <translation>den Lenker %1 höher</translation>
+    </message>
+    <message>
+        <source>the bar %1 lower</source>
+        <translation>den Lenker %1 tiefer</translation>
+    </message>
+    <message>
+        <source>the bar %1 further away</source>
+        <translation>den Lenker %1 weiter weg</translation>
+    </message>
+    <message>
+        <source>the bar %1 nearer</source>
+        <translation>den Lenker %1 näher</translation>
+    </message>
+    <message>
+        <source>the wheels %1 further apart</source>
+        <translation>die Räder %1 weiter auseinander</translation>
+    </message>
+    <message>
+        <source>the wheels %1 closer together</source>
+        <translation>die Räder %1 näher beisammen</translation>
+    </message>
+    <message>
+        <source>the top tube %1 higher</source>
+        <translation>das Oberrohr %1 höher</translation>
+    </message>
+    <message>
+        <source>the top tube %1 lower</source>
+        <translation>das Oberrohr %1 tiefer</translation>
+    </message>
+    <message>
+        <source>Side by side with the same parts the two differ by less than %1 anywhere.</source>
+        <translation>Nebeneinander mit gleichen Teilen unterscheiden sich die beiden nirgends um %1 oder mehr.</translation>
+    </message>
+    <message>
+        <source>With the same parts on both, %1 has %2 than %3.</source>
+        <translation>Mit gleichen Teilen an beiden hat %1 %2 als %3.</translation>
+    </message>
+    <message>
+        <source>For %1.</source>
+        <comment>a mix of uses</comment>
+        <translation>Für %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>a rider, a mix of uses</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>How it sits</source>
+        <translation>Wie es sitzt</translation>
+    </message>
+    <message>
+        <source>What little speaks for %1</source>
+        <comment>a size</comment>
+        <translation>Das Wenige, was für %1 spricht</translation>
+    </message>
+    <message>
+        <source>Why %1</source>
+        <comment>a size</comment>
+        <translation>Warum %1</translation>
+    </message>
+    <message>
+        <source>What you give up</source>
+        <translation>Was dabei aufgegeben wird</translation>
+    </message>
+    <message>
+        <source>To see it</source>
+        <translation>Woran man es sieht</translation>
+    </message>
+    <message>
+        <source>What would change it</source>
+        <translation>Was es ändern würde</translation>
+    </message>
+    <message>
+        <source>If %1 mattered twice as much, it would be %2.</source>
+        <translation>Zählte „%1“ doppelt, wäre es %2.</translation>
+    </message>
+    <message>
+        <source>If %1 mattered half as much, it would be %2.</source>
+        <translation>Zählte „%1“ halb, wäre es %2.</translation>
+    </message>
+    <message>
+        <source>Other cranks, against %1</source>
+        <translation>Andere Kurbeln, gegenüber %1</translation>
+    </message>
+    <message>
+        <source>%1: %2 % leverage, hip %3° at the top, toe %4 further from the front wheel.</source>
+        <translation>%1: %2 % Hebel, Hüfte oben %3°, Zehen %4 weiter vom Vorderrad.</translation>
+    </message>
+    <message>
+        <source>%1: %2 % leverage, hip %3° at the top, toe %4 nearer to the front wheel.</source>
+        <translation>%1: %2 % Hebel, Hüfte oben %3°, Zehen %4 näher am Vorderrad.</translation>
+    </message>
+    <message>
+        <source>Against the bike ridden today</source>
+        <translation>Gegenüber dem heute gefahrenen Rad</translation>
+    </message>
+    <message>
+        <source>saddle %1 higher</source>
+        <translation>Sattel %1 höher</translation>
+    </message>
+    <message>
+        <source>saddle %1 lower</source>
+        <translation>Sattel %1 tiefer</translation>
+    </message>
+    <message>
+        <source>saddle %1 further back</source>
+        <translation>Sattel %1 weiter hinten</translation>
+    </message>
+    <message>
+        <source>saddle %1 further forward</source>
+        <translation>Sattel %1 weiter vorn</translation>
+    </message>
+    <message>
+        <source>grips %1 higher</source>
+        <translation>Griffe %1 höher</translation>
+    </message>
+    <message>
+        <source>grips %1 lower</source>
+        <translation>Griffe %1 tiefer</translation>
+    </message>
+    <message>
+        <source>grips %1 further away</source>
+        <translation>Griffe %1 weiter weg</translation>
+    </message>
+    <message>
+        <source>grips %1 nearer</source>
+        <translation>Griffe %1 näher</translation>
+    </message>
+    <message>
+        <source>cranks %1 longer</source>
+        <translation>Kurbeln %1 länger</translation>
+    </message>
+    <message>
+        <source>cranks %1 shorter</source>
+        <translation>Kurbeln %1 kürzer</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>a published rule, its saddle height</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Saddle height by the published rules</source>
+        <translation>Sattelhöhe nach bekannten Formeln</translation>
+    </message>
+    <message>
+        <source>%1; here %2. The rules know the inseam alone, or clipless shoes; here thigh, shank, foot, shoe, pedal and crank count as well, so a centimetre apart is ordinary.</source>
+        <translation>%1; hier %2. Die Formeln kennen nur die Schrittlänge oder Klickpedale; hier zählen auch Ober- und Unterschenkel, Fuß, Schuh, Pedal und Kurbel, ein Zentimeter Unterschied ist also üblich.</translation>
+    </message>
+    <message>
+        <source>The frame this rider asks for</source>
+        <translation>Der Rahmen, den dieser Fahrer braucht</translation>
+    </message>
+    <message>
+        <source>Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems usual for this riding.</source>
+        <translation>Stack %1 mm und Reach %2 mm, mit bis zu %3 Spacern und den für diesen Einsatz üblichen Vorbauten.</translation>
+    </message>
+    <message>
+        <source>Worth buying: a %1 stem of %2. It brings the hands %3 nearer to their best place than anything in the box.</source>
+        <translation>Den Kauf wert: ein Vorbau von %1 mit %2. Er bringt die Hände %3 näher an ihren besten Platz als alles im Kasten.</translation>
+    </message>
+    <message>
+        <source>What breaks on %1</source>
+        <comment>a size</comment>
+        <translation>Was an %1 nicht geht</translation>
+    </message>
+    <message>
+        <source>Look at these</source>
+        <translation>Zu prüfen</translation>
+    </message>
+    <message>
+        <source>A starting position, not a prescription: change one thing at a time by %1 or less, ride, adjust.</source>
+        <translation>Ein Ausgangspunkt, keine Vorschrift: eines auf einmal ändern, um höchstens %1, fahren, nachstellen.</translation>
+    </message>
+    <message>
+        <source>Pain, numbness or an injury belongs with a health professional. Children, pregnancy, recent surgery, a replaced joint or a marked difference in leg length need a person, not a formula.</source>
+        <translation>Schmerz, Taubheit oder eine Verletzung gehören zu Arzt oder Therapeut. Kinder, Schwangerschaft, eine frische Operation, ein ersetztes Gelenk oder deutlich ungleiche Beine brauchen einen Menschen, keine Formel.</translation>
+    </message>
+    <message>
+        <source>Marks and limits on parts and the makers&apos; instructions rule over this advice, local regulations over both.</source>
+        <translation>Markierungen und Grenzen auf Teilen und die Anleitungen der Hersteller gehen diesem Rat vor, örtliche Vorschriften beiden.</translation>
+    </message>
+    <message>
+        <source>After any change at the bar: hoses at full lock, bar against top tube, reach of the levers, torque, brakes, a loaded test ride.</source>
+        <translation>Nach jeder Änderung am Lenker: Leitungen bei vollem Einschlag, Lenker gegen Oberrohr, Griffweite der Hebel, Drehmomente, Bremsen, Probefahrt mit Last.</translation>
+    </message>
+    <message>
+        <source>A shoe that touches tyre or mudguard is a hazard at walking pace, and worse with mudguards.</source>
+        <translation>Ein Schuh, der Reifen oder Schutzblech berührt, ist bei Schritttempo eine Gefahr, mit Schutzblechen eine größere.</translation>
+    </message>
+    <message>
+        <source>Changed parts can void an e-bike&apos;s conformity; who assembles and sells may count as its maker.</source>
+        <translation>Geänderte Teile können die Konformität eines E-Bikes aufheben; wer montiert und verkauft, kann als Hersteller gelten.</translation>
+    </message>
+    <message>
+        <source>One kind of riding at a time, on %1</source>
+        <comment>a size</comment>
+        <translation>Ein Einsatz auf einmal, auf %1</translation>
+    </message>
+    <message>
+        <source>only %1</source>
+        <comment>one use alone</comment>
+        <translation>nur %1</translation>
+    </message>
+    <message>
+        <source>%1 further</source>
+        <comment>where a use holds the bar</comment>
+        <translation>%1 weiter</translation>
+    </message>
+    <message>
+        <source>%1 nearer</source>
+        <comment>where a use holds the bar</comment>
+        <translation>%1 näher</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <comment>where a use holds the bar</comment>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <comment>where a use holds the bar</comment>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>At the hand, %1 and %2 are the same.</source>
+        <comment>two uses</comment>
+        <translation>An der Hand sind %1 und %2 gleich.</translation>
+    </message>
+    <message>
+        <source>At the hand, %1 is %2 than %3.</source>
+        <comment>a use, how it differs, another use</comment>
+        <translation>An der Hand: %1 %2 als %3.</translation>
+    </message>
+    <message>
+        <source>How far the trunk rises from the horizontal, hip to shoulder, hands at the bar&apos;s main place. In brackets what is comfortable for this riding.</source>
+        <translation>Wie weit der Rumpf über der Waagerechten liegt, Hüfte bis Schulter, Hände am Hauptgriff. In Klammern, was für diesen Einsatz bequem ist.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 is comfortable)</source>
+        <translation>%1 (bequem sind %2)</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>the back, what is comfortable</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>saddle height, BB to top</source>
+        <translation>Sattelhöhe ab Tretlager</translation>
+    </message>
+    <message>
+        <source>From the middle of the bottom bracket straight to the top of the saddle where it is 80 mm wide.</source>
+        <translation>Von der Mitte des Tretlagers gerade zur Satteloberseite, wo sie 80 mm breit ist.</translation>
+    </message>
+    <message>
+        <source>saddle setback, behind BB</source>
+        <translation>Sattelversatz hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>The same point of the saddle, level behind the middle of the bottom bracket.</source>
+        <translation>Derselbe Punkt des Sattels, waagerecht hinter der Mitte des Tretlagers.</translation>
+    </message>
+    <message>
+        <source>saddle nose, behind BB</source>
+        <translation>Sattelnase hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>The saddle&apos;s nose behind a plumb line through the bottom bracket.</source>
+        <translation>Die Sattelnase hinter einem Lot durch das Tretlager.</translation>
+    </message>
+    <message>
+        <source>stem</source>
+        <translation>Vorbau</translation>
+    </message>
+    <message>
+        <source>Length, and its angle as mounted, up from a right angle to the steerer.</source>
+        <translation>Länge und Winkel, wie montiert, vom rechten Winkel zum Schaft nach oben.</translation>
+    </message>
+    <message>
+        <source>spacers under it</source>
+        <translation>Spacer darunter</translation>
+    </message>
+    <message>
+        <source>All spacers between headset and stem together, out of the pieces in the box.</source>
+        <translation>Alle Spacer zwischen Steuersatz und Vorbau zusammen, aus den Stücken im Kasten.</translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>Out of the box of parts.</source>
+        <translation>Aus dem Teilekasten.</translation>
+    </message>
+    <message>
+        <source>cranks</source>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>Out of the box of parts; the fitted ones stay unless others suit the legs better.</source>
+        <translation>Aus dem Teilekasten; die montierten bleiben, außer andere passen besser zu den Beinen.</translation>
+    </message>
+    <message>
+        <source>grip from BB, ahead and up</source>
+        <translation>Griff ab Tretlager, vor und hoch</translation>
+    </message>
+    <message>
+        <source>The middle of the palm from the middle of the bottom bracket: level ahead, and plumb up.</source>
+        <translation>Die Mitte der Handfläche ab der Mitte des Tretlagers: waagerecht nach vorn und lotrecht nach oben.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>ahead, up</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>bar below saddle</source>
+        <translation>Lenker unter Sattel</translation>
+    </message>
+    <message>
+        <source>The palm below the top of the saddle, plumb; with a minus sign the bar is the higher.</source>
+        <translation>Die Handfläche unter der Satteloberseite, lotrecht; mit Minuszeichen liegt der Lenker höher.</translation>
+    </message>
+    <message>
+        <source>steerer, crown to top</source>
+        <translation>Gabelschaft ab Konussitz</translation>
+    </message>
+    <message>
+        <source>Where the steerer ends for this stem and these spacers, from the crown seat. Leave it longer on a first build.</source>
+        <translation>Wo der Gabelschaft mit diesem Vorbau und diesen Spacern endet, ab dem Konussitz. Beim ersten Aufbau länger lassen.</translation>
+    </message>
+    <message>
+        <source>knee, lowest pedal</source>
+        <translation>Knie, Pedal unten</translation>
+    </message>
+    <message>
+        <source>How far the knee is bent at the lowest pedal: as the foot rides, heel up, and with the foot held level, as a goniometer is laid on.</source>
+        <translation>Wie weit das Knie bei tiefstem Pedal gebeugt ist: mit dem Fuß wie im Fahren, Ferse hoch, und mit waagerecht gehaltenem Fuß, wie man einen Winkelmesser anlegt.</translation>
+    </message>
+    <message>
+        <source>%1 riding, %2 foot level</source>
+        <translation>%1 im Fahren, %2 Fuß eben</translation>
+    </message>
+    <message>
+        <source>back, %1</source>
+        <translation>Rücken, %1</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rücken</translation>
+    </message>
+    <message>
+        <source>The same parts on both.</source>
+        <translation>Die gleichen Teile an beiden.</translation>
+    </message>
+    <message>
+        <source>Parts that differ: %1.</source>
+        <translation>Verschiedene Teile: %1.</translation>
+    </message>
+    <message>
+        <source>%1 in</source>
+        <comment>inches</comment>
+        <translation>%1 Zoll</translation>
+    </message>
+    <message>
+        <source>%1 ft %2%3 in</source>
+        <comment>feet, inches, fraction of an inch</comment>
+        <translation>%1′ %2%3″</translation>
+    </message>
+    <message>
+        <source>%1 kg</source>
+        <translation>%1 kg</translation>
+    </message>
+    <message>
+        <source>%1 lb</source>
+        <translation>%1 lb</translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation>%1°</translation>
+    </message>
+    <message>
+        <source>%1–%2</source>
+        <comment>from, to</comment>
+        <translation>%1–%2</translation>
+    </message>
+    <message>
+        <source>%1 %</source>
+        <translation>%1 %</translation>
+    </message>
+    <message>
+        <source>less than 1 in a million</source>
+        <translation>weniger als 1 zu einer Million</translation>
+    </message>
+    <message>
+        <source>1 in %1</source>
+        <translation>1 zu %1</translation>
+    </message>
+    <message>
+        <source>Not taken</source>
+        <translation>Nicht gemessen</translation>
+    </message>
+    <message>
+        <source>saddle %1</source>
+        <translation>Sattel %1</translation>
+    </message>
+    <message>
+        <source>grip %1 forward, %2 up</source>
+        <translation>Griff %1 vor, %2 hoch</translation>
+    </message>
+    <message>
+        <source>crank %1</source>
+        <translation>Kurbel %1</translation>
+    </message>
+    <message>
+        <source>comfortable</source>
+        <translation>bequem</translation>
+    </message>
+    <message>
+        <source>Nothing measured yet</source>
+        <translation>Noch nichts gemessen</translation>
+    </message>
+    <message>
+        <source>The nose is taken to be %1 ahead of the saddle point (saddle %2 long).</source>
+        <translation>Die Nase wird %1 vor dem Sattelpunkt angenommen (Sattel %2 lang).</translation>
+    </message>
+    <message>
+        <source>The nose is taken to be %1 ahead of the saddle point (saddle %2 long, as they usually are).</source>
+        <translation>Die Nase wird %1 vor dem Sattelpunkt angenommen (Sattel %2 lang, wie üblich).</translation>
+    </message>
+    <message>
+        <source>For the grip still needed: %1.</source>
+        <translation>Für den Griff noch nötig: %1.</translation>
+    </message>
+    <message>
+        <source>The tape from nose to bar cannot be shorter than the bar is low or high.</source>
+        <translation>Das Maß von der Nase zum Lenker kann nicht kürzer sein, als der Lenker tiefer oder höher liegt.</translation>
+    </message>
+    <message>
+        <source>These four do not go together on a bicycle; one of them is wrong.</source>
+        <translation>Diese vier passen an keinem Fahrrad zusammen; eines davon stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s bicycle: %1</source>
+        <translation>Rad von heute: %1</translation>
+    </message>
+    <message>
+        <source>kind of bar</source>
+        <translation>Art des Lenkers</translation>
+    </message>
+    <message>
+        <source>comfortable or not</source>
+        <translation>bequem oder nicht</translation>
+    </message>
+    <message>
+        <source>cleared</source>
+        <translation>geleert</translation>
+    </message>
+    <message>
+        <source>the %1 bar</source>
+        <comment>after: with</comment>
+        <translation>Lenker %1</translation>
+    </message>
+    <message>
+        <source>the flat bar of %1</source>
+        <comment>after: with</comment>
+        <translation>geradem Lenker %1</translation>
+    </message>
+    <message>
+        <source>the swept bar of %1</source>
+        <comment>after: with</comment>
+        <translation>gekröpftem Lenker %1</translation>
+    </message>
+    <message>
+        <source>the drop bar of %1</source>
+        <comment>after: with</comment>
+        <translation>Rennlenker %1</translation>
+    </message>
+    <message>
+        <source>the %1 stem turned over</source>
+        <comment>after: with</comment>
+        <translation>umgedrehtem Vorbau %1</translation>
+    </message>
+    <message>
+        <source>the %1 stem</source>
+        <comment>after: with</comment>
+        <translation>Vorbau %1</translation>
+    </message>
+    <message>
+        <source>no spacers</source>
+        <comment>after: with</comment>
+        <translation>ohne Spacer</translation>
+    </message>
+    <message>
+        <source>%1 of spacers</source>
+        <comment>after: with</comment>
+        <translation>%1 Spacern</translation>
+    </message>
+    <message>
+        <source>with %1</source>
+        <comment>parts of a set-up</comment>
+        <translation>mit %1</translation>
+    </message>
+    <message>
+        <source>Nothing in the box of parts makes a bicycle of these sizes.</source>
+        <translation>Nichts im Teilekasten macht aus diesen Größen ein Fahrrad.</translation>
+    </message>
+    <message>
+        <source>Not %1: it breaks a limit.</source>
+        <translation>Nicht %1: Er verletzt eine Grenze.</translation>
+    </message>
+    <message>
+        <source>None of them as they stand: each breaks a limit. Nearest comes %1, %2.</source>
+        <translation>Keiner, so wie sie sind: Jeder verletzt eine Grenze. Am nächsten kommt %1, %2.</translation>
+    </message>
+    <message>
+        <source>%1, %2.</source>
+        <comment>size, with its parts</comment>
+        <translation>%1, %2.</translation>
+    </message>
+    <message>
+        <source>Slightly %1, %2.</source>
+        <comment>size, with its parts</comment>
+        <translation>Knapp %1, %2.</translation>
+    </message>
+    <message>
+        <source>Either will do for %1: %2 %3, or %4 with the %5 stem.</source>
+        <comment>uses; size, with its parts; the other size, its stem</comment>
+        <translation>Für %1 geht beides: %2 %3, oder %4 mit Vorbau %5.</translation>
+    </message>
+    <message>
+        <source>Nothing fits</source>
+        <translation>Nichts passt</translation>
+    </message>
+    <message>
+        <source>Not %1</source>
+        <comment>a size</comment>
+        <translation>Nicht %1</translation>
+    </message>
+    <message>
+        <source>It breaks a limit; nearest it comes %1.</source>
+        <comment>with its parts</comment>
+        <translation>Er verletzt eine Grenze; am nächsten kommt er %1.</translation>
+    </message>
+    <message>
+        <source>None as they stand</source>
+        <translation>Keiner, so wie sie sind</translation>
+    </message>
+    <message>
+        <source>Each breaks a limit. Nearest comes %1, %2.</source>
+        <comment>size, with its parts</comment>
+        <translation>Jeder verletzt eine Grenze. Am nächsten kommt %1, %2.</translation>
+    </message>
+    <message>
+        <source>Clear: it stays so with any weight halved or doubled.</source>
+        <translation>Klar: Es bleibt dabei, auch wenn ein Gewicht halbiert oder verdoppelt wird.</translation>
+    </message>
+    <message>
+        <source>Slightly %1</source>
+        <comment>a size</comment>
+        <translation>Knapp %1</translation>
+    </message>
+    <message>
+        <source>Slight: with one weight halved or doubled it would be %1.</source>
+        <comment>a size</comment>
+        <translation>Knapp: Mit einem halbierten oder verdoppelten Gewicht wäre es %1.</translation>
+    </message>
+    <message>
+        <source>Either will do</source>
+        <translation>Beides geht</translation>
+    </message>
+    <message>
+        <source>%1 %2, or %3 with the %4 stem, for %5.</source>
+        <comment>size, with its parts; the other size, its stem; uses</comment>
+        <translation>%1 %2, oder %3 mit Vorbau %4, für %5.</translation>
+    </message>
+    <message>
+        <source>Even: what little sets them apart is told below.</source>
+        <translation>Gleichauf: Das Wenige, was sie trennt, steht unten.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>city riding</source>
+        <translation>Stadtfahrten</translation>
+    </message>
+    <message>
+        <source>commuting</source>
+        <translation>Pendeln</translation>
+    </message>
+    <message>
+        <source>fast commuting</source>
+        <translation>schnelles Pendeln</translation>
+    </message>
+    <message>
+        <source>touring</source>
+        <translation>Touren</translation>
+    </message>
+    <message>
+        <source>gravel</source>
+        <translation>Gravel</translation>
+    </message>
+    <message>
+        <source>road</source>
+        <translation>Straße</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>share of a use in a mix: 70 % touring</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>height</source>
+        <translation>Körpergröße</translation>
+    </message>
+    <message>
+        <source>inseam</source>
+        <translation>Schrittlänge</translation>
+    </message>
+    <message>
+        <source>height of the notch above the breastbone</source>
+        <translation>Höhe der Grube über dem Brustbein</translation>
+    </message>
+    <message>
+        <source>shoulder height</source>
+        <translation>Schulterhöhe</translation>
+    </message>
+    <message>
+        <source>hip-bone height</source>
+        <translation>Höhe des Hüftknochens</translation>
+    </message>
+    <message>
+        <source>knee height</source>
+        <translation>Kniehöhe</translation>
+    </message>
+    <message>
+        <source>ankle height</source>
+        <translation>Knöchelhöhe</translation>
+    </message>
+    <message>
+        <source>sitting height</source>
+        <translation>Sitzhöhe</translation>
+    </message>
+    <message>
+        <source>knee height, seated</source>
+        <translation>Kniehöhe, sitzend</translation>
+    </message>
+    <message>
+        <source>buttock to knee</source>
+        <translation>Gesäß bis Knie</translation>
+    </message>
+    <message>
+        <source>upper arm</source>
+        <translation>Oberarm</translation>
+    </message>
+    <message>
+        <source>forearm</source>
+        <translation>Unterarm</translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <translation>Hand</translation>
+    </message>
+    <message>
+        <source>wrist to grip</source>
+        <translation>Handgelenk bis Griff</translation>
+    </message>
+    <message>
+        <source>elbow to grip</source>
+        <translation>Ellbogen bis Griff</translation>
+    </message>
+    <message>
+        <source>foot length</source>
+        <translation>Fußlänge</translation>
+    </message>
+    <message>
+        <source>heel to ball of the foot</source>
+        <translation>Ferse bis Fußballen</translation>
+    </message>
+    <message>
+        <source>shoulder breadth</source>
+        <translation>Schulterbreite</translation>
+    </message>
+    <message>
+        <source>hip breadth</source>
+        <translation>Hüftbreite</translation>
+    </message>
+    <message>
+        <source>arm span</source>
+        <translation>Armspannweite</translation>
+    </message>
+    <message>
+        <source>weight</source>
+        <translation>Gewicht</translation>
+    </message>
+    <message>
+        <source>arm, shoulder to grip</source>
+        <translation>Arm, Schulter bis Griff</translation>
+    </message>
+    <message>
+        <source>hands off their best place</source>
+        <translation>Hände neben ihrem besten Platz</translation>
+    </message>
+    <message>
+        <source>knee off its place</source>
+        <translation>Knie neben seinem Platz</translation>
+    </message>
+    <message>
+        <source>an ordinary stem length</source>
+        <translation>eine übliche Vorbaulänge</translation>
+    </message>
+    <message>
+        <source>few spacers</source>
+        <translation>wenige Spacer</translation>
+    </message>
+    <message>
+        <source>an ordinary stem angle</source>
+        <translation>ein üblicher Vorbauwinkel</translation>
+    </message>
+    <message>
+        <source>seat post showing</source>
+        <translation>Stützenauszug</translation>
+    </message>
+    <message>
+        <source>room over the top tube</source>
+        <translation>Platz über dem Oberrohr</translation>
+    </message>
+    <message>
+        <source>agile or steady handling</source>
+        <translation>wendiges oder ruhiges Fahrverhalten</translation>
+    </message>
+    <message>
+        <source>a small bicycle to carry and lock</source>
+        <translation>ein kleines Rad zum Tragen und Anschließen</translation>
+    </message>
+    <message>
+        <source>room to move the bar later</source>
+        <translation>Spielraum, den Lenker später zu versetzen</translation>
+    </message>
+    <message>
+        <source>crank length</source>
+        <translation>Kurbellänge</translation>
+    </message>
+    <message>
+        <source>bar width</source>
+        <translation>Lenkerbreite</translation>
+    </message>
+    <message>
+        <source>seat angle</source>
+        <translation>Sitzwinkel</translation>
+    </message>
+    <message>
+        <source>bottom-bracket drop</source>
+        <translation>Tretlagerabsenkung</translation>
+    </message>
+    <message>
+        <source>chainstay</source>
+        <translation>Kettenstrebe</translation>
+    </message>
+    <message>
+        <source>fork offset (rake)</source>
+        <translation>Gabelvorbiegung</translation>
+    </message>
+    <message>
+        <source>head tube</source>
+        <translation>Steuerrohr</translation>
+    </message>
+    <message>
+        <source>rim size</source>
+        <translation>Felgengröße</translation>
+    </message>
+    <message>
+        <source>tyre</source>
+        <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>standover</source>
+        <translation>Überstandshöhe</translation>
+    </message>
+    <message>
+        <source>The %1</source>
+        <comment>a size of frame, opening a sentence</comment>
+        <translation>Rahmen %1</translation>
+    </message>
+    <message>
+        <source>the %1</source>
+        <comment>a size of frame, within a sentence</comment>
+        <translation>Rahmen %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model and size of a frame</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2, turned over</source>
+        <comment>a stem</comment>
+        <translation>%1, %2, umgedreht</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a stem</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>flat, %1</source>
+        <comment>a bar</comment>
+        <translation>gerade, %1</translation>
+    </message>
+    <message>
+        <source>swept, %1</source>
+        <comment>a bar</comment>
+        <translation>gekröpft, %1</translation>
+    </message>
+    <message>
+        <source>drop, %1</source>
+        <comment>a bar</comment>
+        <translation>Rennlenker, %1</translation>
+    </message>
+    <message>
+        <source>%1 degrees</source>
+        <translation>%1 Grad</translation>
+    </message>
+    <message>
+        <source>at least %1</source>
+        <translation>mindestens %1</translation>
+    </message>
+    <message>
+        <source>at most %1</source>
+        <translation>höchstens %1</translation>
+    </message>
+    <message>
+        <source>%1 contradicts %2; accepted: less than %3, unless that one is wrong</source>
+        <translation>%1 widerspricht %2; möglich: weniger als %3, außer jenes ist falsch</translation>
+    </message>
+    <message>
+        <source>%1 contradicts %2; accepted: at least %3, unless that one is wrong</source>
+        <translation>%1 widerspricht %2; möglich: mindestens %3, außer jenes ist falsch</translation>
+    </message>
+    <message>
+        <source>The hand is %1 behind and %2 below the bar&apos;s middle (%3).</source>
+        <translation>Die Hand liegt %1 hinter und %2 unter der Lenkermitte (%3).</translation>
+    </message>
+    <message>
+        <source>The hand is %1 ahead of and %2 below the bar&apos;s middle (%3).</source>
+        <translation>Die Hand liegt %1 vor und %2 unter der Lenkermitte (%3).</translation>
+    </message>
+    <message>
+        <source>The hand is %1 behind and %2 above the bar&apos;s middle (%3).</source>
+        <translation>Die Hand liegt %1 hinter und %2 über der Lenkermitte (%3).</translation>
+    </message>
+    <message>
+        <source>The hand is %1 ahead of and %2 above the bar&apos;s middle (%3).</source>
+        <translation>Die Hand liegt %1 vor und %2 über der Lenkermitte (%3).</translation>
+    </message>
+    <message>
+        <source>saddle height</source>
+        <translation>Sattelhöhe</translation>
+    </message>
+    <message>
+        <source>nose behind bracket</source>
+        <translation>Nase hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>nose to bar</source>
+        <translation>Nase bis Lenker</translation>
+    </message>
+    <message>
+        <source>1.09 × inseam</source>
+        <translation>1,09 × Schrittlänge</translation>
+    </message>
+    <message>
+        <source>0.883 × inseam</source>
+        <translation>0,883 × Schrittlänge</translation>
+    </message>
+    <message>
+        <source>a size begun</source>
+        <translation>eine angefangene Größe</translation>
+    </message>
+    <message>
+        <source>further off, yet easier on back and arms</source>
+        <comment>the hands</comment>
+        <translation>weiter weg, doch leichter für Rücken und Arme</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <comment>a size; over what speaks for it</comment>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>Leverage is what the foot gains at the same gear. The hip&apos;s angle is between back and thigh at the top of the stroke; more is more open. The toe&apos;s room is towards the front wheel.</source>
+        <translation>Hebel ist, was der Fuß beim gleichen Gang gewinnt. Der Hüftwinkel liegt oben im Tritt zwischen Rücken und Oberschenkel; mehr ist offener. Der Platz der Zehen ist der zum Vorderrad.</translation>
+    </message>
+    <message>
+        <source>All from the middle of the bottom bracket to the top of the saddle. The rules are told to compare with; none of them decides.</source>
+        <translation>Alle von der Mitte des Tretlagers zur Satteloberseite. Die Formeln stehen zum Vergleich da; keine entscheidet.</translation>
+    </message>
+    <message>
+        <source>From the first to the last figure is what stems of usual length and the spacers can make up for. A frame within both can bring the hands to their best place.</source>
+        <translation>Vom ersten bis zum letzten Wert reicht, was übliche Vorbaulängen und die Spacer ausgleichen. Ein Rahmen innerhalb von beiden kann die Hände an ihren besten Platz bringen.</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::Documents</name>
+    <message>
+        <source>Work that was not saved last time is kept. It comes back when Tripoise is started without a file.</source>
+        <translation>Was letztes Mal nicht gespeichert wurde, ist aufgehoben. Es kommt wieder, wenn Tripoise ohne Datei gestartet wird.</translation>
+    </message>
+    <message>
+        <source>What was not saved last time cannot be read (%1). It is kept in %2.</source>
+        <translation>Was letztes Mal nicht gespeichert wurde, lässt sich nicht lesen (%1). Es liegt in %2.</translation>
+    </message>
+    <message>
+        <source>What was not saved last time is back. There is more of it: it comes back when Tripoise is started again.</source>
+        <translation>Was letztes Mal nicht gespeichert wurde, ist wieder da. Es gibt noch mehr davon: Es kommt, wenn Tripoise wieder gestartet wird.</translation>
+    </message>
+    <message>
+        <source>What was not saved last time is back.</source>
+        <translation>Was letztes Mal nicht gespeichert wurde, ist wieder da.</translation>
+    </message>
+    <message>
+        <source>%1 is not a file on this computer.</source>
+        <translation>%1 ist keine Datei auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>sizes from %1</source>
+        <translation>Größen aus %1</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Tripoise and is not written over; choose another name.</source>
+        <translation>%1 stammt aus einer neueren Fassung von Tripoise und wird nicht überschrieben; bitte einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: another program has changed it, and what that wrote cannot be kept. Everything is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: Ein anderes Programm hat die Datei geändert, und das lässt sich nicht aufheben. Alles ist noch da; bitte unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. Everything is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Alles ist noch da; bitte unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was saved, but it cannot be opened again as it is: %2</source>
+        <translation>%1 wurde gespeichert, lässt sich so aber nicht wieder öffnen: %2</translation>
+    </message>
+    <message>
+        <source>Saved. Another program had changed %1 meanwhile; what it wrote is kept in %2.</source>
+        <translation>Gespeichert. Ein anderes Programm hatte %1 inzwischen geändert; dessen Fassung liegt in %2.</translation>
+    </message>
+    <message>
+        <source>What you enter cannot be kept safe meanwhile: %1. Save the fitting often.</source>
+        <translation>Was eingegeben wird, lässt sich zwischendurch nicht sichern: %1. Die Anpassung oft speichern.</translation>
+    </message>
+    <message>
+        <source>%1 is gone from its folder. Everything is still here; saving writes it again.</source>
+        <translation>%1 ist aus dem Ordner verschwunden. Alles ist noch da; Speichern schreibt die Datei neu.</translation>
+    </message>
+    <message>
+        <source>Another program has changed %1. Here it is as you had it; saving keeps what the other wrote as history.</source>
+        <translation>Ein anderes Programm hat %1 geändert. Hier steht der bisherige Stand; Speichern hebt die andere Fassung als Vorgeschichte auf.</translation>
+    </message>
+    <message>
+        <source>%1 is back in its folder.</source>
+        <translation>%1 ist wieder im Ordner.</translation>
+    </message>
+    <message>
+        <source>New fitting</source>
+        <translation>Neue Anpassung</translation>
+    </message>
+    <message>
+        <source>%1 (to look at only)</source>
+        <translation>%1 (nur zum Ansehen)</translation>
+    </message>
+    <message>
+        <source>%1 · not saved</source>
+        <comment>name of a fitting</comment>
+        <translation>%1 · nicht gespeichert</translation>
+    </message>
+    <message>
+        <source>%1 (gone)</source>
+        <translation>%1 (weg)</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::RiderModel</name>
+    <message>
+        <source>name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <source>body statistics</source>
+        <translation>Körperstatistik</translation>
+    </message>
+    <message>
+        <source>suppleness</source>
+        <translation>Beweglichkeit</translation>
+    </message>
+    <message>
+        <source>heel</source>
+        <translation>Ferse</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::RidingModel</name>
+    <message>
+        <source>mix of riding</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <source>traffic</source>
+        <translation>Verkehr</translation>
+    </message>
+    <message>
+        <source>pedals</source>
+        <translation>Pedale</translation>
+    </message>
+    <message>
+        <source>standard</source>
+        <translation>Norm</translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: MIT
+//
+// How near the knee comes to the bar over a turn of the crank, seen from the side: between the
+// front of the knee, a circle as thick as it is drawn, and the bar with the hand on it.
+#pragma once
+
+#include "drawing/side_view.h"
+
+namespace tripoise {
+
+struct KneeRoom {
+    double mm = 0.0;             ///< less than nothing where they would touch
+    Angle crank;                 ///< of the near pedal, where it is least
+    Point front = Point::Zero(); ///< of the knee
+    Point bar = Point::Zero();
+};
+
+/// Less room than this is told about. Common practice, no source.
+inline constexpr double barNearKneeMm = 120.0;
+
+/// The view must have a rider and a cockpit.
+[[nodiscard]] KneeRoom roomAtTheKnee(const SideView& view);
+
+} // namespace tripoise

@@ -1,0 +1,204 @@
+// SPDX-License-Identifier: MIT
+//
+// What is said to the rider is true of what is drawn: the demo's rider with the bar, the joints and
+// the knee put where each sentence would have them.
+#include "support.h"
+
+#include "drawing/knee_room.h"
+#include "wording/rider_words.h"
+
+#include <QTest>
+
+#include <algorithm>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+/// The demo's named size, and the one beside it.
+struct Pair {
+    SideView shown;
+    SideView beside;
+};
+
+const Pair& demo()
+{
+    static const Pair made = [] {
+        const Fitting fitting = std::get<Fitting>(readFitting(
+            textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/between-two-sizes.json")), tables()));
+        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        const Advice advice =
+            advise(fitting.rider, fitting.riding, fitting.current, prepared, tables());
+        Shown shown;
+        shown.chosen = advice.verdict.named;
+        const auto view = [&] {
+            return makeSideView(advice, shown, fitting.riding.mix, prepared, tables());
+        };
+        Pair pair;
+        pair.shown = view();
+        shown.chosen = 1 - advice.verdict.named;
+        pair.beside = view();
+        return pair;
+    }();
+    return made;
+}
+
+/// With the grips so far above the saddle.
+SideView barAt(SideView view, double aboveMm)
+{
+    view.rider->grip.y() = view.chosen.saddle->point.y() + aboveMm;
+    return view;
+}
+
+/// With a joint's angle at a share of its comfortable range.
+SideView jointAt(SideView view, Joint joint, double share)
+{
+    for (JointAngle& angle : view.rider->angles)
+        if (angle.joint == joint)
+            angle.value = angle.low + share * (angle.high - angle.low);
+    return view;
+}
+
+/// With so much room between the front of the knee and the only point of its turn's bar.
+SideView kneeWithRoom(SideView view, double roomMm)
+{
+    TurnStep step = view.rider->turn.front();
+    step.kneeAt = Point::Zero();
+    view.rider->turn = {step};
+    // What is taken off is what a knee at a known place has now.
+    view.rider->grip = {1000.0, 0.0};
+    view.chosen.cockpit->bar.curve.clear();
+    const double half = 1000.0 - roomAtTheKnee(view).mm;
+    view.rider->grip = {half + roomMm, 0.0};
+    return view;
+}
+
+} // namespace
+
+class RiderWordsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldSayWhereTheBarIs_data();
+    void shouldSayWhereTheBarIs();
+    void shouldSayHowTheBackIs_data();
+    void shouldSayHowTheBackIs();
+    void shouldSayHowTheKneeIs();
+    void shouldSayHowNearTheKneeIs();
+    void shouldFindTheLeastRoomOfATurn();
+};
+
+void RiderWordsTest::shouldSayWhereTheBarIs_data()
+{
+    QTest::addColumn<double>("shown");
+    QTest::addColumn<double>("beside");
+    QTest::addColumn<QString>("words");
+    const auto add = [](double shown, double beside, const char* words) {
+        QTest::addRow("%g and %g", shown, beside) << shown << beside << QString::fromUtf8(words);
+    };
+    add(-33.0, -28.0, "The bar is 33 mm below the saddle, on the L 28 mm.");
+    add(-33.0, -33.2, "The bar is 33 mm below the saddle, on the L as well.");
+    add(-33.0, 1.0, "The bar is 33 mm below the saddle, on the L level with it.");
+    add(-33.0, 12.0, "The bar is 33 mm below the saddle, on the L 12 mm above it.");
+    add(0.0, 1.0, "The bar is level with the saddle, on the L as well.");
+    add(0.0, -20.0, "The bar is level with the saddle, on the L 20 mm below it.");
+    add(0.0, 20.0, "The bar is level with the saddle, on the L 20 mm above it.");
+    add(15.0, -20.0, "The bar is 15 mm above the saddle, on the L 20 mm below it.");
+    add(15.0, 0.0, "The bar is 15 mm above the saddle, on the L level with it.");
+    add(15.0, 40.0, "The bar is 15 mm above the saddle, on the L 40 mm.");
+    add(15.0, 15.1, "The bar is 15 mm above the saddle, on the L as well.");
+}
+
+void RiderWordsTest::shouldSayWhereTheBarIs()
+{
+    QFETCH(double, shown);
+    QFETCH(double, beside);
+    QFETCH(QString, words);
+    const SideView other = barAt(demo().beside, beside);
+    QCOMPARE(barWords(barAt(demo().shown, shown), &other), words);
+    const QString alone = barWords(barAt(demo().shown, shown), nullptr);
+    QCOMPARE(alone, words.section(QLatin1Char(','), 0, 0) + QLatin1Char('.'));
+}
+
+void RiderWordsTest::shouldSayHowTheBackIs_data()
+{
+    QTest::addColumn<double>("shown"); // shares of the comfortable range
+    QTest::addColumn<double>("beside");
+    QTest::addColumn<QString>("words");
+    const auto add = [](double shown, double beside, const char* words) {
+        QTest::addRow("%g and %g", shown, beside) << shown << beside << QString::fromUtf8(words);
+    };
+    add(0.5, 0.5, "Your back is comfortable. On the L as well.");
+    add(0.1, 0.9, "Your back is comfortable. More upright on the L.");
+    add(0.9, 0.1, "Your back is comfortable. Lower on the L.");
+    add(0.5, -0.5, "Your back is comfortable. Too low on the L.");
+    add(0.5, 1.5, "Your back is comfortable. Too upright on the L.");
+    add(-0.5, 0.5, "You lean lower than is comfortable. Comfortable on the L.");
+    add(1.5, 1.5, "You sit more upright than your riding asks for. On the L as well.");
+}
+
+void RiderWordsTest::shouldSayHowTheBackIs()
+{
+    QFETCH(double, shown);
+    QFETCH(double, beside);
+    QFETCH(QString, words);
+    const auto view = [](const SideView& of, double share) {
+        return jointAt(jointAt(of, Joint::Elbow, 0.5), Joint::Trunk, share);
+    };
+    // The same range on both.
+    const SideView other = view(demo().shown, beside);
+    SideView named = other;
+    named.chosen.size = "L";
+    QCOMPARE(backWords(view(demo().shown, shown), &named), words);
+    // Arms that are almost straight are told of before the back.
+    const SideView locked = jointAt(view(demo().shown, shown), Joint::Elbow, -0.2);
+    QCOMPARE(backWords(locked, &named), "Your arms are almost locked. On the L they are not.");
+    QCOMPARE(backWords(locked, nullptr), "Your arms are almost locked.");
+}
+
+void RiderWordsTest::shouldSayHowTheKneeIs()
+{
+    const SideView fine = jointAt(demo().shown, Joint::Knee, 0.5);
+    SideView straight = jointAt(demo().shown, Joint::Knee, -0.5);
+    straight.chosen.size = "L";
+    QCOMPARE(kneeWords(fine, nullptr), "Your knee bends as it should.");
+    QCOMPARE(kneeWords(fine, &straight),
+             "Your knee bends as it should. Stretched too far on the L.");
+    QCOMPARE(kneeWords(straight, &straight), "Your leg is stretched too far. On the L as well.");
+    QCOMPARE(kneeWords(jointAt(demo().shown, Joint::Knee, 1.5), nullptr),
+             "Your knee bends too much.");
+}
+
+void RiderWordsTest::shouldSayHowNearTheKneeIs()
+{
+    const SideView near = kneeWithRoom(demo().shown, 64.0);
+    const SideView nearer = kneeWithRoom(demo().beside, 41.0);
+    const SideView touching = kneeWithRoom(demo().beside, -5.0);
+    QCOMPARE(kneeAndBarWords(near, nullptr), "Your knee has 64 mm of room to the bar.");
+    QCOMPARE(kneeAndBarWords(near, &nearer),
+             "Your knee has 64 mm of room to the bar, on the L 41 mm.");
+    QCOMPARE(kneeAndBarWords(near, &touching),
+             "Your knee has 64 mm of room to the bar. On the L it would touch it.");
+    QCOMPARE(kneeAndBarWords(touching, &nearer),
+             "Your knee would touch the bar. On the L it has 41 mm of room.");
+}
+
+void RiderWordsTest::shouldFindTheLeastRoomOfATurn()
+{
+    const SideView& view = demo().shown;
+    const KneeRoom room = roomAtTheKnee(view);
+    // From the knee's front to the bar, in one line with the knee; nowhere is it less.
+    QVERIFY(std::abs((room.bar - room.front).norm() - room.mm) < 1e-9);
+    const double half = [&] {
+        const auto step =
+            std::find_if(view.rider->turn.begin(), view.rider->turn.end(),
+                         [&](const TurnStep& each) { return each.crank == room.crank; });
+        return (step->kneeAt - room.front).norm();
+    }();
+    for (const TurnStep& step : view.rider->turn)
+        QVERIFY((step.kneeAt - view.rider->grip).norm() >= room.mm + half - 1e-9);
+}
+
+QTEST_GUILESS_MAIN(RiderWordsTest)
+#include "tst_rider_words.moc"
