@@ -56,6 +56,8 @@ private:
         if (const auto choice = search.best(m_tables.weights.points)) {
             candidate.best =
                 assess(*choice, search, m_person, m_riding.mix, size, m_prepared, m_tables);
+            candidate.ride =
+                rideOf(*candidate.best, size, m_person, m_riding, m_prepared, m_tables);
             candidate.limits =
                 limitsOf(candidate.best->setup, size, m_person, m_riding, m_prepared, m_tables);
             candidate.findings = findingsOf(*candidate.best, search.wantedSetbackMm(choice->crank),

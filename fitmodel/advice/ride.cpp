@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "advice/ride.h"
 
+#include "advice/advise.h"
+
 #include <algorithm>
 
 namespace tripoise {

@@ -4,10 +4,13 @@
 // it was advised for. Posture is that of the use with the largest share in the mix.
 #pragma once
 
-#include "advice/advise.h"
+#include "advice/prepare.h"
+#include "advice/target.h"
 #include "handling/remedies.h"
 
 namespace tripoise {
+
+struct AdvisedSetup;
 
 struct Ride {
     Steering steering;

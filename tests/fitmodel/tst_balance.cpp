@@ -125,8 +125,7 @@ private slots:
         const auto bound =
             handsShareBound(seated(trunk, armTrunk), tables().body, tables().handling.segments);
         QVERIFY(bound);
-        qInfo("%.3f", *bound);
-        QVERIFY(std::abs(*bound - share) < 0.04);
+        QVERIFY(std::abs(*bound - share) < 0.02);
     }
 
     void shouldGiveNoHandsLoadBehindTheHip()

@@ -4,7 +4,7 @@
 // rightly; each figure has its own test.
 #include "support.h"
 
-#include "advice/ride.h"
+#include "advice/advise.h"
 
 #include <QTest>
 
