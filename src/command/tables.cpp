@@ -24,8 +24,8 @@ Tables readShipped()
     const std::array texts{resource("anthropometry"), resource("tape"),    resource("body"),
                            resource("comfort"),       resource("parts"),   resource("weights"),
                            resource("segments"),      resource("handling")};
-    auto read = readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5], texts[6],
-                            texts[7]});
+    auto read = readTables(
+        {texts[0], texts[1], texts[2], texts[3], texts[4], texts[5], texts[6], texts[7]});
     if (const auto* problems = std::get_if<Problems>(&read))
         qFatal("%s", qPrintable(sentence(problems->front())));
     return std::get<Tables>(std::move(read));

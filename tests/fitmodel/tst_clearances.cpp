@@ -210,7 +210,7 @@ private slots:
         QCOMPARE(small.frontAxle, large.frontAxle);
     }
 
-    // Published shares of REFERENCE rows worked by hand: 1 - o / (R cos H).
+    // Derived by independent algebra: 1 - o / (R cos H).
     void shouldPlaceTheSteeringAxisOverTheGround_data()
     {
         QTest::addColumn<double>("bead");
