@@ -31,9 +31,11 @@ inline const Tables& tables()
         const auto text = [](const char* name) {
             return textOf(QStringLiteral(TRIPOISE_ASSETS "/%1.json").arg(QLatin1String(name)));
         };
-        const std::array texts{text("anthropometry"), text("tape"),  text("body"),
-                               text("comfort"),       text("parts"), text("weights")};
-        auto read = readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]});
+        const std::array texts{text("anthropometry"), text("tape"),    text("body"),
+                               text("comfort"),       text("parts"),   text("weights"),
+                               text("segments"),      text("handling")};
+        auto read = readTables(
+            {texts[0], texts[1], texts[2], texts[3], texts[4], texts[5], texts[6], texts[7]});
         if (auto* problems = std::get_if<Problems>(&read))
             throw std::runtime_error("constant tables: " + problems->front().path);
         return std::get<Tables>(std::move(read));

@@ -56,6 +56,8 @@ private:
         if (const auto choice = search.best(m_tables.weights.points)) {
             candidate.best =
                 assess(*choice, search, m_person, m_riding.mix, size, m_prepared, m_tables);
+            candidate.ride =
+                rideOf(*candidate.best, size, m_person, m_riding, m_prepared, m_tables);
             candidate.limits =
                 limitsOf(candidate.best->setup, size, m_person, m_riding, m_prepared, m_tables);
             candidate.findings = findingsOf(*candidate.best, search.wantedSetbackMm(choice->crank),
@@ -144,6 +146,9 @@ Person personOf(const Rider& rider, const Posterior& posterior,
     person.body = bodyFrom(posterior.mean, tables.body);
     person.flexibility = flexibilityOf(tables.comfort, rider);
     person.foothold = footholdOf(rider, prepared.stock.pedal, tables.comfort, tables.parts);
+    person.sex = rider.sex;
+    person.shoeLengthMm = rider.shoe.lengthMm;
+    person.soleMm = rider.shoe.soleMm;
     if (current)
         person =
             withRiddenHeight(person, *current, mix, prepared.cranksMm.front(), tables, findings);

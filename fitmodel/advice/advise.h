@@ -9,6 +9,7 @@
 // set-up of a size is exactly the best of every combination that fits together (advice/search.h).
 #pragma once
 
+#include "advice/ride.h"
 #include "advice/search.h"
 
 #include <stop_token>
@@ -61,6 +62,7 @@ struct Candidate {
     int rank = 0;                     ///< 1-based; candidates that break a limit come last
     Findings limits;                  ///< broken; empty for a sound candidate
     std::optional<AdvisedSetup> best; ///< empty where no cockpit fits
+    std::optional<Ride> ride;         ///< of `best`
     std::vector<UseSetup> byUse;      ///< as if the bicycle were for that use alone
     Findings findings;
 };

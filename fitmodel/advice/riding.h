@@ -3,6 +3,7 @@
 // What the bicycle is for, and what rides on it.
 #pragma once
 
+#include "base/standard.h"
 #include "base/use.h"
 
 #include <optional>
@@ -15,9 +16,6 @@ struct Luggage {
 
     bool operator==(const Luggage&) const = default;
 };
-
-/// A safety standard the bicycle is sold under, where its toe clearance becomes a limit.
-enum class Standard { Cfr1512, IsoCity, IsoYoungAdult, IsoMountain, IsoRacing };
 
 struct Riding {
     Mix mix;

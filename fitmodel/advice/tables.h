@@ -6,6 +6,7 @@
 #include "advice/weights.h"
 #include "cockpit/parts.h"
 #include "frame/skeleton.h"
+#include "handling/tables.h"
 #include "posture/windows.h"
 #include "rider/body.h"
 
@@ -19,6 +20,7 @@ struct Tables {
     FrameDefaults frame;
     PartDefaults parts;
     WeightTable weights;
+    HandlingTables handling;
     double leastPedalLeanDeg = 0.0; ///< 16 CFR 1512.17(c)
     std::vector<Stem> marketStems;  ///< lengths and angles that can ordinarily be bought
 };

@@ -18,6 +18,9 @@ struct Person {
     Flexibility flexibility = Flexibility::Ordinary;
     Foothold foothold;
     Angle kneeShift; ///< what a saddle height ridden without complaint adds to the knee's centre
+    std::optional<Sex> sex = {};             ///< for how the body's mass is spread
+    std::optional<double> shoeLengthMm = {}; ///< where it was measured
+    std::optional<double> soleMm = {};       ///< the same
 };
 
 struct LegTarget {

@@ -33,5 +33,7 @@ void perUse(Fields& fields, std::string_view key, PerUse<Value>& values, Read&& 
 
 void readComfort(Fields file, ComfortTable& comfort);
 void readParts(Fields file, Tables& tables);
+void readSegments(Fields file, SegmentTable& to);
+void readHandling(Fields file, HandlingTables& to);
 
 } // namespace tripoise

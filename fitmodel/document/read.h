@@ -52,6 +52,8 @@ struct TableTexts {
     std::string_view comfort;
     std::string_view parts;
     std::string_view weights;
+    std::string_view segments;
+    std::string_view handling;
 };
 
 /// The tables, or what is wrong with them (paths start with the file's name).

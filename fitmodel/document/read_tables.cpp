@@ -138,6 +138,8 @@ std::variant<Tables, Problems> readTables(const TableTexts& texts)
     with("comfort.json", texts.comfort, readComfort, tables.comfort);
     with("parts.json", texts.parts, readParts, tables);
     with("weights.json", texts.weights, readWeights, tables.weights);
+    with("segments.json", texts.segments, readSegments, tables.handling.segments);
+    with("handling.json", texts.handling, readHandling, tables.handling);
     if (!report.empty())
         return report.take();
     return tables;

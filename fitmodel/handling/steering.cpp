@@ -19,13 +19,29 @@ Steering steeringOf(const Skeleton& skeleton)
     const double drop = skeleton.bbDropMm.value;
     const double longest = std::max(skeleton.chainstayEndMm, std::abs(drop));
     steering.wheelbaseLongMm = skeleton.frontAxle.x() + std::sqrt(longest * longest - drop * drop);
+    steering.chainstayMm = skeleton.chainstayMm.value;
+    steering.chainstayLongMm = longest;
     steering.bbHeightMm = -skeleton.groundY();
+    steering.axisHeightShare =
+        1.0 - skeleton.forkOffsetMm.value / (skeleton.wheelRadiusMm * cosine);
     return steering;
 }
 
 double aheadOfSteering(const Skeleton& skeleton, const Point& point)
 {
     return (point - skeleton.headTop).dot(aheadOfTube(skeleton.headAngle));
+}
+
+GripLever gripLever(const Skeleton& skeleton, const Point& grip, double gripHalfWidthMm)
+{
+    const double ahead = aheadOfSteering(skeleton, grip);
+    return {ahead, std::hypot(ahead, gripHalfWidthMm)};
+}
+
+bool withinAdvice(const Skeleton& skeleton, const SteeringAdvice& advice)
+{
+    return outside(skeleton.headAngle.deg(), advice.headAngleDeg) == 0.0
+           && outside(steeringOf(skeleton).axisHeightShare, advice.axisHeightShare) == 0.0;
 }
 
 Angle pedalStrikeLean(const Skeleton& skeleton, double crankMm, double pedalLateralMm,

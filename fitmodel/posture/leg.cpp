@@ -35,14 +35,6 @@ Angle flexionBetween(const Body& body, const Point& hip, const Point& ankle)
     return Angle::degrees(180.0) - angleBetween(body.thighMm, body.shankMm, (hip - ankle).norm());
 }
 
-/// One harmonic of the turn: the foot dips towards level as the crank comes forward from the
-/// bottom, and lifts as far behind.
-Angle pitchAt(const Foothold& foothold, Angle crank, Angle bottom)
-{
-    const double forward = std::sin((crank - bottom).rad()) / std::sin(-bottom.rad());
-    return foothold.pitchBottom + forward * (foothold.pitchForward - foothold.pitchBottom);
-}
-
 } // namespace
 
 SaddlePlace saddleFrom(double heightMm, double setbackMm)
@@ -55,10 +47,19 @@ SaddlePlace saddleAt(const Point& point)
     return {point.norm(), Angle::radians(std::atan2(point.y(), -point.x()))};
 }
 
+Angle footPitch(const Foothold& foothold, const Point& saddle, Angle crank)
+{
+    // The foot dips towards level as the crank comes forward from the bottom, and lifts as far
+    // behind.
+    const Angle bottom = bottomOfTurn(saddle);
+    const double forward = std::sin((crank - bottom).rad()) / std::sin(-bottom.rad());
+    return foothold.pitchBottom + forward * (foothold.pitchForward - foothold.pitchBottom);
+}
+
 LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& foothold,
                 const Point& saddle, double crankMm, Angle crank)
 {
-    const Angle pitch = pitchAt(foothold, crank, bottomOfTurn(saddle));
+    const Angle pitch = footPitch(foothold, saddle, crank);
     LegPoints leg;
     leg.spindle = crankMm * along(crank);
     leg.hip = hipAbove(saddle, model);

@@ -50,6 +50,9 @@ struct LegPoints {
 [[nodiscard]] LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& foothold,
                               const Point& saddle, double crankMm, Angle crank);
 
+/// Heel above toe with the crank at an angle; one harmonic of the turn.
+[[nodiscard]] Angle footPitch(const Foothold& foothold, const Point& saddle, Angle crank);
+
 /// Where the leg is longest and, half a turn on, the other pedal: in line with the seat axis.
 [[nodiscard]] Angle bottomOfTurn(const Point& saddle);
 [[nodiscard]] Angle topOfTurn(const Point& saddle);

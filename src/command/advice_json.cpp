@@ -14,6 +14,8 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+constexpr double mmPerMetre = 1000.0;
+
 /// Figures are told to a thousandth: finer than any tape, coarser than rounding noise.
 double told(double value)
 {
@@ -98,6 +100,37 @@ Json handlingJson(const Steering& steering)
     return json;
 }
 
+/// Absent figures are null: no weave or capsize speed, a shoe that never touches.
+template <typename Value, typename Tell> Json orNull(const std::optional<Value>& value, Tell&& tell)
+{
+    return value ? Json(told(tell(*value))) : Json(nullptr);
+}
+
+/// What the rider adds to a size's steering.
+void addRide(Json& json, const Ride& ride)
+{
+    const auto metres = [](double mmPerSecond) { return mmPerSecond / mmPerMetre; };
+    std::optional<TouchingSteer> touches;
+    if (ride.toe)
+        touches = ride.toe->touches;
+    std::optional<double> weave, capsize;
+    if (ride.stability) {
+        weave = ride.stability->weaveMmS;
+        capsize = ride.stability->capsizeMmS;
+    }
+    json["toe_clearance_mm"] =
+        orNull(ride.toeClearance, [](const ToeClearance& toe) { return toe.clearanceMm; });
+    json["toe_overlap_mm"] = orNull(ride.toe, [](const ToeOverlap& toe) { return toe.overlapMm; });
+    json["toe_touch_steer_deg"] =
+        orNull(touches, [](const TouchingSteer& steer) { return steer.from.deg(); });
+    json["front_load_share"] =
+        orNull(ride.balance, [](const Balance& balance) { return balance.frontShare(); });
+    json["pitch_over_g"] =
+        orNull(ride.balance, [](const Balance& balance) { return pitchOverG(balance); });
+    json["weave_m_s"] = orNull(weave, metres);
+    json["capsize_m_s"] = orNull(capsize, metres);
+}
+
 const char* keyOf(LedgerUnit unit)
 {
     switch (unit) {
@@ -136,6 +169,8 @@ Json candidateJson(const Candidate& candidate, const Prepared& prepared)
         json["setup_by_use"] = std::move(byUse);
     }
     json["handling"] = handlingJson(size.steering);
+    if (candidate.ride)
+        addRide(json["handling"], *candidate.ride);
     json["ledger"] = candidate.best ? ledgerJson(candidate.best->ledger) : Json::array();
     json["findings"] = findingsJson(candidate.findings);
     return json;

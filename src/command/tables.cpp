@@ -29,9 +29,11 @@ template <typename Value> Value sound(std::variant<Value, Problems> read)
 
 Tables readShipped()
 {
-    const std::array texts{resource("anthropometry"), resource("tape"),  resource("body"),
-                           resource("comfort"),       resource("parts"), resource("weights")};
-    return sound(readTables({texts[0], texts[1], texts[2], texts[3], texts[4], texts[5]}));
+    const std::array texts{resource("anthropometry"), resource("tape"),    resource("body"),
+                           resource("comfort"),       resource("parts"),   resource("weights"),
+                           resource("segments"),      resource("handling")};
+    return sound(readTables(
+        {texts[0], texts[1], texts[2], texts[3], texts[4], texts[5], texts[6], texts[7]}));
 }
 
 } // namespace

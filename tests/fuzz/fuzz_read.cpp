@@ -29,7 +29,10 @@ const tripoise::Tables& tables()
         const std::string comfort = textOf(TRIPOISE_ASSETS "/comfort.json");
         const std::string parts = textOf(TRIPOISE_ASSETS "/parts.json");
         const std::string weights = textOf(TRIPOISE_ASSETS "/weights.json");
-        auto read = tripoise::readTables({anthropometry, tape, body, comfort, parts, weights});
+        const std::string segments = textOf(TRIPOISE_ASSETS "/segments.json");
+        const std::string handling = textOf(TRIPOISE_ASSETS "/handling.json");
+        auto read = tripoise::readTables(
+            {anthropometry, tape, body, comfort, parts, weights, segments, handling});
         if (!std::holds_alternative<tripoise::Tables>(read)) {
             std::fputs("constant tables cannot be read\n", stderr);
             std::abort();

@@ -1,0 +1,163 @@
+// SPDX-License-Identifier: MIT
+#include "advice/ride.h"
+
+#include "advice/advise.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+double pedalLateral(const Prepared& prepared, const Tables& tables)
+{
+    return prepared.stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm);
+}
+
+double shoeLength(const Person& person, const Tables& tables)
+{
+    return person.shoeLengthMm.value_or(person.body.footMm + tables.parts.shoeBeyondFootMm);
+}
+
+SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mix& mix,
+                     const Prepared& prepared, const Tables& tables)
+{
+    const Setup& setup = advised.setup;
+    const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
+    SeatedRider rider;
+    rider.body = person.body;
+    rider.sex = person.sex;
+    rider.foothold = person.foothold;
+    rider.saddle = setup.saddle;
+    rider.crankMm = setup.crankMm;
+    rider.grip = setup.grip;
+    rider.gripHalfWidthMm = gripOn(bar, mainPlace(bar.kind), tables.parts).halfWidthMm;
+    rider.pedalLateralMm = pedalLateral(prepared, tables);
+    const auto main = std::max_element(
+        advised.uses.begin(), advised.uses.end(),
+        [&mix](const UsePosture& a, const UsePosture& b) { return mix.of(a.use) < mix.of(b.use); });
+    if (main != advised.uses.end())
+        rider.windows = main->windows;
+    return rider;
+}
+
+/// A standard's least toe clearance, where it applies.
+std::optional<double> toeLimit(const Riding& riding, const ToeTable& table)
+{
+    if (!riding.soldUnder || (*riding.soldUnder == Standard::Cfr1512 && riding.footRetention))
+        return std::nullopt; // 16 CFR 1512.17(d) is for feet that are not retained
+    return table.leastClearanceMm[indexOf(*riding.soldUnder)];
+}
+
+void addToe(Ride& ride, const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
+            const Prepared& prepared, const Tables& tables)
+{
+    const HandlingTables& handling = tables.handling;
+    const Setup& setup = advised.setup;
+    const SweptWheel wheel = sweptWheel(size.skeleton);
+    const double lateral = pedalLateral(prepared, tables);
+    ride.toeClearance = toeClearance(wheel, setup.crankMm, lateral);
+    ride.leastToeClearance = leastToeClearance(wheel, setup.crankMm, lateral);
+    const ShoeOutline shoe = shoeOutline(person.body, shoeLength(person, tables), person.foothold,
+                                         lateral, handling.toe);
+    ride.toe = toeOverlap(wheel, shoe, {person.foothold, setup.saddle.point(), setup.crankMm});
+    if (ride.toe && ride.toe->touches)
+        ride.touchingTurn =
+            tightTurn(ride.toe->touches->from, size.skeleton.headAngle, ride.steering.wheelbaseMm,
+                      handling.toe, handling.bicycle.gravityMmS2);
+}
+
+void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
+             const Riding& riding, const Person& person, const Tables& tables)
+{
+    const HandlingTables& handling = tables.handling;
+    if (riding.luggage.rearKg > 0.0)
+        ride.heelToBag = heelToBag(rider, tables.body, size.skeleton, handling.rearBag,
+                                   handling.clearance, handling.toe.ballAheadOfSpindleMm);
+    const auto knee = [&](Angle steer) {
+        return kneeToBar(rider, tables.body, size.skeleton, setup.clamp,
+                         tables.parts.straightCentreMm, steer, handling.clearance);
+    };
+    ride.kneeToBar = knee(Angle());
+    ride.kneeToTurnedBar = knee(Angle::degrees(handling.clearance.turnedBarDeg));
+    ride.foot = footToGround(rider, tables.body, size.skeleton,
+                             person.soleMm.value_or(tables.parts.soleMm), handling.clearance);
+    ride.tyreLeftMm = tyreLeft(size.frame, size.skeleton);
+}
+
+void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
+                const Riding& riding, const Prepared& prepared, const Tables& tables)
+{
+    const HandlingTables& handling = tables.handling;
+    const Bags bags{riding.luggage.frontKg, riding.luggage.rearKg};
+    const auto loaded = [&](const SeatedRider& seated) {
+        return loadedBicycle(size.skeleton, setup, rider.gripHalfWidthMm,
+                             riderMass(seated, tables.body, handling.segments), bags,
+                             handling.bicycle, handling.carriers);
+    };
+    const WhippleBicycle bicycle = loaded(rider);
+    ride.balance = balanceOf(bicycle);
+    const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, tables.parts);
+    if (const auto back =
+            balanceOf(loaded(fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance))))
+        ride.frontShareFullyBack = back->frontShare();
+    ride.handsShareBound = handsShareBound(rider, tables.body, handling.segments);
+    if (ride.balance)
+        ride.weight = systemWeight(*ride.balance, size.frame.maxSystemKg);
+    ride.model = whippleModel(bicycle);
+    if (ride.model)
+        ride.stability = selfStability(*ride.model);
+}
+
+} // namespace
+
+Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
+            const Riding& riding, const Prepared& prepared, const Tables& tables)
+{
+    const SeatedRider rider = seatedOn(advised, person, riding.mix, prepared, tables);
+    Ride ride;
+    ride.steering = steeringOf(size.skeleton);
+    ride.grips = gripLever(size.skeleton, advised.setup.grip, rider.gripHalfWidthMm);
+    ride.toeClearanceLimitMm = toeLimit(riding, tables.handling.toe);
+    addToe(ride, advised, size, person, prepared, tables);
+    addRoom(ride, rider, advised.setup, size, riding, person, tables);
+    addBalance(ride, rider, advised.setup, size, riding, prepared, tables);
+    return ride;
+}
+
+std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
+                                     const Person& person, const Prepared& prepared,
+                                     const Tables& tables)
+{
+    const HandlingTables& handling = tables.handling;
+    // The run of the same model that this size belongs to, by stack and reach.
+    const FrameSize& frame = prepared.sizes[index].frame;
+    std::vector<std::size_t> run;
+    for (std::size_t i = 0; i < prepared.sizes.size(); ++i)
+        if (prepared.sizes[i].frame.model == frame.model)
+            run.push_back(i);
+    std::stable_sort(run.begin(), run.end(), [&](std::size_t a, std::size_t b) {
+        return prepared.sizes[a].bulkMm < prepared.sizes[b].bulkMm;
+    });
+    std::vector<FrameSize> sizes;
+    for (const std::size_t i : run)
+        sizes.push_back(prepared.sizes[i].frame);
+    const auto at =
+        static_cast<std::size_t>(std::find(run.begin(), run.end(), index) - run.begin());
+    const ToeSituation situation{
+        frame,
+        person.body,
+        shoeLength(person, tables),
+        {person.foothold, advised.setup.saddle.point(), advised.setup.crankMm},
+        pedalLateral(prepared, tables),
+        tables.parts.pedalWidthMm,
+        handling.toe.ballAheadOfSpindleMm};
+    std::vector<ToeRemedy> remedies =
+        toeRemedies(situation, {sizes, at, prepared.cranksMm, handling.tyresMm, handling.rims},
+                    tables.frame, handling.toe);
+    for (ToeRemedy& remedy : remedies)
+        if (remedy.kind == RemedyKind::NextSize)
+            remedy.to = static_cast<double>(run[at + 1]);
+    return remedies;
+}
+
+} // namespace tripoise

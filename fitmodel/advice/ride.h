@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: MIT
+//
+// How an advised set-up rides: toe, heel and knee room, balance and self-stability, for the rider
+// it was advised for. Posture is that of the use with the largest share in the mix.
+#pragma once
+
+#include "advice/prepare.h"
+#include "advice/target.h"
+#include "handling/remedies.h"
+
+namespace tripoise {
+
+struct AdvisedSetup;
+
+struct Ride {
+    Steering steering;
+    GripLever grips;
+    std::optional<ToeClearance> toeClearance;      ///< crank level, as the standards have it
+    std::optional<ToeClearance> leastToeClearance; ///< of any crank angle
+    std::optional<double> toeClearanceLimitMm;     ///< of the standard it is sold under
+    std::optional<ToeOverlap> toe;                 ///< as the rider meets it
+    std::optional<TightTurn> touchingTurn;         ///< where the wheel first comes to the shoe
+    std::optional<OverTurn> heelToBag;             ///< with luggage at the rear
+    OverTurn kneeToBar;
+    OverTurn kneeToTurnedBar;
+    FootToGround foot;
+    std::optional<double> tyreLeftMm;
+    std::optional<Balance> balance;
+    std::optional<double> frontShareFullyBack;
+    std::optional<double> handsShareBound; ///< share of the rider's mass
+    std::optional<SystemWeight> weight;
+    std::optional<WhippleModel> model; ///< for the picture over speed
+    std::optional<SelfStability> stability;
+};
+
+[[nodiscard]] Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size,
+                          const Person& person, const Riding& riding, const Prepared& prepared,
+                          const Tables& tables);
+
+/// The cures of its toe overlap; `index` is the size's place in Prepared::sizes, as is what the
+/// next size of the same model is told by.
+[[nodiscard]] std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
+                                                   const Person& person, const Prepared& prepared,
+                                                   const Tables& tables);
+
+} // namespace tripoise

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: MIT
+#include "handling/remedies.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+/// The greatest that is less than a value.
+std::optional<double> nextBelow(std::span<const double> values, double value)
+{
+    std::optional<double> next;
+    for (const double one : values)
+        if (one < value && (!next || one > *next))
+            next = one;
+    return next;
+}
+
+/// One size as this page looks at it.
+struct State {
+    std::optional<double> overlapMm;
+    Steering steering;
+    Angle lean;
+    double diameterMm = 0.0;
+};
+
+State stateOf(const ToeSituation& situation, const FrameDefaults& defaults, const ToeTable& table)
+{
+    const Skeleton skeleton = skeletonOf(situation.frame, defaults);
+    State state;
+    if (const auto overlap = overlapOn(situation, defaults, table))
+        state.overlapMm = overlap->overlapMm;
+    state.steering = steeringOf(skeleton);
+    state.lean = pedalStrikeLean(skeleton, situation.pedalling.crankMm, situation.pedalLateralMm,
+                                 situation.pedalWidthMm);
+    state.diameterMm = outsideDiameter(skeleton.beadSeatMm, skeleton.tyreMm);
+    return state;
+}
+
+} // namespace
+
+std::optional<ToeOverlap> overlapOn(const ToeSituation& situation, const FrameDefaults& defaults,
+                                    const ToeTable& table)
+{
+    const ShoeOutline shoe =
+        shoeOutline(situation.body, situation.shoeLengthMm, situation.pedalling.foothold,
+                    situation.pedalLateralMm, table, situation.ballAheadMm);
+    return toeOverlap(sweptWheel(skeletonOf(situation.frame, defaults)), shoe, situation.pedalling);
+}
+
+std::vector<ToeRemedy> toeRemedies(const ToeSituation& situation, const ToeChoices& choices,
+                                   const FrameDefaults& defaults, const ToeTable& table)
+{
+    const State before = stateOf(situation, defaults, table);
+    std::vector<ToeRemedy> remedies;
+    const auto offer = [&](RemedyKind kind, double to, const ToeSituation& changed) {
+        const State after = stateOf(changed, defaults, table);
+        remedies.push_back({kind, to, after.overlapMm,
+                            after.steering.bbHeightMm - before.steering.bbHeightMm, after.lean,
+                            after.steering.trailMm - before.steering.trailMm,
+                            after.steering.wheelbaseMm - before.steering.wheelbaseMm,
+                            after.diameterMm / before.diameterMm,
+                            changed.pedalling.crankMm / situation.pedalling.crankMm});
+    };
+    const Skeleton skeleton = skeletonOf(situation.frame, defaults);
+
+    if (choices.size + 1 < choices.sizes.size()) {
+        ToeSituation changed = situation;
+        changed.frame = choices.sizes[choices.size + 1];
+        offer(RemedyKind::NextSize, static_cast<double>(choices.size + 1), changed);
+    }
+    if (const auto tyre = nextBelow(choices.tyresMm, skeleton.tyreMm)) {
+        ToeSituation changed = situation;
+        changed.frame = withWheel(situation.frame, skeleton.beadSeatMm, *tyre);
+        offer(RemedyKind::NarrowerTyre, *tyre, changed);
+    }
+    if (const RimSize* rim = nextSmaller(choices.rims, skeleton.beadSeatMm)) {
+        ToeSituation changed = situation;
+        changed.frame = withWheel(
+            situation.frame, rim->beadSeatMm,
+            std::min(skeleton.tyreMm, situation.frame.wheel.maxTyreMm.value_or(skeleton.tyreMm)));
+        offer(RemedyKind::SmallerRim, rim->beadSeatMm, changed);
+    }
+    if (const auto crank = nextBelow(choices.cranksMm, situation.pedalling.crankMm)) {
+        ToeSituation changed = situation;
+        changed.pedalling.crankMm = *crank;
+        offer(RemedyKind::ShorterCrank, *crank, changed);
+    }
+    if (situation.ballAheadMm > 0.0) {
+        ToeSituation changed = situation;
+        changed.ballAheadMm = 0.0; // the ball over the spindle
+        offer(RemedyKind::FootBack, 0.0, changed);
+    }
+    if (skeleton.mudguard) {
+        ToeSituation changed = situation;
+        changed.frame = withoutMudguard(situation.frame);
+        offer(RemedyKind::NoMudguard, 0.0, changed);
+    }
+    return remedies;
+}
+
+} // namespace tripoise

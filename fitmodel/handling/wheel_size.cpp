@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: MIT
+#include "handling/wheel_size.h"
+
+#include <cmath>
+
+namespace tripoise {
+
+const RimSize* rimOf(std::span<const RimSize> rims, double beadSeatMm)
+{
+    constexpr double sameMm = 0.5; // bead seats are whole millimetres
+    for (const RimSize& rim : rims)
+        if (std::abs(rim.beadSeatMm - beadSeatMm) < sameMm)
+            return &rim;
+    return nullptr;
+}
+
+const RimSize* nextSmaller(std::span<const RimSize> rims, double beadSeatMm)
+{
+    const RimSize* next = nullptr;
+    for (const RimSize& rim : rims)
+        if (rim.common && rim.beadSeatMm < beadSeatMm
+            && (!next || rim.beadSeatMm > next->beadSeatMm))
+            next = &rim;
+    return next;
+}
+
+FrameSize withWheel(FrameSize frame, double beadSeatMm, double tyreMm)
+{
+    frame.wheel.beadSeatMm = beadSeatMm;
+    frame.wheel.tyreMm = tyreMm;
+    return frame;
+}
+
+FrameSize withoutMudguard(FrameSize frame)
+{
+    frame.wheel.mudguard.reset();
+    return frame;
+}
+
+} // namespace tripoise

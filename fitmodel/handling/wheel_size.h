@@ -1,0 +1,39 @@
+// SPDX-License-Identifier: MIT
+//
+// Rims and tyres by ISO 5775: a tyre's width and its bead seat's diameter; nominal outside diameter
+// is bead seat plus twice the width. A loaded wheel rolls 1 to 3 % less (from memory).
+#pragma once
+
+#include "frame/geometry.h"
+
+#include <optional>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace tripoise {
+
+/// One row of assets/handling.json.
+struct RimSize {
+    double beadSeatMm = 0.0;
+    std::string names;  ///< as the trade calls them
+    bool common = true; ///< new wheels and tyres of many widths are made for it
+};
+
+[[nodiscard]] constexpr double outsideDiameter(double beadSeatMm, double tyreMm)
+{
+    return beadSeatMm + 2.0 * tyreMm;
+}
+
+/// The row of a bead seat; empty for one that is not in the table.
+[[nodiscard]] const RimSize* rimOf(std::span<const RimSize> rims, double beadSeatMm);
+
+/// The next smaller rim that is common; nullptr where there is none.
+[[nodiscard]] const RimSize* nextSmaller(std::span<const RimSize> rims, double beadSeatMm);
+
+/// The same size on other wheels, front and rear alike; its drop and angles stay. Everything else
+/// follows when its skeleton is made anew.
+[[nodiscard]] FrameSize withWheel(FrameSize frame, double beadSeatMm, double tyreMm);
+[[nodiscard]] FrameSize withoutMudguard(FrameSize frame);
+
+} // namespace tripoise

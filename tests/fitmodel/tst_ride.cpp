@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: MIT
+//
+// What an advised set-up does on the road, on the demo fittings: that rooms are put together
+// rightly; each figure has its own test.
+#include "support.h"
+
+#include "advice/advise.h"
+
+#include <QTest>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+Fitting demo(const char* name)
+{
+    return std::get<Fitting>(readFitting(
+        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
+        tables()));
+}
+
+struct Decided {
+    Fitting fitting;
+    Prepared prepared;
+    Advice advice;
+
+    explicit Decided(Fitting of)
+        : fitting(std::move(of)), prepared(prepare(fitting.frames, fitting.stock, tables())),
+          advice(advise(fitting.rider, fitting.riding, fitting.current, prepared, tables()))
+    {
+    }
+    [[nodiscard]] Ride ride(const Candidate& candidate) const
+    {
+        return rideOf(*candidate.best, prepared.sizes[candidate.size], advice.person,
+                      fitting.riding, prepared, tables());
+    }
+    [[nodiscard]] const Candidate& sized(std::size_t index) const
+    {
+        for (const Candidate& candidate : advice.candidates)
+            if (candidate.size == index)
+                return candidate;
+        throw std::runtime_error("no such candidate");
+    }
+};
+
+} // namespace
+
+class TestRide : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldFigureEveryDemo_data()
+    {
+        QTest::addColumn<QByteArray>("name");
+        for (const char* name :
+             {"between-two-sizes", "one-frame-two-bikes", "short-rider-large-wheels"})
+            QTest::addRow("%s", name) << QByteArray(name);
+    }
+    void shouldFigureEveryDemo()
+    {
+        QFETCH(QByteArray, name);
+        const Decided decided(demo(name));
+        int figured = 0;
+        for (const Candidate& candidate : decided.advice.candidates) {
+            if (!candidate.best)
+                continue;
+            ++figured;
+            const Ride ride = decided.ride(candidate);
+            QVERIFY(ride.toeClearance && ride.leastToeClearance && ride.toe && ride.balance);
+            QVERIFY(ride.leastToeClearance->clearanceMm <= ride.toeClearance->clearanceMm);
+            QVERIFY(ride.toe->touches.has_value() == ride.touchingTurn.has_value());
+            // Static front shares of seated riders in texts, from memory: 30 to 48 %.
+            QVERIFY(ride.balance->frontShare() > 0.28 && ride.balance->frontShare() < 0.50);
+            QVERIFY(*ride.frontShareFullyBack < ride.balance->frontShare());
+            // Seated pitch-over in texts: 0.5 to 0.7 g (Wilson, from memory; Riel 2005 0.63).
+            QVERIFY(pitchOverG(*ride.balance) > 0.45 && pitchOverG(*ride.balance) < 0.8);
+            QVERIFY(ride.stability);
+            qInfo(
+                "%s: toe %.0f, overlap %.0f, front %.3f, back %.3f, over %.2f g, weave %.2f, "
+                "capsize %.2f, knee %.0f turned %.0f, heel %.0f, flat %.0f tiptoe %.0f hands %.2f",
+                decided.prepared.sizes[candidate.size].frame.size.c_str(),
+                ride.toeClearance->clearanceMm, ride.toe->overlapMm, ride.balance->frontShare(),
+                *ride.frontShareFullyBack, pitchOverG(*ride.balance),
+                ride.stability->weaveMmS.value_or(0.0) / 1e3,
+                ride.stability->capsizeMmS.value_or(0.0) / 1e3, ride.kneeToBar.clearanceMm,
+                ride.kneeToTurnedBar.clearanceMm,
+                ride.heelToBag ? ride.heelToBag->clearanceMm : 0.0, ride.foot.flatMm,
+                ride.foot.tiptoeMm, ride.handsShareBound.value_or(0.0));
+        }
+        QVERIFY(figured > 0);
+    }
+
+    void shouldGiveTheLargerSizeMoreToeRoom()
+    {
+        const Decided decided(demo("between-two-sizes"));
+        QVERIFY(decided.prepared.sizes[1].bulkMm > decided.prepared.sizes[0].bulkMm);
+        QVERIFY(decided.ride(decided.sized(1)).toe->overlapMm
+                < decided.ride(decided.sized(0)).toe->overlapMm);
+    }
+
+    void shouldLimitTheToeOnlyUnderAStandard()
+    {
+        Fitting fitting = demo("between-two-sizes");
+        const auto limit = [](const Fitting& of) {
+            const Decided decided(of);
+            return decided.ride(decided.sized(0)).toeClearanceLimitMm;
+        };
+        fitting.riding.soldUnder.reset();
+        QVERIFY(!limit(fitting));
+        fitting.riding.soldUnder = Standard::Cfr1512;
+        fitting.riding.footRetention = false;
+        QCOMPARE(*limit(fitting), 89.0);
+        fitting.riding.footRetention = true;
+        QVERIFY(!limit(fitting));
+        fitting.riding.soldUnder = Standard::IsoCity;
+        QCOMPARE(*limit(fitting), 100.0);
+    }
+
+    // Derived: luggage behind takes load off the front wheel, and only then are there bags for
+    // heels.
+    void shouldCarryTheLuggage()
+    {
+        Fitting fitting = demo("between-two-sizes");
+        fitting.riding.luggage = {};
+        const Decided bare(fitting);
+        fitting.riding.luggage.rearKg = 15.0;
+        const Decided loaded(fitting);
+        const Ride without = bare.ride(bare.sized(0));
+        const Ride with = loaded.ride(loaded.sized(0));
+        QVERIFY(!without.heelToBag && with.heelToBag);
+        QVERIFY(std::abs(with.weight->massKg - without.weight->massKg - 15.0) < 1e-9);
+        QVERIFY(with.balance->frontShare() < without.balance->frontShare() - 0.02);
+    }
+
+    void shouldNameTheNextSizeOfTheSameModel()
+    {
+        const Decided decided(demo("between-two-sizes"));
+        const auto next = [&](std::size_t index) -> std::optional<double> {
+            for (const ToeRemedy& remedy :
+                 toeRemediesOf(*decided.sized(index).best, index, decided.advice.person,
+                               decided.prepared, tables()))
+                if (remedy.kind == RemedyKind::NextSize)
+                    return remedy.to;
+            return std::nullopt;
+        };
+        QCOMPARE(*next(0), 1.0);
+        QVERIFY(!next(1));
+    }
+};
+
+QTEST_APPLESS_MAIN(TestRide)
+#include "tst_ride.moc"
