@@ -16,6 +16,24 @@ constexpr double ordinaryWidth = 1600.0;
 constexpr double ordinaryHeight = 1000.0;
 constexpr double smallestScale = 0.72;
 
+/// Round a line with a width at either end, between which it goes over; `beyond` the ends.
+std::vector<Point> ribbonOutline(std::span<const Point> line, double width, double endWidth,
+                                 double beyond)
+{
+    const std::size_t last = line.size() - 1;
+    std::vector<Point> outline(2 * line.size());
+    for (std::size_t i = 0; i <= last; ++i) {
+        const Point left = leftOf(line[i < last ? i + 1 : last] - line[i > 0 ? i - 1 : 0]);
+        const Point ahead(left.y(), -left.x());
+        const double t = static_cast<double>(i) / static_cast<double>(last);
+        const double half = 0.5 * std::max(0.0, (1.0 - t) * width + t * endWidth);
+        const double on = i == 0 ? -beyond : i == last ? beyond : 0.0;
+        outline[i] = line[i] + half * left + on * ahead;
+        outline[outline.size() - 1 - i] = line[i] - half * left + on * ahead;
+    }
+    return outline;
+}
+
 } // namespace
 
 Steps stepsFor(const QSizeF& area, std::optional<double> smallPx)
@@ -115,31 +133,15 @@ void Canvas::ribbon(std::span<const Point> centreLine, double widthMm, double en
 {
     if (centreLine.size() < 2)
         return;
-    std::vector<Point> left;
-    std::vector<Point> right;
-    const std::size_t last = centreLine.size() - 1;
-    for (std::size_t i = 0; i <= last; ++i) {
-        const Point& before = centreLine[i > 0 ? i - 1 : 0];
-        const Point& after = centreLine[i < last ? i + 1 : last];
-        const double t = static_cast<double>(i) / static_cast<double>(last);
-        const Point side = 0.5 * ((1.0 - t) * widthMm + t * endWidthMm) * leftOf(after - before);
-        left.push_back(centreLine[i] + side);
-        right.push_back(centreLine[i] - side);
-    }
-    std::vector<Point> outline = left;
-    outline.insert(outline.end(), right.rbegin(), right.rend());
-    fill(body);
-    if (closed) {
-        pen(edge, edgeWidth);
-        polygon(outline);
-        return;
-    }
+    // All of it in the edge's colour, then what lies inside: filling is quicker than stroking.
+    const double edgeMm = edgeWidth / fit.pxPerMm;
     noPen();
-    polygon(outline);
-    pen(edge, edgeWidth);
-    noFill();
-    polyline(left);
-    polyline(right);
+    fill(edge);
+    polygon(ribbonOutline(centreLine, widthMm + edgeMm, endWidthMm + edgeMm,
+                          closed ? 0.5 * edgeMm : 0.0));
+    fill(body);
+    polygon(ribbonOutline(centreLine, widthMm - edgeMm, endWidthMm - edgeMm,
+                          closed ? -0.5 * edgeMm : 0.0));
 }
 
 void Canvas::ribbon(const TubeSketch& tube, double widthMm, double endWidthMm, const QColor& body,

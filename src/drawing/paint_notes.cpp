@@ -44,7 +44,7 @@ void paintHalo(const Canvas& c, const QRectF& box)
 {
     QColor paper = c.theme.paper;
     paper.setAlphaF(0.78F);
-    c.painter.fillRect(box.adjusted(-2.0, 0.0, 2.0, 0.0), paper);
+    c.painter.fillRect(box.adjusted(-2.0, 0.0, 2.0, 0.0).toRect(), paper);
 }
 
 void paintDot(const Canvas& c, const QPointF& at)

@@ -4,6 +4,8 @@
 #include "drawing/curve.h"
 #include "drawing/proportions.h"
 
+#include <QPaintEngine>
+
 #include <cmath>
 
 namespace tripoise {
@@ -166,6 +168,15 @@ Shapes armShapes(const Canvas& c, const RiderSketch& rider)
             limb(rider.wrist, rider.grip, hand, rider.statureMm, fineness)};
 }
 
+/// All of a rectangle, begun where scales of a quarter have whole pixels, too.
+QRect wholePixels(const QRectF& rect)
+{
+    QRect box = rect.toAlignedRect();
+    box.setLeft(box.left() & ~3);
+    box.setTop(box.top() & ~3);
+    return box;
+}
+
 /// An outline moved outwards by so much.
 Line widened(const Line& outline, double by)
 {
@@ -198,15 +209,40 @@ void paintSilhouette(const Canvas& c, const Shapes& shapes, const QColor& body, 
         c.polygon(shape.outline);
 }
 
-/// The same tint, half clear: over itself nothing changes, over ink it dims.
-void paintVeil(const Canvas& c, const Shapes& shapes)
+/// The shapes in one half clear tint, each anew where `painter` sets and does not blend.
+void paintTint(QPainter& painter, const Canvas& c, const Shapes& shapes)
 {
     QColor clear = c.theme.rider;
     clear.setAlphaF(overBike);
-    c.noPen();
-    c.fill(clear);
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(clear);
     for (const Shape& shape : shapes)
-        c.polygon(shape.outline);
+        painter.drawPolygon(c.px(shape.outline), Qt::WindingFill);
+}
+
+/// Over ink the tint dims. For the screen it is painted apart and laid over as a picture: what is
+/// clear and large is blended by threads of Qt's, and a drawing would wait for each of their turns.
+void paintVeil(const Canvas& c, const Shapes& shapes)
+{
+    if (c.painter.paintEngine()->type() != QPaintEngine::Raster)
+        return paintTint(c.painter, c, shapes);
+    QRectF around;
+    for (const Shape& shape : shapes)
+        around |= c.px(shape.outline).boundingRect();
+    const QRect box = wholePixels(around & QRectF(c.painter.window()));
+    const double ratio = c.painter.device()->devicePixelRatioF();
+    QImage veil((QSizeF(box.size()) * ratio).toSize(), QImage::Format_ARGB32_Premultiplied);
+    if (veil.isNull())
+        return;
+    veil.setDevicePixelRatio(ratio);
+    veil.fill(Qt::transparent);
+    QPainter painter(&veil);
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setCompositionMode(QPainter::CompositionMode_Source);
+    painter.translate(-box.topLeft());
+    paintTint(painter, c, shapes);
+    painter.end();
+    c.painter.drawImage(box.topLeft(), veil);
 }
 
 } // namespace

@@ -22,6 +22,17 @@ using namespace tripoise;
 
 namespace {
 
+QElapsedTimer g_clock;
+std::vector<std::pair<const char*, double>> g_marks;
+void mark(const char* what) { g_marks.emplace_back(what, double(g_clock.nsecsElapsed()) * 1e-6); }
+std::vector<std::vector<std::pair<const char*, double>>> g_all;
+int g_gc = 0;
+void handler(QtMsgType, const QMessageLogContext&, const QString& m)
+{
+    if (m.contains(QLatin1String("GC"))) { ++g_gc; }
+    if (qEnvironmentVariableIsSet("GCLOG")) fprintf(stderr, "%s\n", qPrintable(m));
+}
+
 constexpr int stepCount = 1000;
 constexpr int patienceMs = 1000;
 
@@ -67,16 +78,35 @@ void edit(benchmark::State& state)
     const OpenWindow open(demoFile("between-two-sizes"));
     if (!stands(open))
         return state.SkipWithError("the window did not come up");
+    auto* w = open.window();
+    QObject::connect(open.session(), &Session::settledChanged, w, [&] { mark(open.session()->settled() ? "settled" : "unsettled"); }, Qt::DirectConnection);
+    QObject::connect(open.session(), &Session::solutionChanged, w, [&] { mark("answered"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::beforeFrameBegin, w, [&] { mark("framebegin"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::afterAnimating, w, [&] { mark("afterAnimating"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::beforeSynchronizing, w, [&] { mark("beforeSync"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::afterSynchronizing, w, [&] { mark("afterSync"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::beforeRendering, w, [&] { mark("beforeRender"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::afterRendering, w, [&] { mark("afterRender"); }, Qt::DirectConnection);
+    QObject::connect(w, &QQuickWindow::frameSwapped, w, [&] { mark("swapped"); }, Qt::DirectConnection);
     std::vector<double> times;
+    qInstallMessageHandler(handler);
     for (auto _ : state) {
+        g_clock.start(); g_marks.clear(); const int gcBefore = g_gc;
         Fitting next = open.session()->fitting();
         double& inseam = next.rider.measurements.front().readings.front();
         inseam += times.size() % 40 < 20 ? 1.0 : -1.0;
         const double took = frameTime(
-            open.window(), [&] { open.session()->edit(std::move(next), QStringLiteral("tape")); },
+            open.window(), [&] { open.session()->edit(std::move(next), QStringLiteral("tape")); mark("edited"); },
             [&] { return open.session()->settled(); });
         times.push_back(took);
+        if (g_gc != gcBefore) mark("GC!");
+        g_all.push_back(g_marks);
         state.SetIterationTime(took * 1e-3);
+    }
+    for (std::size_t i = 0; i < times.size(); ++i) {
+        printf("%6.2f #%zu:", times[i], i % 40);
+        for (auto& [n, t] : g_all[i]) printf(" %s %.2f", n, t);
+        printf("\n");
     }
     report(state, times);
 }
