@@ -67,10 +67,10 @@ Item {
                         text: readout.board.pulledText
                     }
                     Repeater {
-                        model: readout.board.findings
+                        model: readout.board.findings.length // lines that stay are not made anew
                         Row {
                             id: finding
-                            required property var modelData
+                            required property int index
                             width: parent.width
                             spacing: Look.hairGap
                             Icon {
@@ -83,17 +83,17 @@ Item {
                                 width: parent.width - Look.small - Look.hairGap
                                 font.pixelSize: Look.small
                                 color: Look.hazardText
-                                text: finding.modelData.text
+                                text: readout.board.findings[finding.index]?.text ?? ""
                             }
                         }
                     }
                     Repeater {
-                        model: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText]
+                        model: 3
                         InkText {
-                            required property string modelData
+                            required property int index
                             width: parent.width
                             font.pixelSize: Look.small
-                            text: modelData
+                            text: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText][index]
                         }
                     }
                 }

@@ -44,7 +44,10 @@ void Box::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (m_session) {
-        connect(m_session, &Session::fittingChanged, this, &Box::follow);
+        connect(m_session, &Session::fittingChanged, this, [this] {
+            if (fitting() != m_followed || steerersMm() != m_steerersMm)
+                follow();
+        });
         connect(m_session, &Session::started, this, [this] {
             for (const auto& list : m_lists)
                 list->clearBench();
@@ -110,13 +113,19 @@ void Box::put(Stock inFitting, Stock inShop, const QString& what, const QString&
         m_documents->rememberBox(m_shop);
 }
 
-void Box::follow()
+std::vector<double> Box::steerersMm() const
 {
-    m_steerersMm.clear();
+    std::vector<double> steerers;
     if (m_session)
         for (const FrameSize& frame : m_session->fitting().frames)
-            m_steerersMm.push_back(
-                frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
+            steerers.push_back(frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
+    return steerers;
+}
+
+void Box::follow()
+{
+    m_followed = fitting();
+    m_steerersMm = steerersMm();
     for (const auto& list : m_lists)
         list->follow();
     m_rest->show(fitting(), shippedTables());

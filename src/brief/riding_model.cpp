@@ -49,7 +49,10 @@ void RidingModel::setSession(Session* session)
     if (m_session == session)
         return;
     m_session = session;
-    connect(session, &Session::fittingChanged, this, &RidingModel::follow);
+    connect(session, &Session::fittingChanged, this, [this] {
+        if (m_session->fitting().riding != m_followed)
+            follow();
+    });
     connect(session, &Session::started, this, [this] { m_turned = -1; });
     connect(session, &Session::started, &m_front, &NumberField::forget);
     connect(session, &Session::started, &m_rear, &NumberField::forget);
@@ -66,7 +69,8 @@ void RidingModel::setSession(Session* session)
 
 void RidingModel::follow()
 {
-    const Luggage& luggage = m_session->fitting().riding.luggage;
+    m_followed = m_session->fitting().riding;
+    const Luggage& luggage = m_followed.luggage;
     m_front.setValue(luggage.frontKg);
     m_rear.setValue(luggage.rearKg);
     emit dataChanged(index(0), index(rowCount() - 1));

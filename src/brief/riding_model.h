@@ -66,6 +66,7 @@ private:
     void follow();
 
     QPointer<Session> m_session;
+    Riding m_followed;
     NumberField m_front;
     NumberField m_rear;
     int m_turned = -1; ///< the row whose share was set last,

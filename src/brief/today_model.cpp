@@ -115,7 +115,11 @@ void TodayModel::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (m_session) {
-        connect(m_session, &Session::fittingChanged, this, &TodayModel::follow);
+        connect(m_session, &Session::fittingChanged, this, [this] {
+            const Fitting& fitting = m_session->fitting();
+            if (fitting.current != m_followed || fitting.stock != m_stock)
+                follow();
+        });
         connect(m_session, &Session::started, this, [this] {
             m_taken = {};
             m_typed = false;
@@ -143,6 +147,10 @@ CurrentBike TodayModel::bike() const
 /// contacts came from elsewhere and say what would have been taken.
 void TodayModel::follow()
 {
+    if (m_session) {
+        m_followed = m_session->fitting().current;
+        m_stock = m_session->fitting().stock;
+    }
     if (withContacts(bike(), m_taken, parts()) != bike()) {
         m_taken = fromSaddle(bike(), parts());
         m_typed = false;

@@ -68,6 +68,8 @@ private:
     void show();
 
     QPointer<Session> m_session;
+    std::optional<CurrentBike> m_followed;
+    Stock m_stock; ///< whose saddle and bar it was told by
     bool m_bySaddle = false;
     std::optional<BarKind> m_kind; ///< chosen; else that of the first bar in the box
     FromSaddle m_taken;            ///< also what does not make a contact yet

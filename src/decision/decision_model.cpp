@@ -8,6 +8,8 @@
 #include <QClipboard>
 #include <QGuiApplication>
 
+#include <utility>
+
 namespace tripoise {
 
 ToldSection::ToldSection(const Section& section)
@@ -47,24 +49,24 @@ DecisionModel::Told DecisionModel::tell() const
         return told;
     const Solution& solution = m_session->solution();
     if (!solution.lacks.empty()) {
-        told.state = Lacking;
-        told.lacks = lackSentences(solution.lacks);
-        told.title = told.lacks.value(0);
-        told.sentence = told.lacks.join(QLatin1Char(' '));
+        told.verdict.state = Lacking;
+        told.verdict.lacks = lackSentences(solution.lacks);
+        told.verdict.title = told.verdict.lacks.value(0);
+        told.verdict.sentence = told.verdict.lacks.join(QLatin1Char(' '));
         return told;
     }
     const Advice& advice = solution.advice;
     const Prepared& prepared = *solution.prepared;
     const VerdictWords verdict = verdictWords(advice, prepared, solution.fitting.riding);
-    told.title = verdict.title;
-    told.detail = unbroken(verdict.detail);
-    told.kind = verdict.kind;
-    told.sentence = verdictSentence(advice, prepared, solution.fitting.riding);
+    told.verdict.title = verdict.title;
+    told.verdict.detail = unbroken(verdict.detail);
+    told.verdict.kind = verdict.kind;
+    told.verdict.sentence = verdictSentence(advice, prepared, solution.fitting.riding);
     if (!advice.solved) {
-        told.state = NothingFits;
+        told.verdict.state = NothingFits;
         return told;
     }
-    told.state = Decided;
+    told.verdict.state = Decided;
     told.reasons = ToldSection(reasonsSection(advice, prepared));
     told.givenUp = ToldSection(givenUpSection(advice, prepared));
     told.contrast = ToldSection(contrastSection(advice, prepared));
@@ -81,11 +83,23 @@ DecisionModel::Told DecisionModel::tell() const
 
 void DecisionModel::renew()
 {
-    Told next = tell();
-    if (next == m_told)
-        return;
-    m_told = std::move(next);
-    emit told();
+    const Told before = std::exchange(m_told, tell());
+    if (before.verdict != m_told.verdict)
+        emit told();
+    using Part = std::pair<ToldSection Told::*, void (DecisionModel::*)()>;
+    for (const auto& [section, sectionTold] :
+         {Part{&Told::reasons, &DecisionModel::reasonsTold},
+          Part{&Told::givenUp, &DecisionModel::givenUpTold},
+          Part{&Told::contrast, &DecisionModel::contrastTold},
+          Part{&Told::change, &DecisionModel::changeTold},
+          Part{&Told::today, &DecisionModel::todayTold},
+          Part{&Told::cranks, &DecisionModel::cranksTold},
+          Part{&Told::rules, &DecisionModel::rulesTold},
+          Part{&Told::asked, &DecisionModel::askedTold}})
+        if (before.*section != m_told.*section)
+            emit(this->*sectionTold)();
+    if (before.cautions != m_told.cautions)
+        emit cautionsTold();
 }
 
 bool DecisionModel::canCopy() const

@@ -44,15 +44,15 @@ class DecisionModel : public QObject {
     Q_PROPERTY(QString kind READ kind NOTIFY told)
     Q_PROPERTY(QString sentence READ sentence NOTIFY told)
     Q_PROPERTY(QStringList lacks READ lacks NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection reasons READ reasons NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection givenUp READ givenUp NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection contrast READ contrast NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection change READ change NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection today READ today NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection cranks READ cranks NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection rules READ rules NOTIFY told)
-    Q_PROPERTY(tripoise::ToldSection asked READ asked NOTIFY told)
-    Q_PROPERTY(QStringList cautions READ cautions NOTIFY told)
+    Q_PROPERTY(tripoise::ToldSection reasons READ reasons NOTIFY reasonsTold)
+    Q_PROPERTY(tripoise::ToldSection givenUp READ givenUp NOTIFY givenUpTold)
+    Q_PROPERTY(tripoise::ToldSection contrast READ contrast NOTIFY contrastTold)
+    Q_PROPERTY(tripoise::ToldSection change READ change NOTIFY changeTold)
+    Q_PROPERTY(tripoise::ToldSection today READ today NOTIFY todayTold)
+    Q_PROPERTY(tripoise::ToldSection cranks READ cranks NOTIFY cranksTold)
+    Q_PROPERTY(tripoise::ToldSection rules READ rules NOTIFY rulesTold)
+    Q_PROPERTY(tripoise::ToldSection asked READ asked NOTIFY askedTold)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY cautionsTold)
     Q_PROPERTY(bool canCopy READ canCopy NOTIFY canCopyChanged)
 
 public:
@@ -69,13 +69,13 @@ public:
     [[nodiscard]] Session* session() const { return m_session; }
     void setSession(Session* session);
 
-    [[nodiscard]] State state() const { return m_told.state; }
-    [[nodiscard]] QString title() const { return m_told.title; }
-    [[nodiscard]] QString detail() const { return m_told.detail; }
-    [[nodiscard]] QString kind() const { return m_told.kind; }
-    [[nodiscard]] QString sentence() const { return m_told.sentence; } ///< the verdict in one
+    [[nodiscard]] State state() const { return m_told.verdict.state; }
+    [[nodiscard]] QString title() const { return m_told.verdict.title; }
+    [[nodiscard]] QString detail() const { return m_told.verdict.detail; }
+    [[nodiscard]] QString kind() const { return m_told.verdict.kind; }
+    [[nodiscard]] QString sentence() const { return m_told.verdict.sentence; } ///< the verdict in one
     /// What a decision still needs, as one would ask for it; the first stands in the title.
-    [[nodiscard]] QStringList lacks() const { return m_told.lacks; }
+    [[nodiscard]] QStringList lacks() const { return m_told.verdict.lacks; }
     [[nodiscard]] ToldSection reasons() const { return m_told.reasons; }
     [[nodiscard]] ToldSection givenUp() const { return m_told.givenUp; }
     [[nodiscard]] ToldSection contrast() const { return m_told.contrast; }
@@ -94,17 +94,31 @@ public:
 
 signals:
     void sessionChanged();
-    void told();
+    void told(); ///< the verdict
+    void reasonsTold();
+    void givenUpTold();
+    void contrastTold();
+    void changeTold();
+    void todayTold();
+    void cranksTold();
+    void rulesTold();
+    void askedTold();
+    void cautionsTold();
     void canCopyChanged();
 
 private:
-    struct Told {
+    struct Verdict {
         State state = Waiting;
         QString title;
         QString detail;
         QString kind;
         QString sentence;
         QStringList lacks;
+
+        bool operator==(const Verdict&) const = default;
+    };
+    struct Told {
+        Verdict verdict;
         ToldSection reasons;
         ToldSection givenUp;
         ToldSection contrast;
@@ -114,8 +128,6 @@ private:
         ToldSection rules;
         ToldSection asked;
         QStringList cautions;
-
-        bool operator==(const Told&) const = default;
     };
 
     void renew();

@@ -21,6 +21,24 @@ void RowsModel::setSession(Session* session)
     renew();
 }
 
+RowsModel::Said RowsModel::saidOf(int row) const
+{
+    Said said;
+    const QHash<int, QByteArray> roles = roleNames();
+    for (auto role = roles.keyBegin(); role != roles.keyEnd(); ++role)
+        said[*role] = data(index(row), *role);
+    return said;
+}
+
+QList<int> RowsModel::otherwise(const Said& before, const Said& now)
+{
+    QList<int> roles;
+    for (auto said = now.begin(); said != now.end(); ++said)
+        if (before.value(said.key()) != said.value())
+            roles << said.key();
+    return roles;
+}
+
 const Solution* RowsModel::solution() const
 {
     return m_session && m_session->solution().prepared ? &m_session->solution() : nullptr;

@@ -16,6 +16,8 @@
 namespace tripoise {
 
 class RowsModel : public QAbstractListModel {
+    using Said = QHash<int, QVariant>; ///< by role
+
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -53,8 +55,9 @@ protected:
         for (std::size_t i = 0; i < kept; ++i) {
             if (rows[i] == next[i])
                 continue;
+            const Said said = saidOf(int(i));
             rows[i] = std::move(next[i]);
-            emit dataChanged(index(int(i)), index(int(i)));
+            emit dataChanged(index(int(i)), index(int(i)), otherwise(said, saidOf(int(i))));
         }
         if (kept < next.size()) {
             beginInsertRows({}, int(kept), int(next.size()) - 1);
@@ -67,6 +70,9 @@ protected:
     }
 
 private:
+    [[nodiscard]] Said saidOf(int row) const;
+    /// The roles that say another thing: the rest of the row need not be looked at again.
+    [[nodiscard]] static QList<int> otherwise(const Said& before, const Said& now);
     [[nodiscard]] const Candidate* candidate(const std::optional<std::size_t>& index) const;
 
     QPointer<Session> m_session;

@@ -4,6 +4,7 @@
 #include "wording/field_words.h"
 
 #include <cmath>
+#include <utility>
 
 namespace tripoise {
 
@@ -61,6 +62,12 @@ void NumberField::put(std::optional<double> value)
         emit cleared();
 }
 
+void NumberField::tell()
+{
+    emit changed();
+    emit remarked();
+}
+
 void NumberField::type(const QString& text)
 {
     if (!m_typing)
@@ -70,7 +77,7 @@ void NumberField::type(const QString& text)
     m_message.clear();
     const NumberRead read = readNumber(text, question());
     put(read.sound() ? std::optional(read.value) : m_before);
-    emit changed();
+    tell();
 }
 
 void NumberField::commit(const QString& text)
@@ -100,7 +107,7 @@ void NumberField::commit(const QString& text)
     }
     m_typing = false;
     emit finished();
-    emit changed();
+    tell();
 }
 
 void NumberField::complain(const NumberRead& read, const QString& typed)
@@ -123,7 +130,7 @@ void NumberField::forget()
     m_typing = false;
     m_message.clear();
     m_text = saidValue();
-    emit changed();
+    tell();
 }
 
 bool NumberField::takeBack()
@@ -148,7 +155,7 @@ void NumberField::step(int steps)
     m_message.clear();
     put(to);
     m_text = saidValue();
-    emit changed();
+    tell();
 }
 
 void NumberField::setValue(std::optional<double> value)
@@ -162,19 +169,17 @@ void NumberField::setValue(std::optional<double> value)
     m_typing = false;
     m_message.clear();
     m_text = saidValue();
-    emit changed();
+    tell();
 }
 
 void NumberField::setStandIn(std::optional<double> value, const QString& saidSo)
 {
     const QString words =
         saidSo.isEmpty() && value ? QStringLiteral("≈ %1").arg(said(*value)) : saidSo;
-    if (m_placeholder == words && m_standIn == value)
-        return;
     m_standIn = value;
     m_standInWords = saidSo;
-    m_placeholder = words;
-    emit changed();
+    if (std::exchange(m_placeholder, words) != words)
+        emit stoodIn();
 }
 
 void NumberField::setRemark(const QString& remark, bool odd)
@@ -183,7 +188,7 @@ void NumberField::setRemark(const QString& remark, bool odd)
         return;
     m_remark = remark;
     m_remarkIsOdd = odd;
-    emit changed();
+    emit remarked();
 }
 
 void NumberField::setLabel(const QString& label)
@@ -191,7 +196,7 @@ void NumberField::setLabel(const QString& label)
     if (m_spec.label == label)
         return;
     m_spec.label = label;
-    emit changed();
+    emit spoken();
 }
 
 void NumberField::speakAnew()
@@ -206,7 +211,9 @@ void NumberField::speakAnew()
     }
     if (m_standIn && m_standInWords.isEmpty())
         m_placeholder = QStringLiteral("≈ %1").arg(said(*m_standIn));
-    emit changed();
+    tell();
+    emit stoodIn();
+    emit spoken();
 }
 
 } // namespace tripoise

@@ -21,14 +21,14 @@ class NumberField : public QObject {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("belongs to a model")
-    Q_PROPERTY(QString label READ label NOTIFY changed)
+    Q_PROPERTY(QString label READ label NOTIFY spoken)
     Q_PROPERTY(QString text READ text NOTIFY changed)
-    Q_PROPERTY(QString placeholder READ placeholder NOTIFY changed)
-    Q_PROPERTY(QString unitLabel READ unitLabel NOTIFY changed)
-    Q_PROPERTY(bool inFeet READ inFeet NOTIFY changed)
-    Q_PROPERTY(QString rangeText READ rangeText NOTIFY changed)
-    Q_PROPERTY(QString message READ message NOTIFY changed)
-    Q_PROPERTY(QString level READ level NOTIFY changed)
+    Q_PROPERTY(QString placeholder READ placeholder NOTIFY stoodIn)
+    Q_PROPERTY(QString unitLabel READ unitLabel NOTIFY spoken)
+    Q_PROPERTY(bool inFeet READ inFeet NOTIFY spoken)
+    Q_PROPERTY(QString rangeText READ rangeText NOTIFY spoken)
+    Q_PROPERTY(QString message READ message NOTIFY remarked)
+    Q_PROPERTY(QString level READ level NOTIFY remarked)
     Q_PROPERTY(bool hasValue READ hasValue NOTIFY changed)
 
 public:
@@ -63,7 +63,10 @@ public:
     void speakAnew(); ///< language or units changed
 
 signals:
-    void changed();
+    void changed();  ///< what stands in it
+    void remarked(); ///< what is odd about it
+    void stoodIn();
+    void spoken(); ///< its name and unit
     void accepted(double value);
     void cleared();
     void finished(); ///< the keys left it
@@ -73,6 +76,7 @@ private:
     [[nodiscard]] QString said(double value) const;
     [[nodiscard]] QString saidValue() const; ///< empty without one
     void put(std::optional<double> value);
+    void tell(); ///< what stands in it, and what is odd about that
     void complain(const NumberRead& read, const QString& typed);
 
     FieldSpec m_spec;
