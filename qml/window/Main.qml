@@ -56,6 +56,7 @@ T.ApplicationWindow {
     Session { id: session }
     Documents { id: documents; session: session }
     Preferences { id: preferences; session: session }
+    Tidying { session: session }
 
     Binding { target: Look; property: "night"; value: preferences.night }
     Binding { target: Look; property: "textScale"; value: preferences.textScale }
