@@ -35,7 +35,7 @@ int runWindow(int argc, char** argv, const QString& file)
 {
     // A frame follows its edit at once: by itself the platform waits 5 ms for more to come.
     if (!qEnvironmentVariableIsSet("QT_QPA_UPDATE_IDLE_TIME"))
-        qputenv("QT_QPA_UPDATE_IDLE_TIME", "1");
+        qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
     QGuiApplication application(argc, argv);
     QQuickStyle::setStyle(QStringLiteral("Fusion")); // of the file dialogs
     QQmlApplicationEngine engine;

@@ -120,7 +120,7 @@ void TurnChart::paintLegend(QPainter& painter, const Theme& theme) const
     };
     const auto line = [&](const QColor& color, Qt::PenStyle style) {
         return [&painter, color, style](const QRectF& box) {
-            painter.setPen(QPen(color, 1.4, style));
+            painter.setPen(QPen(color, 1.0, style));
             painter.drawLine(QPointF(box.left(), box.center().y()),
                              QPointF(box.right(), box.center().y()));
         };
@@ -172,7 +172,7 @@ void TurnChart::paint(QPainter* painter)
         for (const TurnStep& step : turn)
             line << placeOf(fromTop(step), (step.*angle).deg());
         line << placeOf(360.0 + fromTop(turn.front()), (turn.front().*angle).deg());
-        painter->setPen(QPen(color, 1.4, style));
+        painter->setPen(QPen(color, 1.0, style));
         painter->drawPolyline(line);
     };
     trace(theme.soft, Qt::DashLine, &TurnStep::hip);

@@ -70,6 +70,10 @@ public:
     JointLabelPlace place(const JointAngle& angle, const LabelSpot* before) const
     {
         Search search{angle, before, std::numeric_limits<double>::infinity(), {}};
+        // The old spot first: where it does, few others are worth a look.
+        for (const Form& form : forms)
+            if (before && before->form == form.form)
+                look(search, form, *before, sizeOf(angle, form.form));
         for (const Form& form : forms)
             look(search, form);
         return search.found;
@@ -98,20 +102,25 @@ private:
         const int ringsHere = m_onBoard ? ringCount : ringsOnSheet;
         for (int ring = 0; ring < ringsHere; ++ring)
             for (int turn = -halfTurn; turn <= halfTurn; ++turn)
-                look(search, form, {ring, turn, form.form}, size,
-                     rings[static_cast<std::size_t>(ring)].cost + costOfTurn * std::abs(turn));
+                look(search, form, {ring, turn, form.form}, size);
         if (!m_onBoard)
             return;
         for (const int margin : {leftMargin, rightMargin})
             for (int step = -marginSteps; step <= marginSteps; ++step)
-                look(search, form, {margin, step, form.form}, size,
-                     costOfMargin + costOfMarginStep * std::abs(step));
+                look(search, form, {margin, step, form.form}, size);
     }
 
-    void look(Search& search, const Form& form, const LabelSpot& spot, const QSizeF& size,
-              double ofSpot) const
+    static double costOf(const LabelSpot& spot)
     {
-        double cost = form.cost + ofSpot;
+        const int steps = std::abs(spot.turn);
+        return spot.ring < ringCount
+                   ? rings[static_cast<std::size_t>(spot.ring)].cost + costOfTurn * steps
+                   : costOfMargin + costOfMarginStep * steps;
+    }
+
+    void look(Search& search, const Form& form, const LabelSpot& spot, const QSizeF& size) const
+    {
+        double cost = form.cost + costOf(spot);
         if (search.before && *search.before == spot)
             cost -= worthMoving;
         if (cost >= search.least)

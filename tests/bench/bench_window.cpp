@@ -140,7 +140,7 @@ int main(int argc, char** argv)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
-    qputenv("QT_QPA_UPDATE_IDLE_TIME", "1"); // as main() has it
+    qputenv("QT_QPA_UPDATE_IDLE_TIME", "0"); // as main() has it
     const OwnFolders folders;
     QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
     QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
