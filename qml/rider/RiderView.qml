@@ -1,6 +1,5 @@
 // SPDX-License-Identifier: MIT
 import QtQuick
-import QtQuick.Templates as T
 import Tripoise
 
 // The window turned to the rider: one bicycle at a time, large, in the same place; three reasons,
@@ -50,43 +49,19 @@ FocusScope {
             Accessible.name: qsTr("Which bicycle")
             Repeater {
                 model: drawing.choices
-                T.Button {
-                    id: choice
+                RadioChip {
                     required property var modelData
-                    readonly property bool current: drawing.which === modelData.which
                     objectName: "rides" + modelData.which
                     text: modelData.name
-                    font.family: Look.family
+                    checked: drawing.which === modelData.which
                     font.pixelSize: view.letters
-                    font.bold: current
+                    font.bold: checked
                     focusPolicy: Qt.NoFocus
                     padding: Look.hairGap
                     leftPadding: Look.wideGap
                     rightPadding: Look.wideGap
-                    implicitWidth: contentItem.implicitWidth + leftPadding + rightPadding
                     implicitHeight: contentItem.implicitHeight + topPadding + bottomPadding
-                    Accessible.role: Accessible.RadioButton
-                    Accessible.name: text
-                    Accessible.checkable: true
-                    Accessible.checked: current
                     onClicked: drawing.which = modelData.which
-                    contentItem: Text {
-                        text: choice.text
-                        font: choice.font
-                        color: choice.current ? Look.ink : Look.soft
-                    }
-                    background: Rectangle {
-                        color: choice.current || choice.hovered ? Look.tint : "transparent"
-                        radius: Look.radius
-                        border.width: 1
-                        border.color: choice.current ? Look.ink : Look.edge
-                        Rectangle {
-                            visible: choice.current
-                            anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
-                            height: 4
-                            color: Look.ink
-                        }
-                    }
                 }
             }
         }
