@@ -3,7 +3,7 @@
 
 namespace tripoise {
 
-RowsModel::RowsModel(QObject* parent) : QAbstractListModel(parent) {}
+RowsModel::RowsModel(QObject* parent) : RowList(parent) {}
 
 void RowsModel::setSession(Session* session)
 {
