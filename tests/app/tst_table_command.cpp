@@ -117,7 +117,7 @@ private slots:
         QVERIFY(std::abs(wrong.at("agrees_with_rest").get<double>() - 563.28) < 0.01);
         QVERIFY(!wrong.at("indistinguishable_from").empty());
         QCOMPARE(json.at("sizes")[1].at("closed").get<bool>(), false);
-        QCOMPARE(json.at("not_understood"), Json::array({{{"text", "Flux"}, {"line", 11}}}));
+        QVERIFY(json.at("not_understood") == Json::array({{{"text", "Flux"}, {"line", 11}}}));
     }
 
     void shouldSayItInWords()

@@ -2,6 +2,7 @@
 //
 // A maker's table becomes candidates in the real window, by real clicks and keys; with a typing
 // error in it, a heading nobody knows, and prose first.
+#include "window/warnings.h"
 #include "window/window_fixture.h"
 #include "window/written.h"
 
@@ -17,16 +18,6 @@ using namespace tripoise;
 using namespace tripoise::test;
 
 namespace {
-
-QStringList warnings;
-QtMessageHandler before = nullptr;
-
-void gather(QtMsgType type, const QMessageLogContext& context, const QString& text)
-{
-    if (type != QtDebugMsg && type != QtInfoMsg)
-        warnings << text;
-    before(type, context, text);
-}
 
 QString textOfTable(const char* name)
 {
@@ -50,11 +41,11 @@ class TestTableSheet : public QObject {
 private slots:
     void initTestCase()
     {
-        before = qInstallMessageHandler(gather);
+        Warnings::gather();
         QVERIFY(QDir().mkpath(QStringLiteral(TRIPOISE_PICTURES)));
     }
-    void init() { warnings.clear(); }
-    void cleanup() { QCOMPARE(warnings, QStringList()); }
+    void init() { (void)Warnings::taken(); }
+    void cleanup() { QCOMPARE(Warnings::taken(), QStringList()); }
 
     /// Copied off a page, corrected by one click, a size left out: the rest are candidates, decided
     /// on, and kept for the next rider.
