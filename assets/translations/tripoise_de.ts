@@ -583,6 +583,14 @@
         <source>All files (*)</source>
         <translation>Alle Dateien (*)</translation>
     </message>
+    <message>
+        <source>Geometry tables (*.csv *.tsv *.txt)</source>
+        <translation>Geometrietabellen (*.csv *.tsv *.txt)</translation>
+    </message>
+    <message>
+        <source>Fittings (*.json)</source>
+        <translation>Anpassungen (*.json)</translation>
+    </message>
 </context>
 <context>
     <name>Fold</name>
@@ -689,8 +697,24 @@
         <translation>Aus Datei …</translation>
     </message>
     <message>
-        <source>A frame file; it can be dropped on the window too</source>
-        <translation>Eine Rahmendatei; sie kann auch ins Fenster gezogen werden</translation>
+        <source>From a table…</source>
+        <translation>Aus einer Tabelle…</translation>
+    </message>
+    <message>
+        <source>The maker&apos;s geometry table, copied off its page or out of a file (Ctrl+T)</source>
+        <translation>Die Geometrietabelle des Herstellers, von seiner Seite kopiert oder aus einer Datei (Strg+T)</translation>
+    </message>
+    <message>
+        <source>Frames kept…</source>
+        <translation>Gemerkte Rahmen…</translation>
+    </message>
+    <message>
+        <source>Frames read before (Ctrl+K)</source>
+        <translation>Früher gelesene Rahmen (Strg+K)</translation>
+    </message>
+    <message>
+        <source>A frame file or a table; it can be dropped on the window too</source>
+        <translation>Eine Rahmendatei oder eine Tabelle; sie kann auch auf das Fenster gezogen werden</translation>
     </message>
 </context>
 <context>
@@ -823,6 +847,36 @@
             <numerusform>%n Punkt entscheidet nichts</numerusform>
             <numerusform>%n Punkte entscheiden nichts</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>LibrarySheet</name>
+    <message>
+        <source>Frames kept</source>
+        <translation>Gemerkte Rahmen</translation>
+    </message>
+    <message>
+        <source>None yet. A frame is kept when its geometry table is read.</source>
+        <translation>Noch keine. Ein Rahmen wird gemerkt, wenn seine Geometrietabelle gelesen wird.</translation>
+    </message>
+    <message>
+        <source>Keep %1 no longer</source>
+        <translation>%1 nicht länger merken</translation>
+    </message>
+    <message>
+        <source>From a table…</source>
+        <translation>Aus einer Tabelle…</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+</context>
+<context>
+    <name>MeaningMenu</name>
+    <message>
+        <source>What this column is</source>
+        <translation>Was diese Spalte ist</translation>
     </message>
 </context>
 <context>
@@ -1344,6 +1398,107 @@
     </message>
 </context>
 <context>
+    <name>TableGrid</name>
+    <message>
+        <source>What is understood of the table stands here, with every figure as it is given, as it follows from the others, or as it contradicts them.</source>
+        <translation>Hier steht, was von der Tabelle verstanden ist, mit jeder Zahl, wie sie angegeben ist, wie sie aus den anderen folgt oder wie sie ihnen widerspricht.</translation>
+    </message>
+    <message>
+        <source>Geometry table, %1</source>
+        <translation>Geometrietabelle, %1</translation>
+    </message>
+    <message>
+        <source>becomes a candidate</source>
+        <translation>wird ein Kandidat</translation>
+    </message>
+    <message>
+        <source>As printed · as understood</source>
+        <translation>Wie gedruckt · wie verstanden</translation>
+    </message>
+    <message>
+        <source>Say what this column is</source>
+        <translation>Sagen, was diese Spalte ist</translation>
+    </message>
+    <message>
+        <source>not understood</source>
+        <translation>nicht verstanden</translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation>ausgelassen</translation>
+    </message>
+    <message>
+        <source>≈ follows from the other figures · ? assumed · framed: contradicts its size, a click takes what would agree · underlined: the fault could be here as well · dotted: out of the run of sizes</source>
+        <translation>≈ folgt aus den anderen Zahlen · ? angenommen · umrahmt: widerspricht seiner Größe, ein Klick nimmt, was passen würde · unterstrichen: der Fehler könnte ebenso hier liegen · gepunktet: fällt aus der Reihe der Größen</translation>
+    </message>
+</context>
+<context>
+    <name>TableSheet</name>
+    <message>
+        <source>Geometry table</source>
+        <translation>Geometrietabelle</translation>
+    </message>
+    <message>
+        <source>Back (Esc); the text stays here</source>
+        <translation>Zurück (Esc); der Text bleibt hier</translation>
+    </message>
+    <message>
+        <source>what stands here</source>
+        <translation>was hier steht</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation>Tabelle</translation>
+    </message>
+    <message>
+        <source>Model</source>
+        <translation>Modell</translation>
+    </message>
+    <message>
+        <source>Keep the frame for other riders</source>
+        <translation>Den Rahmen für andere Fahrer merken</translation>
+    </message>
+    <message>
+        <source>It is kept under its model&apos;s name</source>
+        <translation>Er wird unter dem Namen seines Modells gemerkt</translation>
+    </message>
+</context>
+<context>
+    <name>TableTextPane</name>
+    <message>
+        <source>Paste</source>
+        <translation>Einfügen</translation>
+    </message>
+    <message>
+        <source>In place of what stands here</source>
+        <translation>Anstelle dessen, was hier steht</translation>
+    </message>
+    <message>
+        <source>From a file…</source>
+        <translation>Aus einer Datei…</translation>
+    </message>
+    <message>
+        <source>Away with this text</source>
+        <translation>Diesen Text wegnehmen</translation>
+    </message>
+    <message>
+        <source>The table&apos;s text</source>
+        <translation>Der Text der Tabelle</translation>
+    </message>
+    <message>
+        <source>Copy the geometry table off the maker&apos;s page, and paste it here. Sizes across or down, in any units, with headings in English, German, French, Italian, Spanish or Dutch.</source>
+        <translation>Die Geometrietabelle von der Seite des Herstellers kopieren und hier einfügen. Größen nebeneinander oder untereinander, in beliebigen Einheiten, mit Überschriften auf Englisch, Deutsch, Französisch, Italienisch, Spanisch oder Niederländisch.</translation>
+    </message>
+    <message>
+        <source>Only the beginning is shown.</source>
+        <translation>Nur der Anfang ist zu sehen.</translation>
+    </message>
+</context>
+<context>
     <name>TodaySection</name>
     <message>
         <source>Ridden today</source>
@@ -1526,10 +1681,6 @@
         <translation>neue Anpassung</translation>
     </message>
     <message>
-        <source>open a fitting or a frame file</source>
-        <translation>Anpassung oder Rahmendatei öffnen</translation>
-    </message>
-    <message>
         <source>save</source>
         <translation>speichern</translation>
     </message>
@@ -1612,6 +1763,18 @@
     <message>
         <source>Ctrl+1 … 6</source>
         <translation>Strg+1 … 6</translation>
+    </message>
+    <message>
+        <source>open a fitting, a frame file or a table</source>
+        <translation>eine Anpassung, eine Rahmendatei oder eine Tabelle öffnen</translation>
+    </message>
+    <message>
+        <source>sizes from a geometry table</source>
+        <translation>Größen aus einer Geometrietabelle</translation>
+    </message>
+    <message>
+        <source>sizes of a frame that was kept</source>
+        <translation>Größen eines gemerkten Rahmens</translation>
     </message>
 </context>
 <context>
@@ -4525,6 +4688,150 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <source>price</source>
         <translation>Preis</translation>
     </message>
+    <message>
+        <source>follows from the other figures</source>
+        <translation>folgt aus den anderen Zahlen</translation>
+    </message>
+    <message>
+        <source>assumed, as nothing in the table tells it</source>
+        <translation>angenommen, da nichts in der Tabelle es sagt</translation>
+    </message>
+    <message>
+        <source>not understood, and left out</source>
+        <translation>nicht verstanden und ausgelassen</translation>
+    </message>
+    <message>
+        <source>taken as %1; a click goes back to the printed %2</source>
+        <translation>als %1 genommen; ein Klick geht zurück zu den gedruckten %2</translation>
+    </message>
+    <message>
+        <source>A click takes %1.</source>
+        <translation>Ein Klick nimmt %1.</translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <comment>size, column: figure</comment>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Take %1</source>
+        <translation>%1 nehmen</translation>
+    </message>
+    <message>
+        <source>Read as headed</source>
+        <translation>Wie überschrieben lesen</translation>
+    </message>
+    <message>
+        <source>Take the other</source>
+        <translation>Die andere nehmen</translation>
+    </message>
+    <message>
+        <source>Say what it is…</source>
+        <translation>Sagen, was es ist…</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Merken</translation>
+    </message>
+    <message>
+        <source>Add sizes</source>
+        <translation>Größen dazu</translation>
+    </message>
+    <message numerus="yes">
+        <source>Add %n size(s) and keep the frame</source>
+        <translation>
+            <numerusform>%n Größe dazu, und den Rahmen merken</numerusform>
+            <numerusform>%n Größen dazu, und den Rahmen merken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Add %n size(s)</source>
+        <translation>
+            <numerusform>%n Größe dazu</numerusform>
+            <numerusform>%n Größen dazu</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A column without a heading is not understood.</source>
+        <translation>Eine Spalte ohne Überschrift ist nicht verstanden.</translation>
+    </message>
+    <message>
+        <source>“%1” is not understood, and left out.</source>
+        <translation>„%1“ ist nicht verstanden und ausgelassen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more line(s) that are not understood</source>
+        <translation>
+            <numerusform>… und %n weitere Zeile, die nicht verstanden ist</numerusform>
+            <numerusform>… und %n weitere Zeilen, die nicht verstanden sind</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>sizes, columns</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s)</source>
+        <translation>
+            <numerusform>%n Größe</numerusform>
+            <numerusform>%n Größen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n column(s) understood</source>
+        <translation>
+            <numerusform>%n Spalte verstanden</numerusform>
+            <numerusform>%n Spalten verstanden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No candidate without %1.</source>
+        <translation>Kein Kandidat ohne %1.</translation>
+    </message>
+    <message>
+        <source>leave it out</source>
+        <translation>auslassen</translation>
+    </message>
+    <message>
+        <source>%1 out of a table</source>
+        <translation>%1 aus einer Tabelle</translation>
+    </message>
+    <message>
+        <source>%1 of %2 out of a table</source>
+        <comment>2 sizes of Weir</comment>
+        <translation>%1 von %2 aus einer Tabelle</translation>
+    </message>
+    <message>
+        <source>%1 of %2, kept</source>
+        <comment>2 sizes of Weir</comment>
+        <translation>%1 von %2, gemerkt</translation>
+    </message>
+    <message>
+        <source>Read as headed, %1 contradicts %2 of %3 sizes; taken for %4 it would contradict %5.</source>
+        <translation>Wie überschrieben gelesen, widerspricht %1 %2 von %3 Größen; als %4 genommen wären es %5.</translation>
+    </message>
+    <message>
+        <source>%1: %2 is taken as %3; %4 is printed.</source>
+        <translation>%1: %2 ist als %3 genommen; gedruckt ist %4.</translation>
+    </message>
+    <message>
+        <source>The text: %1</source>
+        <translation>Der Text: %1</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Zeile %1: %2</translation>
+    </message>
+    <message>
+        <source>Line %1, %2: %3</source>
+        <comment>line, column, what is wrong</comment>
+        <translation>Zeile %1, %2: %3</translation>
+    </message>
+    <message>
+        <source>Back to %1</source>
+        <translation>Zurück zu %1</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
@@ -4607,6 +4914,17 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     </message>
 </context>
 <context>
+    <name>tripoise::LibraryModel</name>
+    <message>
+        <source>Not added: a fitting holds %1 sizes at most.</source>
+        <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
+    </message>
+    <message>
+        <source>It is still kept: %1.</source>
+        <translation>Er ist noch gemerkt: %1.</translation>
+    </message>
+</context>
+<context>
     <name>tripoise::RiderModel</name>
     <message>
         <source>name</source>
@@ -4646,6 +4964,37 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     <message>
         <source>standard</source>
         <translation>Norm</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::TablePage</name>
+    <message>
+        <source>There is no text in the clipboard.</source>
+        <translation>In der Zwischenablage ist kein Text.</translation>
+    </message>
+    <message>
+        <source>%1 is not a file on this computer.</source>
+        <translation>%1 ist keine Datei auf diesem Rechner.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: it is too large to be a geometry table.</source>
+        <translation>%1 wurde nicht geöffnet: zu groß für eine Geometrietabelle.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: %2.</source>
+        <translation>%1 wurde nicht geöffnet: %2.</translation>
+    </message>
+    <message>
+        <source>%1 was not opened: it holds no text.</source>
+        <translation>%1 wurde nicht geöffnet: es ist kein Text darin.</translation>
+    </message>
+    <message>
+        <source>Not added: a fitting holds %1 sizes at most.</source>
+        <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
+    </message>
+    <message>
+        <source>The frame could not be kept: %1. Without keeping it, the sizes can be added.</source>
+        <translation>Der Rahmen konnte nicht gemerkt werden: %1. Ohne ihn zu merken, können die Größen dazu.</translation>
     </message>
 </context>
 </TS>

@@ -53,5 +53,40 @@
             <numerusform>%n more</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Add %n size(s) and keep the frame</source>
+        <translation>
+            <numerusform>Add %n size and keep the frame</numerusform>
+            <numerusform>Add %n sizes and keep the frame</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Add %n size(s)</source>
+        <translation>
+            <numerusform>Add %n size</numerusform>
+            <numerusform>Add %n sizes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>… and %n more line(s) that are not understood</source>
+        <translation>
+            <numerusform>… and %n more line that is not understood</numerusform>
+            <numerusform>… and %n more lines that are not understood</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n size(s)</source>
+        <translation>
+            <numerusform>%n size</numerusform>
+            <numerusform>%n sizes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n column(s) understood</source>
+        <translation>
+            <numerusform>%n column understood</numerusform>
+            <numerusform>%n columns understood</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

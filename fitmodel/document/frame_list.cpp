@@ -3,6 +3,7 @@
 
 #include "document/lacks.h"
 
+#include <algorithm>
 #include <charconv>
 #include <string_view>
 #include <utility>
@@ -31,6 +32,37 @@ void moveDown(KeptJson& piece, std::size_t from)
     piece.path.replace(framesPath.size(), digits, std::to_string(from - 1));
 }
 
+template <typename Value>
+void overlay(std::optional<Value>& under, const std::optional<Value>& over)
+{
+    if (over)
+        under = over;
+}
+
+/// The geometry is one table's; of the rest, what is stated.
+void overlay(FrameSize& under, const FrameSize& over)
+{
+    under.geometry = over.geometry;
+    overlay(under.wheel.beadSeatMm, over.wheel.beadSeatMm);
+    overlay(under.wheel.tyreMm, over.wheel.tyreMm);
+    overlay(under.wheel.maxTyreMm, over.wheel.maxTyreMm);
+    overlay(under.wheel.mudguard, over.wheel.mudguard);
+    overlay(under.headset.upperMm, over.headset.upperMm);
+    overlay(under.headset.lowerMm, over.headset.lowerMm);
+    overlay(under.headset.steererMm, over.headset.steererMm);
+    overlay(under.headset.steererLengthMm, over.headset.steererLengthMm);
+    overlay(under.headset.material, over.headset.material);
+    overlay(under.headset.maxSpacersMm, over.headset.maxSpacersMm);
+    overlay(under.post.diameterMm, over.post.diameterMm);
+    overlay(under.post.lengthMm, over.post.lengthMm);
+    overlay(under.post.offsetMm, over.post.offsetMm);
+    overlay(under.post.insertionMm, over.post.insertionMm);
+    overlay(under.post.frameInsertionMm, over.post.frameInsertionMm);
+    overlay(under.maxSystemKg, over.maxSystemKg);
+    overlay(under.massKg, over.massKg);
+    overlay(under.price, over.price);
+}
+
 } // namespace
 
 Fitting withoutFrame(Fitting fitting, std::size_t index)
@@ -57,6 +89,21 @@ Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model, st
     }
     fitting.frames[index].model = std::move(model);
     fitting.frames[index].size = std::move(size);
+    return fitting;
+}
+
+Fitting withFrames(Fitting fitting, const std::vector<FrameSize>& sizes)
+{
+    for (const FrameSize& size : sizes) {
+        const auto same =
+            std::find_if(fitting.frames.begin(), fitting.frames.end(), [&](const FrameSize& frame) {
+                return frame.model == size.model && frame.size == size.size;
+            });
+        if (same == fitting.frames.end())
+            fitting.frames.push_back(size);
+        else
+            overlay(*same, size);
+    }
     return fitting;
 }
 

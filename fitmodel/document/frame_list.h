@@ -15,4 +15,8 @@ namespace tripoise {
 [[nodiscard]] Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model,
                                      std::string size);
 
+/// A fitting with these sizes: one that it has by that name gets what they state and keeps the
+/// rest; the others come after its own.
+[[nodiscard]] Fitting withFrames(Fitting fitting, const std::vector<FrameSize>& sizes);
+
 } // namespace tripoise

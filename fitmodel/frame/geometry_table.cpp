@@ -2,6 +2,7 @@
 #include "frame/geometry_table.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tripoise {
 
@@ -10,6 +11,11 @@ const Entry* entryOf(Column column, const TableSize& size)
     const auto found = std::find_if(size.entries.begin(), size.entries.end(),
                                     [&](const Entry& entry) { return entry.column == column; });
     return found == size.entries.end() ? nullptr : &*found;
+}
+
+double asPrinted(double value, const Entry& entry)
+{
+    return entry.step > 0.0 ? std::round(value / entry.step) * entry.step : value;
 }
 
 GeometryTable corrected(GeometryTable table, std::size_t size, Column column, double value)

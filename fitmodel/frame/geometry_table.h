@@ -37,6 +37,9 @@ struct GeometryTable {
 
 [[nodiscard]] const Entry* entryOf(Column column, const TableSize& size);
 
+/// A value as finely as the entry is printed.
+[[nodiscard]] double asPrinted(double value, const Entry& entry);
+
 /// A table in which one value is another; as it was when there is no such entry.
 [[nodiscard]] GeometryTable corrected(GeometryTable table, std::size_t size, Column column,
                                       double value);

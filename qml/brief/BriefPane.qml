@@ -7,6 +7,9 @@ Item {
     id: pane
     required property Session session
     required property Documents documents
+    signal tableAsked()
+    signal keptAsked()
+    signal filePicked(url file)
 
     function takeFocus() {
         riderSection.open = true
@@ -48,6 +51,9 @@ Item {
                 session: pane.session
                 documents: pane.documents
                 width: column.width
+                onTableAsked: pane.tableAsked()
+                onKeptAsked: pane.keptAsked()
+                onFilePicked: file => pane.filePicked(file)
             }
             BoxSection {
                 objectName: "boxSection"

@@ -9,6 +9,9 @@ Fold {
     required property Session session
     required property Documents documents
     readonly property alias frames: frames
+    signal tableAsked()
+    signal keptAsked()
+    signal filePicked(url file)
 
     title: qsTr("Candidate sizes")
     summary: frames.summary
@@ -58,10 +61,23 @@ Fold {
             onClicked: section.openNew(frames.add())
         }
         InkButton {
+            objectName: "frameTable"
+            iconName: "copy"
+            text: qsTr("From a table…")
+            hint: qsTr("The maker's geometry table, copied off its page or out of a file (Ctrl+T)")
+            onClicked: section.tableAsked()
+        }
+        InkButton {
+            objectName: "frameKept"
+            text: qsTr("Frames kept…")
+            hint: qsTr("Frames read before (Ctrl+K)")
+            onClicked: section.keptAsked()
+        }
+        InkButton {
             objectName: "frameFile"
             iconName: "file"
             text: qsTr("From a file…")
-            hint: qsTr("A frame file; it can be dropped on the window too")
+            hint: qsTr("A frame file or a table; it can be dropped on the window too")
             onClicked: {
                 picker.active = true
                 picker.item.pick("open", section.documents.folderUrl, "")
@@ -75,7 +91,7 @@ Fold {
         source: "FilePicker.qml"
         Connections {
             target: picker.item
-            function onPicked(url) { section.documents.drop(url) }
+            function onPicked(url) { section.filePicked(url) }
         }
     }
 }

@@ -28,16 +28,5 @@ Flickable {
         }
     }
 
-    T.ScrollBar.vertical: T.ScrollBar {
-        id: bar
-        visible: policy !== T.ScrollBar.AlwaysOff
-        policy: scroll.contentHeight > scroll.height ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
-        implicitWidth: 8
-        padding: 1
-        minimumSize: 0.08
-        contentItem: Rectangle {
-            radius: Look.radius
-            color: bar.pressed || bar.hovered ? Look.ink : Look.edge
-        }
-    }
+    T.ScrollBar.vertical: InkScrollBar {}
 }

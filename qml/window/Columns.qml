@@ -22,6 +22,9 @@ ColumnLayout {
     property string beside: "brief" // asked for last, of the two
 
     spacing: 0
+    signal tableAsked()
+    signal keptAsked()
+    signal filePicked(url file)
 
     function bring(name: string) {
         foremost = name
@@ -81,6 +84,9 @@ ColumnLayout {
             T.SplitView.minimumWidth: 240
             session: columns.session
             documents: columns.documents
+            onTableAsked: columns.tableAsked()
+            onKeptAsked: columns.keptAsked()
+            onFilePicked: file => columns.filePicked(file)
         }
         BoardPane {
             id: board

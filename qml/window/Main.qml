@@ -66,9 +66,11 @@ T.ApplicationWindow {
         session: session
         preferences: preferences
         onNewAsked: unsaved.ask(() => documents.newFitting())
-        onOpenAsked: unsaved.ask(() => picker.pick("open"))
+        onOpenAsked: picker.pick("open")
         onSaveAsked: root.save()
         onSaveAsAsked: picker.pick("save")
+        onTableAsked: root.showTable()
+        onKeptAsked: root.showKept()
         onBriefAsked: columns.focusOn("brief")
         onBoardAsked: columns.focusOn("board")
         onDecisionAsked: columns.focusOn("decision")
@@ -78,6 +80,14 @@ T.ApplicationWindow {
         onAdvisedAsked: columns.board.backToAdvised()
     }
 
+    function showTable() {
+        tableSheet.active = true
+        tableSheet.item.show()
+    }
+    function showKept() {
+        librarySheet.active = true
+        librarySheet.item.show()
+    }
     function save() {
         if (!documents.filePath || documents.readOnly)
             picker.pick("save")
@@ -114,6 +124,9 @@ T.ApplicationWindow {
             session: session
             documents: documents
             preferences: preferences
+            onTableAsked: root.showTable()
+            onKeptAsked: root.showKept()
+            onFilePicked: file => root.dropped(file)
         }
     }
 
@@ -140,10 +153,14 @@ T.ApplicationWindow {
         }
     }
     function dropped(url: url) {
-        if (documents.isFrameFile(url))
+        if (documents.isFrameFile(url)) {
             documents.drop(url)
-        else
+        } else if (documents.isTableFile(url)) {
+            tableSheet.active = true
+            tableSheet.item.showFile(url)
+        } else {
             unsaved.ask(() => documents.drop(url))
+        }
     }
 
     Loader { // file dialogs are loaded when first wanted
@@ -161,13 +178,29 @@ T.ApplicationWindow {
             target: picker.item
             function onPicked(url) {
                 if (picker.purpose === "open")
-                    documents.drop(url) // a frame file as well
+                    root.dropped(url)
                 else if (documents.saveAs(url) && unsaved.saving)
                     unsaved.proceed()
                 else
                     unsaved.forget()
             }
             function onLeft() { unsaved.forget() }
+        }
+    }
+    Loader { // made when first wanted
+        id: tableSheet
+        active: false
+        sourceComponent: TableSheet {
+            session: root.session
+            folder: root.documents.folderUrl
+        }
+    }
+    Loader {
+        id: librarySheet
+        active: false
+        sourceComponent: LibrarySheet {
+            session: root.session
+            onTableAsked: root.showTable()
         }
     }
     UnsavedSheet {

@@ -21,7 +21,6 @@ T.Popup {
         radius: Look.radius
     }
     T.Overlay.modal: Rectangle {
-        color: Look.paper
-        opacity: 0.7
+        color: Qt.alpha(Look.paper, 0.7)
     }
 }

@@ -9,11 +9,13 @@ Item {
     required property Preferences preferences
     readonly property list<WindowKey> all: [
         WindowKey { keys: "Ctrl+N"; what: qsTr("new fitting"); onActivated: list.newAsked() },
-        WindowKey { keys: "Ctrl+O"; what: qsTr("open a fitting or a frame file"); onActivated: list.openAsked() },
+        WindowKey { keys: "Ctrl+O"; what: qsTr("open a fitting, a frame file or a table"); onActivated: list.openAsked() },
         WindowKey { keys: "Ctrl+S"; what: qsTr("save"); onActivated: list.saveAsked() },
         WindowKey { keys: "Ctrl+Shift+S"; what: qsTr("save under another name"); onActivated: list.saveAsAsked() },
         WindowKey { keys: "Ctrl+Z"; what: qsTr("undo"); onActivated: list.session.undo() },
         WindowKey { keys: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: list.session.redo() },
+        WindowKey { keys: "Ctrl+T"; what: qsTr("sizes from a geometry table"); onActivated: list.tableAsked() },
+        WindowKey { keys: "Ctrl+K"; what: qsTr("sizes of a frame that was kept"); onActivated: list.keptAsked() },
         WindowKey { keys: "F2"; what: qsTr("to the brief"); onActivated: list.briefAsked() },
         WindowKey { keys: "F3"; what: qsTr("to the drawing"); onActivated: list.boardAsked() },
         WindowKey { keys: "F4"; what: qsTr("to the decision"); onActivated: list.decisionAsked() },
@@ -39,6 +41,8 @@ Item {
     signal openAsked()
     signal saveAsked()
     signal saveAsAsked()
+    signal tableAsked()
+    signal keptAsked()
     signal briefAsked()
     signal boardAsked()
     signal decisionAsked()

@@ -48,10 +48,14 @@ std::variant<std::string, Problem> bytesOf(const QString& path, const std::strin
     if (path == QLatin1String("-")) {
         if (!file.open(stdin, QIODevice::ReadOnly))
             return notReadable(file.errorString(), wanted);
-        std::string bytes = file.read(mostBytes + 1).toStdString();
-        if (bytes.size() > mostBytes)
-            return tooLarge(qint64(bytes.size()));
-        return bytes;
+        QByteArray bytes; // a pipe gives what it has so far
+        for (QByteArray more = file.read(mostBytes + 1);
+             !more.isEmpty() && bytes.size() <= qsizetype(mostBytes);
+             more = file.read(mostBytes + 1))
+            bytes += more;
+        if (bytes.size() > qsizetype(mostBytes))
+            return tooLarge(bytes.size());
+        return bytes.toStdString();
     }
     if (QFileInfo(path).isDir())
         return notReadable(Words::tr("a folder"), wanted);

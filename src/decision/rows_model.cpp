@@ -3,7 +3,7 @@
 
 namespace tripoise {
 
-RowsModel::RowsModel(QObject* parent) : QAbstractListModel(parent) {}
+RowsModel::RowsModel(QObject* parent) : RowList(parent) {}
 
 void RowsModel::setSession(Session* session)
 {
@@ -19,24 +19,6 @@ void RowsModel::setSession(Session* session)
     }
     emit sessionChanged();
     renew();
-}
-
-RowsModel::Said RowsModel::saidOf(int row) const
-{
-    Said said;
-    const QHash<int, QByteArray> roles = roleNames();
-    for (auto role = roles.keyBegin(); role != roles.keyEnd(); ++role)
-        said[*role] = data(index(row), *role);
-    return said;
-}
-
-QList<int> RowsModel::otherwise(const Said& before, const Said& now)
-{
-    QList<int> roles;
-    for (auto said = now.begin(); said != now.end(); ++said)
-        if (before.value(said.key()) != said.value())
-            roles << said.key();
-    return roles;
 }
 
 const Solution* RowsModel::solution() const

@@ -167,6 +167,14 @@ bool Documents::isFrameFile(const QUrl& file) const
     return file.isLocalFile() && isFrameModel(file.toLocalFile());
 }
 
+bool Documents::isTableFile(const QUrl& file) const
+{
+    static const QStringList suffixes{QStringLiteral("csv"), QStringLiteral("tsv"),
+                                      QStringLiteral("tab"), QStringLiteral("txt")};
+    return file.isLocalFile()
+           && suffixes.contains(QFileInfo(file.toLocalFile()).suffix().toLower());
+}
+
 bool Documents::drop(const QUrl& file)
 {
     if (!isFrameFile(file))

@@ -45,6 +45,7 @@ public:
     /// A fitting is opened; a frame file's sizes become candidates.
     Q_INVOKABLE bool drop(const QUrl& file);
     Q_INVOKABLE bool isFrameFile(const QUrl& file) const;
+    Q_INVOKABLE bool isTableFile(const QUrl& file) const; ///< by its name
     Q_INVOKABLE bool save();
     Q_INVOKABLE bool saveAs(const QUrl& file);
     Q_INVOKABLE QString nameOf(const QString& path) const;

@@ -206,7 +206,9 @@ QString tableProblem(const Problem& problem, const QString& value)
     }
 }
 
-QString text(const Problem& problem)
+} // namespace
+
+QString reasonOf(const Problem& problem)
 {
     const QString value = QString::fromStdString(problem.value).trimmed();
     const QStringList names = namesOf(problem);
@@ -268,13 +270,11 @@ QString text(const Problem& problem)
     }
 }
 
-} // namespace
-
 QString sentence(const Problem& problem)
 {
     const QString path =
         problem.path.empty() ? Words::tr("the document") : QString::fromStdString(problem.path);
-    return Words::tr("%1: %2").arg(path, text(problem));
+    return Words::tr("%1: %2").arg(path, reasonOf(problem));
 }
 
 } // namespace tripoise

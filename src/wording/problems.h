@@ -7,6 +7,9 @@
 
 namespace tripoise {
 
+/// What is there and what would be accepted, without the path.
+[[nodiscard]] QString reasonOf(const Problem& problem);
+
 /// One line: the path, what is there, what would be accepted.
 [[nodiscard]] QString sentence(const Problem& problem);
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/table_words.h"
 
+#include "wording/entry_words.h"
 #include "wording/words.h"
 
 #include <QStringList>
@@ -86,18 +87,6 @@ bool anyOf(Origin origin, const ClosedTable& closed)
     });
 }
 
-/// What is missing of a size, once for all sizes that lack the same.
-QStringList missing(const ClosedTable& closed)
-{
-    QStringList sentences;
-    for (const ClosedSize& size : closed.sizes)
-        for (const UnknownColumn& unknown : size.unknown)
-            if (const QString text = sentence(unknown);
-                !text.isEmpty() && !sentences.contains(text))
-                sentences << text;
-    return sentences;
-}
-
 } // namespace
 
 QString nameOf(Column column)
@@ -178,6 +167,62 @@ QString sentence(const UnknownColumn& unknown)
         .arg(nameOf(unknown.column), listed(purposes));
 }
 
+QStringList missingOf(const ClosedTable& closed)
+{
+    QStringList sentences;
+    for (const ClosedSize& size : closed.sizes)
+        for (const UnknownColumn& unknown : size.unknown)
+            if (const QString text = sentence(unknown);
+                !text.isEmpty() && !sentences.contains(text))
+                sentences << text;
+    return sentences;
+}
+
+QString proposal(const Redefinition& one)
+{
+    return Words::tr("Read as headed, %1 contradicts %2 of %3 sizes; taken for %4 it would "
+                     "contradict %5.")
+        .arg(nameOf(one.column), plain(double(one.contradicted)), plain(double(one.of)),
+             nameOf(one.takenAs), plain(double(one.contradictedStill)));
+}
+
+QString anglesRoundedText()
+{
+    return Words::tr("The angles agree only if they are rounded to half degrees.");
+}
+
+QString lineUnknownText(const TableText& text)
+{
+    return Words::tr("Line %1 is not understood: %2")
+        .arg(plain(double(text.line)), QString::fromStdString(text.text));
+}
+
+QString entryText(const Entry& entry)
+{
+    // As many figures as are printed, but for what another unit brought along.
+    const double step = std::max(entry.step, 0.01);
+    const int decimals = step < 0.095 ? 2 : step < 0.95 ? 1 : 0;
+    const bool angle = unitOf(entry.column) == ColumnUnit::Degree;
+    const auto figure = [&](double value) {
+        const bool whole = !angle && std::abs(value - std::round(value)) < 0.005;
+        return plain(value, whole ? 0 : decimals);
+    };
+    return entry.high ? Words::tr("%1–%2", "from, to").arg(figure(entry.value), figure(*entry.high))
+                      : figure(entry.value);
+}
+
+QString standInFigure(const ClosedValue& value)
+{
+    return standInText(value.value, unitOf(value.column) == ColumnUnit::Degree ? 1 : 0);
+}
+
+QString correctedSentence(const std::string& size, Column column, double printed, double taken)
+{
+    return Words::tr("%1: %2 is taken as %3; %4 is printed.")
+        .arg(QString::fromStdString(size), nameOf(column), figureOf(column, taken),
+             figureOf(column, printed));
+}
+
 QString closedTableText(const ReadTable& read, const ClosedTable& closed)
 {
     QString text;
@@ -196,11 +241,10 @@ QString closedTableText(const ReadTable& read, const ClosedTable& closed)
     for (const UnusualValue& one : closed.unusual)
         told << sentence(one, closed);
     if (closed.anglesRoundedCoarsely)
-        told << Words::tr("The angles agree only if they are rounded to half degrees.");
-    told << missing(closed);
+        told << anglesRoundedText();
+    told << missingOf(closed);
     for (const TableText& one : read.notUnderstood)
-        told << Words::tr("Line %1 is not understood: %2")
-                    .arg(plain(double(one.line)), QString::fromStdString(one.text));
+        told << lineUnknownText(one);
     if (!told.isEmpty())
         text += u'\n' + told.join(u'\n') + u'\n';
     return text;

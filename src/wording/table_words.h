@@ -7,6 +7,7 @@
 #include "table/read_table.h"
 
 #include <QString>
+#include <QStringList>
 
 namespace tripoise {
 
@@ -21,6 +22,20 @@ namespace tripoise {
 [[nodiscard]] QString sentence(const Redefinition& redefinition);
 /// What a column that is missing prevents; empty where that is nothing.
 [[nodiscard]] QString sentence(const UnknownColumn& unknown);
+
+/// Once for all sizes that lack the same.
+[[nodiscard]] QStringList missingOf(const ClosedTable& closed);
+/// Of a definition that would agree and is not taken up.
+[[nodiscard]] QString proposal(const Redefinition& redefinition);
+[[nodiscard]] QString anglesRoundedText();
+[[nodiscard]] QString lineUnknownText(const TableText& text);
+
+/// In a cell, without a unit: as printed, "425–440"; "≈ 569" where it follows, "47 ?" where it is
+/// assumed.
+[[nodiscard]] QString entryText(const Entry& entry);
+[[nodiscard]] QString standInFigure(const ClosedValue& value);
+[[nodiscard]] QString correctedSentence(const std::string& size, Column column, double printed,
+                                        double taken);
 
 /// The table with its sizes across, then all that is to be said about it.
 [[nodiscard]] QString closedTableText(const ReadTable& read, const ClosedTable& closed);

@@ -6,6 +6,7 @@
 #include "decision/decision_model.h"
 #include "look/look.h"
 #include "support.h"
+#include "window/warnings.h"
 #include "window/window_fixture.h"
 
 #include <QQmlComponent>
@@ -16,31 +17,6 @@ inline Fitting demo(const char* name)
 {
     return std::get<Fitting>(readFitting(textOf(demoFile(name)), tables()));
 }
-
-/// What was warned of since it was last asked; nothing may be.
-class Warnings {
-public:
-    static void gather() { before() = qInstallMessageHandler(&Warnings::take); }
-    static QStringList taken() { return std::exchange(list(), {}); }
-
-private:
-    static QtMessageHandler& before()
-    {
-        static QtMessageHandler handler = nullptr;
-        return handler;
-    }
-    static QStringList& list()
-    {
-        static QStringList warnings;
-        return warnings;
-    }
-    static void take(QtMsgType type, const QMessageLogContext& context, const QString& text)
-    {
-        if (type != QtDebugMsg && type != QtInfoMsg)
-            list() << text;
-        before()(type, context, text);
-    }
-};
 
 class DecisionColumn {
 public:

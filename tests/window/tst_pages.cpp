@@ -2,6 +2,7 @@
 //
 // Every page of the window in every palette, language and unit, without one warning; and pictures
 // of them in the build folder, for people to look at.
+#include "window/warnings.h"
 #include "window/window_fixture.h"
 
 #include "window/written.h"
@@ -14,27 +15,13 @@ Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 using namespace tripoise;
 using namespace tripoise::test;
 
-namespace {
-
-QStringList warnings;
-QtMessageHandler before = nullptr;
-
-void gather(QtMsgType type, const QMessageLogContext& context, const QString& text)
-{
-    if (type != QtDebugMsg && type != QtInfoMsg)
-        warnings << text;
-    before(type, context, text);
-}
-
-} // namespace
-
 class TestPages : public QObject {
     Q_OBJECT
 
 private slots:
     void initTestCase()
     {
-        before = qInstallMessageHandler(gather);
+        Warnings::gather();
         QVERIFY(QDir().mkpath(QStringLiteral(TRIPOISE_PICTURES)));
     }
 
@@ -74,7 +61,7 @@ private slots:
         QFETCH(QString, language);
         QFETCH(QString, units);
         QFETCH(double, textScale);
-        warnings.clear();
+        (void)Warnings::taken();
         {
             const OpenWindow open(demo.isEmpty() ? QString() : demoFile(demo.toLatin1()));
             QVERIFY(open.window());
@@ -98,7 +85,7 @@ private slots:
                 }
             }
         }
-        QCOMPARE(warnings, QStringList());
+        QCOMPARE(Warnings::taken(), QStringList());
     }
 
     /// The language changes while the window is open: every text of every page is in the new one.
@@ -177,7 +164,7 @@ private slots:
         QFETCH(QSize, size);
         QFETCH(double, textScale);
         QFETCH(int, standing);
-        warnings.clear();
+        (void)Warnings::taken();
         const OpenWindow open(demoFile("between-two-sizes"));
         QVERIFY(open.window());
         open.window()->resize(size);
@@ -203,7 +190,7 @@ private slots:
             QVERIFY2(column->width() >= 280.0 * std::min(textScale, 1.4), name);
         }
         QCOMPARE(open.item("standingChoice")->isVisible(), standing < 3);
-        QCOMPARE(warnings, QStringList());
+        QCOMPARE(Warnings::taken(), QStringList());
     }
 
 private:

@@ -129,10 +129,10 @@ private:
 
 /// Texts that do not stand whole: larger than their place, or beyond what clips them. A single sign
 /// and the name of the fitting may be.
-inline QStringList cutOff(QQuickWindow* window)
+inline QStringList cutOff(QQuickItem* under)
 {
     QStringList cut;
-    forEveryVisible(window->contentItem(), [&cut](QQuickItem* item) {
+    forEveryVisible(under, [&cut](QQuickItem* item) {
         const QString text = item->property("text").toString();
         if (!item->inherits("QQuickText") || text.size() < 2
             || item->objectName() == QLatin1String("fittingTitle"))
@@ -166,6 +166,10 @@ inline QStringList cutOff(QQuickWindow* window)
         }
     });
     return cut;
+}
+inline QStringList cutOff(QQuickWindow* window)
+{
+    return cutOff(window->contentItem());
 }
 
 } // namespace tripoise::test

@@ -1,0 +1,339 @@
+// SPDX-License-Identifier: MIT
+#include "geometry/table_page.h"
+
+#include "command/tables.h"
+#include "document/frame_list.h"
+#include "frame/candidates.h"
+#include "session/library.h"
+#include "session/store.h"
+#include "table/plain.h"
+#include "wording/table_page_words.h"
+#include "wording/table_words.h"
+
+#include <QClipboard>
+#include <QFileInfo>
+#include <QGuiApplication>
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+/// A field of text with more in it than this is slow to lay out.
+constexpr qsizetype mostShown = 60'000;
+
+const QString leaveOut = QStringLiteral("leave out");
+
+} // namespace
+
+TablePage::TablePage(QObject* parent) : QObject(parent) {}
+
+void TablePage::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (session)
+        connect(session, &Session::speechChanged, this, [this] {
+            m_said.clear();
+            show();
+        });
+    emit sessionChanged();
+}
+
+QString TablePage::shownText() const
+{
+    return QString::fromStdString(m_work.text).left(mostShown);
+}
+
+bool TablePage::wholeShown() const
+{
+    return qsizetype(m_work.text.size()) <= mostShown
+           || QString::fromStdString(m_work.text).size() <= mostShown;
+}
+
+void TablePage::setText(const QString& text)
+{
+    std::string next = text.toStdString();
+    if (next == m_work.text)
+        return;
+    m_work.text = std::move(next);
+    workOut();
+    emit textChanged();
+}
+
+/// Another table: what was said of the one before does not hold for it.
+void TablePage::take(std::string text)
+{
+    m_work = {};
+    m_ownName.reset();
+    m_unticked.clear();
+    m_work.text = std::move(text);
+    workOut();
+    emit textChanged();
+}
+
+void TablePage::paste()
+{
+    const QString text = QGuiApplication::clipboard()->text();
+    if (text.isEmpty())
+        say(tr("There is no text in the clipboard."));
+    else
+        take(text.toStdString());
+}
+
+void TablePage::offerClipboard()
+{
+    if (!m_work.text.empty())
+        return;
+    std::string text = QGuiApplication::clipboard()->text().toStdString();
+    if (text.size() <= mostTableBytes && readGeometryTable(text, shippedHeadings()).readable())
+        take(std::move(text));
+}
+
+void TablePage::openFile(const QUrl& file)
+{
+    if (!file.isLocalFile()) {
+        say(tr("%1 is not a file on this computer.").arg(file.toDisplayString()));
+        return;
+    }
+    const QString path = file.toLocalFile();
+    const QString name = QFileInfo(path).fileName();
+    const store::Read read = store::read(path);
+    if (read.tooLarge)
+        say(tr("%1 was not opened: it is too large to be a geometry table.").arg(name));
+    else if (!read.failure.isEmpty())
+        say(tr("%1 was not opened: %2.").arg(name, read.failure));
+    else if (const auto text = decoded({read.bytes.constData(), std::size_t(read.bytes.size())}))
+        take(*text);
+    else
+        say(tr("%1 was not opened: it holds no text.").arg(name));
+}
+
+void TablePage::clear()
+{
+    take({});
+}
+
+void TablePage::workOut()
+{
+    m_answer = workedOut(m_work);
+    m_said.clear();
+    show();
+}
+
+void TablePage::show()
+{
+    m_lines.show(readable() ? tableLines(m_answer, m_work.asHeaded) : std::vector<TableLine>(),
+                 m_answer.read.sizes);
+    std::vector<TableSizesModel::Row> sizes;
+    for (std::size_t i = 0; readable() && i < m_answer.closed.sizes.size(); ++i) {
+        const ClosedSize& size = m_answer.closed.sizes[i];
+        const bool able = frameOf(m_answer.geometry, m_answer.closed, i).has_value();
+        sizes.push_back({QString::fromStdString(size.size), able,
+                         able && !m_unticked.contains(size.size), whyNoCandidate(size)});
+    }
+    m_sizes.show(std::move(sizes));
+    m_notes.show(m_work.text.empty() ? std::vector<TableNote>()
+                                     : tableNotes(m_answer, m_work.asHeaded));
+    emit changed();
+}
+
+void TablePage::say(const QString& what)
+{
+    m_said = what;
+    emit changed();
+}
+
+QString TablePage::modelName() const
+{
+    return m_ownName.value_or(QString::fromStdString(m_answer.read.model.value_or("")));
+}
+
+void TablePage::setModelName(const QString& name)
+{
+    if (name.simplified() == modelName())
+        return;
+    m_ownName = name.simplified();
+    emit changed();
+}
+
+QString TablePage::summary() const
+{
+    return tableSummary(m_answer.read);
+}
+
+QVariantList TablePage::meanings(int line) const
+{
+    QVariantList list;
+    const auto add = [&list](const QString& text, const QString& key) {
+        list << QVariantMap{{QStringLiteral("text"), text}, {QStringLiteral("key"), key}};
+    };
+    if (line < 0 || line >= m_lines.count())
+        return list;
+    if (m_lines.lines()[std::size_t(line)].assigned)
+        add(asHeadedText(), {});
+    add(leaveOutText(), leaveOut);
+    for (std::size_t i = 0; i < columnCount; ++i)
+        if (const auto column = static_cast<Column>(i); !isSetAside(column))
+            add(nameOf(column),
+                QString::fromLatin1(keyOf(column).data(), qsizetype(keyOf(column).size())));
+    return list;
+}
+
+void TablePage::assign(int line, const QString& key)
+{
+    if (line < 0 || line >= m_lines.count())
+        return;
+    const auto index = m_lines.lines()[std::size_t(line)].readColumn;
+    if (!index)
+        return;
+    // By its heading, if it has one of its own: then it holds while the text is typed on.
+    const auto& columns = m_answer.read.columns;
+    const std::string heading = columns[*index].heading;
+    const bool own =
+        !heading.empty()
+        && std::count_if(columns.begin(), columns.end(), [&](const ReadColumn& column) {
+               return column.heading == heading;
+           }) == 1;
+    Assignment next;
+    if (own)
+        next.column = heading;
+    else
+        next.column = *index;
+    std::erase_if(m_work.assignments,
+                  [&](const Assignment& one) { return one.column == next.column; });
+    if (key != leaveOut)
+        next.meaning = columnFromKey(key.toStdString());
+    if (!key.isEmpty())
+        m_work.assignments.push_back(std::move(next));
+    workOut();
+}
+
+bool TablePage::actOn(int line, int size)
+{
+    if (line < 0 || line >= m_lines.count() || size < 0
+        || std::size_t(size) >= m_answer.geometry.sizes.size())
+        return false;
+    const TableLine& at = m_lines.lines()[std::size_t(line)];
+    if (!at.column)
+        return false;
+    const auto place = std::size_t(size);
+    if (const Correction* correction = correctionOf(place, *at.column, m_answer)) {
+        leave(*correction);
+        return true;
+    }
+    for (const TableNote& note : m_notes.notes())
+        if (const auto* taking = std::get_if<TakeFigure>(&note.step))
+            if (taking->correction.column == *at.column
+                && taking->correction.size == m_answer.geometry.sizes[place].size) {
+                correct(taking->correction);
+                return true;
+            }
+    return false;
+}
+
+int TablePage::step(int note)
+{
+    if (note < 0 || note >= m_notes.count())
+        return -1;
+    const TableStep step = m_notes.notes()[std::size_t(note)].step;
+    if (const auto* taking = std::get_if<TakeFigure>(&step)) {
+        correct(taking->correction);
+    } else if (const auto* leaving = std::get_if<LeaveFigure>(&step)) {
+        leave(leaving->correction);
+    } else if (const auto* reading = std::get_if<ReadAsHeaded>(&step)) {
+        m_work.asHeaded = reading->asHeaded;
+        workOut();
+    } else if (const auto* saying = std::get_if<SayMeaning>(&step)) {
+        const auto& lines = m_lines.lines();
+        for (std::size_t i = 0; i < lines.size(); ++i)
+            if (lines[i].readColumn == saying->readColumn)
+                return int(i);
+    }
+    return -1;
+}
+
+void TablePage::correct(const Correction& correction)
+{
+    m_work.corrections.push_back(correction);
+    workOut();
+}
+
+void TablePage::leave(const Correction& correction)
+{
+    const Correction left = correction; // it may lie in the answer
+    std::erase(m_work.corrections, left);
+    workOut();
+}
+
+void TablePage::tick(int size, bool ticked)
+{
+    if (size < 0 || std::size_t(size) >= m_answer.read.sizes.size())
+        return;
+    const std::string& name = m_answer.read.sizes[std::size_t(size)];
+    if (ticked)
+        m_unticked.erase(name);
+    else
+        m_unticked.insert(name);
+    show();
+}
+
+bool TablePage::canKeep() const
+{
+    return !modelName().isEmpty() && !frames(false).empty();
+}
+
+void TablePage::setKeep(bool keep)
+{
+    m_keep = keep;
+    emit changed();
+}
+
+bool TablePage::canAdd() const
+{
+    return keep() || !frames(true).empty();
+}
+
+QString TablePage::addText() const
+{
+    return addSizesText(int(frames(true).size()), keep());
+}
+
+std::vector<FrameSize> TablePage::frames(bool onlyTicked) const
+{
+    std::vector<FrameSize> result;
+    for (FrameSize frame : framesOf(m_answer.geometry, m_answer.closed)) {
+        if (onlyTicked && m_unticked.contains(frame.size))
+            continue;
+        frame.model = modelName().toStdString();
+        result.push_back(std::move(frame));
+    }
+    return result;
+}
+
+bool TablePage::add()
+{
+    if (!m_session || !canAdd())
+        return false;
+    const std::vector<FrameSize> ticked = frames(true);
+    Fitting next = withFrames(m_session->fitting(), ticked);
+    if (next.frames.size() > mostFrames) {
+        say(tr("Not added: a fitting holds %1 sizes at most.").arg(mostFrames));
+        return false;
+    }
+    if (keep()) {
+        if (const auto failure = library::keep(modelName().toStdString(), frames(false))) {
+            say(tr("The frame could not be kept: %1. Without keeping it, the sizes can be added.")
+                    .arg(*failure));
+            return false;
+        }
+    }
+    if (!ticked.empty() && next != m_session->fitting())
+        m_session->edit(std::move(next), addedStep(int(ticked.size()), modelName()));
+    return true;
+}
+
+} // namespace tripoise

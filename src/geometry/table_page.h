@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+//
+// The page on which a pasted geometry table becomes candidates.
+#pragma once
+
+#include "geometry/table_models.h"
+#include "session/session.h"
+
+#include <QPointer>
+#include <QUrl>
+#include <QVariantList>
+
+#include <optional>
+#include <set>
+
+namespace tripoise {
+
+class TablePage : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
+    Q_PROPERTY(QString shownText READ shownText NOTIFY textChanged)
+    Q_PROPERTY(bool wholeShown READ wholeShown NOTIFY textChanged)
+    Q_PROPERTY(QString modelName READ modelName NOTIFY changed)
+    Q_PROPERTY(bool readable READ readable NOTIFY changed)
+    Q_PROPERTY(QString summary READ summary NOTIFY changed)
+    Q_PROPERTY(QString said READ said NOTIFY changed)
+    Q_PROPERTY(bool keep READ keep NOTIFY changed)
+    Q_PROPERTY(bool canKeep READ canKeep NOTIFY changed)
+    Q_PROPERTY(bool canAdd READ canAdd NOTIFY changed)
+    Q_PROPERTY(QString addText READ addText NOTIFY changed)
+    Q_PROPERTY(QAbstractItemModel* lines READ lines CONSTANT)
+    Q_PROPERTY(QAbstractItemModel* sizes READ sizes CONSTANT)
+    Q_PROPERTY(QAbstractItemModel* notes READ notes CONSTANT)
+
+public:
+    explicit TablePage(QObject* parent = nullptr);
+
+    [[nodiscard]] Session* session() const { return m_session; }
+    void setSession(Session* session);
+
+    /// The text, or the beginning of one that is too long for a field.
+    [[nodiscard]] QString shownText() const;
+    [[nodiscard]] bool wholeShown() const;
+    Q_INVOKABLE void setText(const QString& text);
+    Q_INVOKABLE void paste();
+    /// What is in the clipboard, where it is a table and there is nothing here yet.
+    Q_INVOKABLE void offerClipboard();
+    Q_INVOKABLE void openFile(const QUrl& file);
+    Q_INVOKABLE void clear();
+
+    [[nodiscard]] QString modelName() const;
+    Q_INVOKABLE void setModelName(const QString& name);
+    [[nodiscard]] bool readable() const { return m_answer.read.readable(); }
+    [[nodiscard]] QString summary() const;
+    [[nodiscard]] const QString& said() const { return m_said; } ///< why something was not done
+
+    /// What a column can be said to mean, of { text, key }.
+    Q_INVOKABLE QVariantList meanings(int line) const;
+    Q_INVOKABLE void assign(int line, const QString& key);
+    /// What a click on a figure does: the correction, or back to what is printed.
+    Q_INVOKABLE bool actOn(int line, int size);
+    /// What the button beside a note does. The line whose meaning is to be said, else -1.
+    Q_INVOKABLE int step(int note);
+    Q_INVOKABLE void tick(int size, bool ticked);
+
+    [[nodiscard]] bool keep() const { return canKeep() && m_keep; }
+    [[nodiscard]] bool canKeep() const; ///< in the library, which goes by the model's name
+    Q_INVOKABLE void setKeep(bool keep);
+    [[nodiscard]] bool canAdd() const;
+    [[nodiscard]] QString addText() const;
+    /// The ticked sizes become candidates, and the model is kept if it is to be. False where that
+    /// could not be done; `said` tells.
+    Q_INVOKABLE bool add();
+
+    [[nodiscard]] QAbstractItemModel* lines() { return &m_lines; }
+    [[nodiscard]] QAbstractItemModel* sizes() { return &m_sizes; }
+    [[nodiscard]] QAbstractItemModel* notes() { return &m_notes; }
+
+signals:
+    void sessionChanged();
+    void textChanged();
+    void changed();
+
+private:
+    void take(std::string text);
+    void workOut();
+    void show();
+    void say(const QString& what);
+    void correct(const Correction& correction);
+    void leave(const Correction& correction);
+    [[nodiscard]] std::vector<FrameSize> frames(bool onlyTicked) const;
+
+    QPointer<Session> m_session;
+    TableWork m_work;
+    TableAnswer m_answer;
+    std::optional<QString> m_ownName;
+    std::set<std::string> m_unticked;
+    bool m_keep = true;
+    QString m_said;
+    TableLinesModel m_lines;
+    TableSizesModel m_sizes;
+    TableNotesModel m_notes;
+};
+
+} // namespace tripoise

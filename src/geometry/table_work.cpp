@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: MIT
+#include "geometry/table_work.h"
+
+#include "command/tables.h"
+
+#include <algorithm>
+
+namespace tripoise {
+namespace {
+
+/// Those whose printed figure is still there.
+std::vector<Correction> holding(const std::vector<Correction>& corrections,
+                                const GeometryTable& geometry)
+{
+    std::vector<Correction> result;
+    for (const Correction& one : corrections)
+        for (const TableSize& size : geometry.sizes) {
+            const Entry* entry = entryOf(one.column, size);
+            if (size.size == one.size && entry && entry->value == one.printed)
+                result.push_back(one);
+        }
+    return result;
+}
+
+GeometryTable withCorrections(GeometryTable geometry, const std::vector<Correction>& corrections)
+{
+    for (const Correction& one : corrections)
+        for (std::size_t i = 0; i < geometry.sizes.size(); ++i)
+            if (geometry.sizes[i].size == one.size)
+                geometry = corrected(std::move(geometry), i, one.column, one.taken);
+    return geometry;
+}
+
+} // namespace
+
+TableAnswer workedOut(const TableWork& work)
+{
+    TableAnswer answer;
+    answer.read = readGeometryTable(work.text, shippedHeadings(), work.assignments);
+    answer.geometry = geometryOf(answer.read);
+    answer.closed = closeTable(answer.geometry, shippedClosure());
+    answer.proposed = answer.closed.redefinitions;
+    if (!work.asHeaded)
+        for (const Redefinition& one : answer.proposed)
+            answer.geometry = redefined(std::move(answer.geometry), one.column, one.takenAs);
+    answer.corrections = holding(work.corrections, answer.geometry);
+    answer.geometry = withCorrections(std::move(answer.geometry), answer.corrections);
+    const bool otherwise = work.asHeaded && !answer.proposed.empty();
+    if (otherwise || !answer.corrections.empty())
+        answer.closed = closeTable(answer.geometry, shippedClosure(), {.redefine = false});
+    return answer;
+}
+
+const Correction* correctionOf(std::size_t size, Column column, const TableAnswer& answer)
+{
+    const auto found = std::find_if(
+        answer.corrections.begin(), answer.corrections.end(), [&](const Correction& one) {
+            return one.column == column && one.size == answer.geometry.sizes[size].size;
+        });
+    return found == answer.corrections.end() ? nullptr : &*found;
+}
+
+Column takenFor(Column column, const TableAnswer& answer, bool asHeaded)
+{
+    if (!asHeaded)
+        for (const Redefinition& one : answer.proposed)
+            if (one.column == column)
+                return one.takenAs;
+    return column;
+}
+
+} // namespace tripoise

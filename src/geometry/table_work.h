@@ -1,0 +1,54 @@
+// SPDX-License-Identifier: MIT
+//
+// A geometry table as it is worked on: the text as it came, what a person says of it, and what
+// becomes of both.
+//
+//     text, assignments --read--> columns --corrections--> closed --> frames
+//
+// Nothing is changed in the text; what a person says lies beside it and can be taken back.
+#pragma once
+
+#include "frame/closure.h"
+#include "frame/geometry.h"
+#include "table/read_table.h"
+
+#include <string>
+#include <vector>
+
+namespace tripoise {
+
+/// One figure taken otherwise than printed. It holds as long as that figure is printed there.
+struct Correction {
+    std::string size;
+    Column column = Column::Stack;
+    double printed = 0.0;
+    double taken = 0.0;
+
+    bool operator==(const Correction&) const = default;
+};
+
+struct TableWork {
+    std::string text;
+    std::vector<Assignment> assignments;
+    std::vector<Correction> corrections;
+    bool asHeaded = false; ///< no column is taken by another definition than its heading's
+};
+
+struct TableAnswer {
+    ReadTable read;
+    std::vector<Redefinition> proposed;  ///< taken up, unless all is to be as headed
+    std::vector<Correction> corrections; ///< that hold
+    GeometryTable geometry;              ///< with both taken up
+    ClosedTable closed;                  ///< of that
+};
+
+[[nodiscard]] TableAnswer workedOut(const TableWork& work);
+
+/// The correction of one figure; null where it is taken as printed.
+[[nodiscard]] const Correction* correctionOf(std::size_t size, Column column,
+                                             const TableAnswer& answer);
+
+/// What a column is taken for, by proposals that are taken up.
+[[nodiscard]] Column takenFor(Column column, const TableAnswer& answer, bool asHeaded);
+
+} // namespace tripoise

@@ -1,0 +1,347 @@
+// SPDX-License-Identifier: MIT
+//
+// A table as it is worked on, its page, and the library of frames.
+#include "app/own_folders.h"
+#include "support.h"
+
+#include "document/frame_list.h"
+#include "geometry/library_model.h"
+#include "geometry/table_page.h"
+#include "session/store.h"
+
+#include <QAbstractItemModelTester>
+#include <QClipboard>
+#include <QGuiApplication>
+#include <QTest>
+
+#include <cmath>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+const QString clean = QStringLiteral("Weir\n"
+                                     "Size\tS\tM\tL\tXL\n"
+                                     "Stack\t558\t580\t602\t624\n"
+                                     "Reach\t380\t390\t400\t410\n"
+                                     "Seat angle\t74\t73.5\t73\t72.5\n"
+                                     "Head angle\t71\t71.5\t72\t72.5\n"
+                                     "Effective top tube\t540\t562\t584\t607\n"
+                                     "Chainstay\t430\t430\t430\t430\n"
+                                     "BB drop\t72\t72\t72\t72\n"
+                                     "Wheelbase\t1022\t1035\t1047\t1058\n"
+                                     "Front centre\t602\t615\t627\t638\n");
+
+/// One figure mistyped.
+QString wrongly(const QString& from, const QString& to)
+{
+    QString text = clean;
+    text.replace(from, to);
+    return text;
+}
+
+const TableLine& lineOf(TablePage& page, Column column)
+{
+    for (const TableLine& line : static_cast<TableLinesModel*>(page.lines())->lines())
+        if (line.column == column)
+            return line;
+    throw std::runtime_error("no line of that column");
+}
+int rowOf(TablePage& page, Column column)
+{
+    const auto& lines = static_cast<TableLinesModel*>(page.lines())->lines();
+    return int(&lineOf(page, column) - lines.data());
+}
+QStringList notesOf(TablePage& page)
+{
+    QStringList told;
+    for (const TableNote& note : static_cast<TableNotesModel*>(page.notes())->notes())
+        told << note.told;
+    return told;
+}
+
+FrameSize sized(const char* size, double stackMm)
+{
+    FrameSize frame;
+    frame.model = "Weir";
+    frame.size = size;
+    frame.geometry.stackMm = stackMm;
+    frame.geometry.reachMm = 390;
+    frame.geometry.headAngleDeg = 71.5;
+    frame.geometry.seatAngleDeg = 73.5;
+    return frame;
+}
+
+} // namespace
+
+class TestTablePage : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldMarkEveryFigure()
+    {
+        TablePage page;
+        page.setText(wrongly("390\t400", "420\t400")); // the reach of M, by 30 mm
+        QVERIFY(page.readable());
+        const TableFigure& reach = lineOf(page, Column::Reach).figures[1];
+        const TableFigure& stack = lineOf(page, Column::Stack).figures[1];
+        QVERIFY(reach.mark == FigureMark::Contradicts);
+        QVERIFY(std::abs(reach.agree.value_or(0.0) - 390.0) < 1.5);
+        QVERIFY(stack.mark == FigureMark::Given || stack.mark == FigureMark::Doubtful);
+        QVERIFY(lineOf(page, Column::Reach).figures[0].mark == FigureMark::Given);
+        // Trail needs the fork's offset, which is not in the table but follows from the rest.
+        QVERIFY(lineOf(page, Column::ForkOffset).figures[1].mark != FigureMark::Given);
+        QVERIFY(lineOf(page, Column::ForkOffset).heading.isEmpty());
+    }
+
+    void shouldSayNothingOfACleanTable()
+    {
+        TablePage page;
+        page.setText(clean);
+        for (const TableLine& line : static_cast<TableLinesModel*>(page.lines())->lines())
+            for (const TableFigure& figure : line.figures)
+                QVERIFY(figure.mark == FigureMark::Given || figure.mark == FigureMark::Follows
+                        || figure.mark == FigureMark::Assumed);
+        QCOMPARE(page.modelName(), QStringLiteral("Weir"));
+        QCOMPARE(page.summary(), QStringLiteral("4 size(s), 9 column(s) understood"));
+    }
+
+    void shouldCorrectByOneClickAndBack()
+    {
+        TablePage page;
+        page.setText(wrongly("390\t400", "420\t400"));
+        const int reach = rowOf(page, Column::Reach);
+        QVERIFY(page.actOn(reach, 1));
+        QVERIFY(lineOf(page, Column::Reach).figures[1].mark == FigureMark::Corrected);
+        const double taken = lineOf(page, Column::Reach).figures[1].text.toDouble();
+        QVERIFY(std::abs(taken - 390.0) <= 1.0);
+        QVERIFY(!page.actOn(reach, 0)); // nothing to be done about it
+        QVERIFY(page.actOn(reach, 1));
+        QCOMPARE(lineOf(page, Column::Reach).figures[1].text, QStringLiteral("420"));
+        QCOMPARE(page.shownText(), wrongly("390\t400", "420\t400"));
+    }
+
+    /// What is typed on elsewhere leaves a correction; what is typed in its place ends it.
+    void shouldKeepACorrectionAsLongAsItsFigureIsPrinted()
+    {
+        TablePage page;
+        page.setText(wrongly("390\t400", "420\t400"));
+        QVERIFY(page.actOn(rowOf(page, Column::Reach), 1));
+        page.setText(wrongly("390\t400", "420\t400")
+                     + QStringLiteral("Fork offset\t48\t48\t48\t48\n"));
+        QVERIFY(lineOf(page, Column::Reach).figures[1].mark == FigureMark::Corrected);
+        page.setText(clean);
+        QVERIFY(lineOf(page, Column::Reach).figures[1].mark == FigureMark::Given);
+        QCOMPARE(lineOf(page, Column::Reach).figures[1].text, QStringLiteral("390"));
+    }
+
+    /// Top tubes along a sloping tube, headed as if they were effective: told, and left alone when
+    /// a person says so.
+    void shouldProposeAnotherDefinition()
+    {
+        QString text = clean;
+        text.replace("Effective top tube\t540\t562\t584\t607",
+                     "Front centre horizontal\t602\t615\t627\t638");
+        text.replace("Front centre\t602\t615\t627\t638\n", "");
+        TablePage page;
+        page.setText(text); // straight front-centres, headed horizontal
+        const auto& notes = static_cast<TableNotesModel*>(page.notes())->notes();
+        const auto found = std::find_if(notes.begin(), notes.end(), [](const TableNote& note) {
+            return std::holds_alternative<ReadAsHeaded>(note.step);
+        });
+        QVERIFY2(found != notes.end(), qPrintable(notesOf(page).join(u'\n')));
+        QVERIFY(lineOf(page, Column::FrontCentre).figures[0].mark == FigureMark::Given);
+        QCOMPARE(page.step(int(found - notes.begin())), -1);
+        QVERIFY(lineOf(page, Column::FrontCentreHorizontal).readColumn.has_value());
+        const auto& later = static_cast<TableNotesModel*>(page.notes())->notes();
+        QVERIFY(std::any_of(later.begin(), later.end(), [](const TableNote& note) {
+            return note.step == TableStep(ReadAsHeaded{false});
+        }));
+    }
+
+    void shouldTakeAMeaningFromAPersonAndGiveItBack()
+    {
+        TablePage page;
+        page.setText(wrongly("Stack\t", "Elevation\t"));
+        QVERIFY(!lineOf(page, Column::Stack).readColumn); // the rest tells it meanwhile
+        QVERIFY(lineOf(page, Column::Stack).figures[1].mark == FigureMark::Follows);
+        QVERIFY(notesOf(page).join(u'\n').contains(QStringLiteral("“Elevation”")));
+        const auto& notes = static_cast<TableNotesModel*>(page.notes())->notes();
+        int asked = -1;
+        for (std::size_t i = 0; i < notes.size() && asked < 0; ++i)
+            if (std::holds_alternative<SayMeaning>(notes[i].step))
+                asked = page.step(int(i));
+        QCOMPARE(asked, 0);
+        page.assign(asked, QStringLiteral("stack_mm"));
+        QVERIFY(lineOf(page, Column::Stack).assigned);
+        QVERIFY(lineOf(page, Column::Stack).figures[1].mark == FigureMark::Given);
+        page.setText(wrongly("Stack\t", "Elevation\t")
+                     + QStringLiteral("Fork offset\t48\t48\t48\t48\n"));
+        QVERIFY(lineOf(page, Column::Stack).assigned); // by its heading, whatever is typed on
+        const QVariantList meanings = page.meanings(0);
+        QVERIFY(meanings.size() > 20);
+        QCOMPARE(meanings.front().toMap().value(QStringLiteral("key")).toString(), QString());
+        page.assign(0, {}); // as headed
+        QVERIFY(!lineOf(page, Column::Stack).readColumn);
+        page.assign(0, QStringLiteral("leave out"));
+        const auto& lines = static_cast<TableLinesModel*>(page.lines())->lines();
+        QVERIFY(lines[0].setAside && !lines[0].open);
+    }
+
+    void shouldMakeCandidatesAndKeepTheFrame()
+    {
+        const OwnFolders folders;
+        Session session;
+        TablePage page;
+        page.setSession(&session);
+        page.setText(clean);
+        page.tick(0, false);
+        QCOMPARE(page.addText(), QStringLiteral("Add 3 size(s) and keep the frame"));
+        QVERIFY(page.add());
+        const auto& frames = session.fitting().frames;
+        QCOMPARE(frames.size(), std::size_t(3));
+        QCOMPARE(frames[0].size, std::string("M"));
+        QCOMPARE(frames[0].geometry.stackMm, 580.0);
+        QCOMPARE(frames[0].geometry.wheelbaseMm.value_or(0.0), 1035.0);
+        const auto kept = library::all();
+        QCOMPARE(kept.size(), std::size_t(1));
+        QCOMPARE(kept[0].model, std::string("Weir"));
+        QCOMPARE(kept[0].sizes.size(), std::size_t(4)); // those left out are kept as well
+        QVERIFY(page.add());                            // the same once more changes nothing
+        QCOMPARE(session.fitting().frames.size(), std::size_t(3));
+    }
+
+    /// A full disk: nothing is added by half, and it is said.
+    void shouldSayWhenTheFrameCannotBeKept()
+    {
+        const OwnFolders folders;
+        Session session;
+        TablePage page;
+        page.setSession(&session);
+        page.setText(clean);
+        {
+            const FullDisk full(100);
+            QVERIFY(!page.add());
+        }
+        QVERIFY(page.said().contains(QStringLiteral("could not be kept")));
+        QVERIFY(session.fitting().frames.empty());
+        page.setKeep(false);
+        QVERIFY(page.add());
+        QCOMPARE(session.fitting().frames.size(), std::size_t(4));
+    }
+
+    /// A text that no field can show is kept whole; a picture's bytes and prices get a word.
+    void shouldKeepWhatIsNoTable()
+    {
+        TablePage page;
+        QString rows = clean;
+        for (int i = 0; i < 100'000; ++i)
+            rows += QStringLiteral("Row\t1\t2\t3\t4\n");
+        QGuiApplication::clipboard()->setText(rows);
+        page.offerClipboard();
+        QCOMPARE(page.shownText(), QString()); // it is not offered
+        page.paste();
+        QVERIFY(!page.readable());
+        QVERIFY(!page.wholeShown());
+        QVERIFY(rows.startsWith(page.shownText()));
+        QVERIFY(
+            notesOf(page).constFirst().contains(QStringLiteral("too many for a geometry table")));
+        const OwnFolders folders;
+        page.openFile(QUrl::fromLocalFile(folders.file(
+            QStringLiteral("picture.csv"), QByteArray("\x89PNG\r\n\x1a\n\0\0\0\rIHDR\0\0", 18))));
+        QVERIFY(page.said().contains(QStringLiteral("holds no text")));
+        QVERIFY(rows.startsWith(page.shownText()) && !page.shownText().isEmpty());
+        page.openFile(QUrl::fromLocalFile(folders.path(QStringLiteral("gone.csv"))));
+        QVERIFY(page.said().contains(QStringLiteral("gone.csv was not opened")));
+        page.setText(QStringLiteral("Model\tPrice\nWeir\t1490\nSluice\t1890\n"));
+        QVERIFY(!page.canAdd());
+        QVERIFY(!notesOf(page).isEmpty());
+    }
+
+    void shouldKeepToTheRulesOfModels()
+    {
+        const OwnFolders folders;
+        TablePage page;
+        const QAbstractItemModelTester lines(
+            page.lines(), QAbstractItemModelTester::FailureReportingMode::QtTest);
+        const QAbstractItemModelTester sizes(
+            page.sizes(), QAbstractItemModelTester::FailureReportingMode::QtTest);
+        const QAbstractItemModelTester notes(
+            page.notes(), QAbstractItemModelTester::FailureReportingMode::QtTest);
+        for (const QString& text : {clean, wrongly("390\t400", "420\t400"), QStringLiteral("prose"),
+                                    wrongly("Stack\t", "Elevation\t"), QString()})
+            page.setText(text);
+        LibraryModel library;
+        const QAbstractItemModelTester kept(&library,
+                                            QAbstractItemModelTester::FailureReportingMode::QtTest);
+        QVERIFY(!library::keep("Weir", {sized("S", 560)}));
+        QVERIFY(!library::keep("Ford", {sized("S", 560)}));
+        library.refresh();
+        library.tick(1, 0, true);
+        library.forget(0);
+        library.refresh();
+        QCOMPARE(library.count(), 1);
+    }
+
+    /// Sizes kept before stay; those of the same name are replaced, and what stood there is
+    /// history.
+    void shouldMergeWhatIsKeptTwice()
+    {
+        const OwnFolders folders;
+        QVERIFY(!library::keep("Weir", {sized("S", 560), sized("M", 580)}));
+        QVERIFY(!library::keep("Weir", {sized("M", 585), sized("L", 600)}));
+        QVERIFY(!library::keep("weir", {sized("S", 500)})); // another model
+        const auto kept = library::all();
+        QCOMPARE(kept.size(), std::size_t(2));
+        const auto weir =
+            std::find_if(kept.begin(), kept.end(),
+                         [](const library::KeptFrame& frame) { return frame.model == "Weir"; });
+        QVERIFY(weir != kept.end());
+        QCOMPARE(weir->sizes.size(), std::size_t(3));
+        QCOMPARE(weir->sizes[0].geometry.stackMm, 585.0);
+        QCOMPARE(weir->sizes[2].size, std::string("S"));
+        QVERIFY(!QDir(store::historyOf(weir->path)).entryList(QDir::Files).isEmpty());
+        QVERIFY(!library::forget(weir->path));
+        QCOMPARE(library::all().size(), std::size_t(1));
+    }
+
+    /// A damaged file among those kept stays where it is and hides nothing.
+    void shouldPassOverADamagedFrame()
+    {
+        const OwnFolders folders;
+        QVERIFY(!library::keep("Weir", {sized("S", 560)}));
+        QVERIFY(!store::write(
+            QDir(store::folder(QStringLiteral("frames"))).filePath(QStringLiteral("x.json")),
+            "{ half a"));
+        QCOMPARE(library::all().size(), std::size_t(1));
+        QVERIFY(QFile::exists(
+            QDir(store::folder(QStringLiteral("frames"))).filePath(QStringLiteral("x.json"))));
+    }
+
+    /// A size that is a candidate already gets the table's figures and keeps what no table states.
+    void shouldOverlayASizeThatIsThereAlready()
+    {
+        Fitting fitting;
+        fitting.frames = {sized("M", 570)};
+        fitting.frames[0].headset.material = SteererMaterial::Steel;
+        fitting.frames[0].price = 900;
+        FrameSize next = sized("M", 580);
+        next.price = 950;
+        const Fitting merged = withFrames(fitting, {next, sized("L", 600)});
+        QCOMPARE(merged.frames.size(), std::size_t(2));
+        QCOMPARE(merged.frames[0].geometry.stackMm, 580.0);
+        QVERIFY(merged.frames[0].headset.material == SteererMaterial::Steel);
+        QCOMPARE(merged.frames[0].price.value_or(0), 950.0);
+    }
+};
+
+int main(int argc, char** argv)
+{
+    const OwnFolders folders;
+    QGuiApplication application(argc, argv);
+    TestTablePage test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "tst_table_page.moc"
