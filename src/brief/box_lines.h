@@ -96,6 +96,15 @@ template <typename List>
                        [&](const auto& known) { return samePart(known, part); });
 }
 
+/// How many such parts a stock has.
+template <typename List>
+[[nodiscard]] std::size_t countIn(const Stock& stock, const typename List::Part& part)
+{
+    const auto& parts = List::in(stock);
+    return std::size_t(std::count_if(parts.begin(), parts.end(),
+                                     [&](const auto& known) { return samePart(known, part); }));
+}
+
 /// A stock with one more part.
 template <typename List> [[nodiscard]] Stock withPart(Stock stock, const typename List::Part& part)
 {

@@ -2,7 +2,7 @@
 #include "brief/parts_model.h"
 
 #include "brief/keys.h"
-#include "brief/part_kinds.h"
+#include "brief/part_lines.h"
 #include "command/tables.h"
 #include "document/fitting.h"
 #include "wording/words.h"
@@ -16,36 +16,24 @@ QHash<int, QByteArray> PartsModel::roleNames() const
 
 namespace {
 
-template <typename List> class PartsModelOf : public PartsModel {
-    using Part = typename List::Part;
-    using Line = BoxLine<Part>;
+template <typename List> class PartsModelOf : public PartLines<List> {
+    using Lines = PartLines<List>;
+    using Lines::benchChanged;
+    using Lines::dataChanged;
+    using Lines::fieldsChanged;
+    using Lines::index;
+    using Lines::lineAt;
+    using Lines::lineCount;
+    using Lines::m_bench;
+    using Lines::m_lines;
+    using Lines::moveLines;
+    using Lines::placeChanged;
+    using Lines::removedChanged;
+    using typename Lines::Line;
+    using typename Lines::Part;
 
 public:
-    explicit PartsModelOf(Bench bench) : m_bench(std::move(bench)) {}
-
-    int rowCount(const QModelIndex& parent = {}) const override
-    {
-        return parent.isValid() ? 0 : int(m_lines.size());
-    }
-    QVariant data(const QModelIndex& index, int role) const override
-    {
-        if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
-            return {};
-        const Line& line = m_lines[std::size_t(index.row())];
-        switch (role) {
-        case Qt::DisplayRole:
-        case TextRole: return textOf(line.part);
-        case ClampsRole: return clampsOf(line.part);
-        case NoteRole: return noteOf(line.part, m_bench.fitting(), m_bench.steerersMm());
-        case TickedRole: return line.ticked;
-        default: return {};
-        }
-    }
-    int tickedCount() const override
-    {
-        return int(std::count_if(m_lines.begin(), m_lines.end(),
-                                 [](const Line& line) { return line.ticked; }));
-    }
+    using Lines::Lines;
 
     void setTicked(int row, bool ticked) override
     {
@@ -77,7 +65,7 @@ public:
         if (inFitting(gone))
             fitting = withoutPart<List>(std::move(fitting), gone.part);
         m_removed = gone;
-        m_left = countIn(fitting, gone.part);
+        m_left = countIn<List>(fitting, gone.part);
         m_bench.put(std::move(fitting), std::move(shop),
                     Words::tr("%1 removed").arg(textOf(gone.part)), {});
         emit removedChanged();
@@ -214,7 +202,7 @@ public:
     void follow() override
     {
         // Undone: what was removed is in the fitting again, and so in the shop's box.
-        if (m_removed && countIn(m_bench.fitting(), m_removed->part) > m_left) {
+        if (m_removed && countIn<List>(m_bench.fitting(), m_removed->part) > m_left) {
             const Line line = *std::exchange(m_removed, std::nullopt);
             emit removedChanged();
             m_bench.put(m_bench.fitting(), withPart<List>(m_bench.shop(), asInStock(line.part)), {},
@@ -237,29 +225,13 @@ public:
     }
 
 private:
-    const Line* lineAt(int row) const
-    {
-        return row >= 0 && row < int(m_lines.size()) ? &m_lines[std::size_t(row)] : nullptr;
-    }
     static Part asInStock(Part part)
     {
         if constexpr (std::is_same_v<Part, Stem>)
             part.inStock = true;
         return part;
     }
-    static std::size_t countIn(const Stock& stock, const Part& part)
-    {
-        const auto& parts = List::in(stock);
-        return std::size_t(std::count_if(parts.begin(), parts.end(),
-                                         [&](const Part& p) { return samePart(p, part); }));
-    }
-    std::size_t shopCount(const Part& part) const { return countIn(m_bench.shop(), part); }
-    std::size_t lineCount(const Part& part) const
-    {
-        return std::size_t(std::count_if(m_lines.begin(), m_lines.end(), [&](const Line& line) {
-            return samePart(line.part, part);
-        }));
-    }
+    std::size_t shopCount(const Part& part) const { return countIn<List>(m_bench.shop(), part); }
     /// A stem that is ticked out stays in the fitting; other parts leave it.
     bool inFitting(const Line& line) const
     {
@@ -333,61 +305,6 @@ private:
         emit benchChanged();
     }
 
-    /// The row of a changed part goes where the shelf's order wants it, and stays the same row.
-    void placeChanged(std::size_t row, const Part& part)
-    {
-        m_lines[row].part = part;
-        emit dataChanged(index(int(row)), index(int(row)));
-        std::size_t to = row;
-        while (to > 0 && List::before(part, m_lines[to - 1].part))
-            --to;
-        while (to + 1 < m_lines.size() && List::before(m_lines[to + 1].part, part))
-            ++to;
-        move(row, to);
-    }
-    void move(std::size_t from, std::size_t to)
-    {
-        if (from == to)
-            return;
-        beginMoveRows({}, int(from), int(from), {}, int(to > from ? to + 1 : to));
-        const Line line = m_lines[from];
-        m_lines.erase(m_lines.begin() + std::ptrdiff_t(from));
-        m_lines.insert(m_lines.begin() + std::ptrdiff_t(to), line);
-        endMoveRows();
-    }
-
-    /// Rows that stay are moved, not made anew.
-    void moveLines(const std::vector<Line>& next)
-    {
-        for (std::size_t row = 0; row < next.size(); ++row) {
-            std::size_t from = row;
-            while (from < m_lines.size() && !samePart(m_lines[from].part, next[row].part))
-                ++from;
-            if (from == m_lines.size()) {
-                beginInsertRows({}, int(row), int(row));
-                m_lines.insert(m_lines.begin() + std::ptrdiff_t(row), next[row]);
-                endInsertRows();
-            } else {
-                move(from, row);
-            }
-            if (m_lines[row] != next[row]) {
-                m_lines[row] = next[row];
-                emit dataChanged(index(int(row)), index(int(row)));
-            }
-        }
-        if (m_lines.size() > next.size()) {
-            beginRemoveRows({}, int(next.size()), int(m_lines.size()) - 1);
-            m_lines.resize(next.size());
-            endRemoveRows();
-        }
-        if (!m_lines.empty()) // what fits what may have changed anywhere
-            emit dataChanged(index(0), index(int(m_lines.size()) - 1), {NoteRole});
-        emit countChanged();
-        emit benchChanged();
-    }
-
-    Bench m_bench;
-    std::vector<Line> m_lines;
     std::optional<Line> m_removed;
     std::size_t m_left = 0; ///< of such parts in the fitting, after it was removed
     bool m_adding = false;
