@@ -658,8 +658,8 @@
         <translation>Sattelstütze</translation>
     </message>
     <message>
-        <source>Weights</source>
-        <translation>Gewichte</translation>
+        <source>Weights and price</source>
+        <translation>Gewichte und Preis</translation>
     </message>
     <message>
         <source>≈ follows from the other figures. ? is what is usual, until it is given.</source>
@@ -2268,6 +2268,14 @@
     <message>
         <source>Bicycle&apos;s weight</source>
         <translation>Gewicht des Rads</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <source>In any currency, the same for all sizes.</source>
+        <translation>In einer beliebigen Währung, für alle Größen derselben.</translation>
     </message>
     <message>
         <source>Stem length</source>

@@ -204,7 +204,7 @@ Column {
                 }
                 Leaf {
                     objectName: "weights"
-                    title: qsTr("Weights")
+                    title: qsTr("Weights and price")
                     width: parent.width
                     FieldList {
                         session: row.session

@@ -267,7 +267,8 @@ std::span<const Entry> frameEntries(FrameGroup group)
         Entry{"max_system", p::systemMass, 1, 0, false, readOwn<&F::maxSystemKg>,
               writeOwn<&F::maxSystemKg>, nullptr},
         Entry{"bicycle_mass", p::bicycleMass, 0.5, 1, false, readOwn<&F::massKg>,
-              writeOwn<&F::massKg>, usual<&FrameDefaults::bicycleMassKg>}};
+              writeOwn<&F::massKg>, usual<&FrameDefaults::bicycleMassKg>},
+        Entry{"price", p::price, 10, 2, false, readOwn<&F::price>, writeOwn<&F::price>, nullptr}};
     switch (group) {
     case FrameGroup::First: return first;
     case FrameGroup::Rest: return rest;

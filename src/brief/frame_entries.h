@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The numbers of one frame size, as a form: what a maker's table gives first, then the rest of it,
-// wheels and mudguard, headset, post and weights.
+// wheels and mudguard, headset, post, weights and price.
 #pragma once
 
 #include "brief/entry_of.h"

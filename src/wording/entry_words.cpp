@@ -88,6 +88,8 @@ constexpr std::array entryWords{
     EntryWords{"max_system", QT_TRANSLATE_NOOP("Words", "Most weight in all"),
                QT_TRANSLATE_NOOP("Words", "Bicycle, rider and luggage, that the maker allows.")},
     EntryWords{"bicycle_mass", QT_TRANSLATE_NOOP("Words", "Bicycle's weight"), ""},
+    EntryWords{"price", QT_TRANSLATE_NOOP("Words", "Price"),
+               QT_TRANSLATE_NOOP("Words", "In any currency, the same for all sizes.")},
     // stems
     EntryWords{
         "stem_length", QT_TRANSLATE_NOOP("Words", "Stem length"),

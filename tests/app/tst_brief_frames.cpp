@@ -190,6 +190,18 @@ private slots:
         QCOMPARE(stack->text(), QStringLiteral("595"));
     }
 
+    void shouldKeepAPrice()
+    {
+        Opened opened;
+        NumberField* price = field(opened.model.fieldsAt(1), "price");
+        QVERIFY(price);
+        price->commit(QStringLiteral("1890.50"));
+        QCOMPARE(opened.session.fitting().frames[1].price, std::optional(1890.5));
+        QVERIFY(!opened.session.fitting().frames[0].price);
+        price->commit(QString());
+        QVERIFY(!opened.session.fitting().frames[1].price);
+    }
+
     void shouldMakeASizeACandidateWhenItIsWhole()
     {
         Opened opened;
