@@ -51,6 +51,13 @@ FocusScope {
                 color: Look.soft
                 text: board.nothingText
             }
+            Hint { // beside the words that there is more
+                objectName: "leftOut"
+                text: board.hoverText
+                visible: board.hoverText
+                x: board.hoverAt.x - implicitWidth
+                y: board.hoverAt.y
+            }
             FocusRing {
                 target: board
                 anchors.margins: 1

@@ -253,6 +253,7 @@ void Board::remake()
         setFocused(std::nullopt);
     }
     m_readouts = readoutsOf(m_scene);
+    setHoverText({}); // what was left out may be told now
     emit readoutsChanged();
     if (m_focused)
         emit handleChanged();

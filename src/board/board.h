@@ -57,6 +57,8 @@ class Board : public QQuickPaintedItem {
     Q_PROPERTY(QString description READ description NOTIFY readoutsChanged)
     Q_PROPERTY(QString nothingText READ nothingText NOTIFY readoutsChanged)
     Q_PROPERTY(QString handleText READ handleText NOTIFY handleChanged)
+    Q_PROPERTY(QString hoverText READ hoverText NOTIFY hoverChanged)
+    Q_PROPERTY(QPointF hoverAt READ hoverAt NOTIFY hoverChanged)
 
 public:
     explicit Board(QQuickItem* parent = nullptr);
@@ -117,6 +119,9 @@ public:
     [[nodiscard]] std::optional<Handle> focusedHandle() const { return m_focused; }
     /// Its name and where it is.
     [[nodiscard]] QString handleText() const;
+    /// What the words under the pointer stand for: the differences there was no room to write.
+    [[nodiscard]] const QString& hoverText() const { return m_hoverText; }
+    [[nodiscard]] QPointF hoverAt() const { return m_leftOutBox.topLeft(); }
     /// On to the next handle, or back; false past the last, where the focus moves on.
     Q_INVOKABLE bool walkHandles(bool onwards);
     Q_INVOKABLE void backToAdvised();
@@ -137,6 +142,7 @@ signals:
     void viewportChanged();
     void readoutsChanged();
     void handleChanged();
+    void hoverChanged();
 
 protected:
     void geometryChange(const QRectF& now, const QRectF& before) override;
@@ -191,6 +197,7 @@ private:
     void paintHandles(QPainter& painter) const;
     void setFocused(std::optional<Handle> handle);
     void setHovered(std::optional<Handle> handle);
+    void setHoverText(const QString& text);
     void pullTo(const QPointF& px);
     void letGo();
     void nudge(const Point& by);
@@ -211,6 +218,9 @@ private:
     QTimer m_pause;
     SideView::Bounds m_fittedTo; ///< when the whole view was last worked out
     std::vector<LabelSpot> m_spots;
+    QRectF m_leftOutBox; ///< where it stands that there is more to tell
+    QStringList m_leftOut;
+    QString m_hoverText;
     std::optional<Drag> m_drag;
     std::optional<Handle> m_focused;
     std::optional<Handle> m_hovered;

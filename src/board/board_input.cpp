@@ -7,6 +7,7 @@
 #include <QMouseEvent>
 
 #include <cmath>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -59,6 +60,12 @@ void Board::setHovered(std::optional<Handle> handle)
     m_hovered = handle;
     setCursor(handle ? Qt::SizeAllCursor : Qt::ArrowCursor);
     update();
+}
+
+void Board::setHoverText(const QString& text)
+{
+    if (std::exchange(m_hoverText, text) != text)
+        emit hoverChanged();
 }
 
 void Board::mousePressEvent(QMouseEvent* event)
@@ -172,12 +179,16 @@ void Board::hoverMoveEvent(QHoverEvent* event)
 {
     if (!m_drag)
         setHovered(handleAt(event->position()));
+    setHoverText(!m_drag && m_leftOutBox.contains(event->position())
+                     ? m_leftOut.join(QLatin1Char('\n'))
+                     : QString());
 }
 
 void Board::hoverLeaveEvent(QHoverEvent*)
 {
     if (!m_drag)
         setHovered(std::nullopt);
+    setHoverText({});
 }
 
 bool Board::walkHandles(bool onwards)

@@ -84,6 +84,8 @@ void Board::paint(QPainter* painter)
     const DrawingOptions options = drawingOptions();
     const Layout layout = layOut(area(), m_scene.view(), {}, options);
     m_spots = spotsOf(layout);
+    m_leftOutBox = layout.moreLeadersBox;
+    m_leftOut = layout.leftOut;
     m_settlingLabels = false;
 
     painter->setRenderHint(QPainter::Antialiasing);

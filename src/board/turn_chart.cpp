@@ -18,6 +18,12 @@ constexpr double aroundBottomDeg = 26.0; // how wide the range at the bottom is 
 constexpr double legendPitch = 1.5;      // of the letters' height
 constexpr double sampleEms = 1.8;        // a bit of line before a name
 
+/// Software draws dashes of a pixel several times as fast as wider ones.
+double traceWidth(Qt::PenStyle style)
+{
+    return style == Qt::SolidLine ? 1.4 : 1.0;
+}
+
 /// Clockwise from the top.
 double fromTop(const TurnStep& step)
 {
@@ -120,7 +126,7 @@ void TurnChart::paintLegend(QPainter& painter, const Theme& theme) const
     };
     const auto line = [&](const QColor& color, Qt::PenStyle style) {
         return [&painter, color, style](const QRectF& box) {
-            painter.setPen(QPen(color, 1.0, style));
+            painter.setPen(QPen(color, traceWidth(style), style));
             painter.drawLine(QPointF(box.left(), box.center().y()),
                              QPointF(box.right(), box.center().y()));
         };
@@ -172,7 +178,7 @@ void TurnChart::paint(QPainter* painter)
         for (const TurnStep& step : turn)
             line << placeOf(fromTop(step), (step.*angle).deg());
         line << placeOf(360.0 + fromTop(turn.front()), (turn.front().*angle).deg());
-        painter->setPen(QPen(color, 1.0, style));
+        painter->setPen(QPen(color, traceWidth(style), style));
         painter->drawPolyline(line);
     };
     trace(theme.soft, Qt::DashLine, &TurnStep::hip);

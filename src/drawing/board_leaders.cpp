@@ -230,8 +230,7 @@ std::optional<LeaderPlace> behindSaddle(LeaderPlace place, const Layout& layout,
 
 /// Heading and count for leaders of the saddle where the column has none; without room for those,
 /// there are no leaders.
-bool placeSaddleAlone(Layout& layout, const SideView& view, const Clearance& clearance,
-                      std::size_t untold)
+bool placeSaddleAlone(Layout& layout, const SideView& view, const Clearance& clearance)
 {
     const double row = rowPitch * layout.steps.small;
     const auto widthIn = [&layout](const QString& text, QFont::Weight weight) {
@@ -241,8 +240,8 @@ bool placeSaddleAlone(Layout& layout, const SideView& view, const Clearance& cle
     const double heading = widthIn(leadersHeading(view), QFont::DemiBold);
     layout.leadersHeading = {label.right() - heading, label.top() - row, heading, row};
     bool room = clearance.clear(layout.leadersHeading);
-    if (untold > 0) {
-        layout.moreLeaders = leadersLeftOut(untold);
+    if (!layout.leftOut.isEmpty()) {
+        layout.moreLeaders = leadersLeftOut(std::size_t(layout.leftOut.size()));
         const double more = widthIn(layout.moreLeaders, QFont::Normal);
         layout.moreLeadersBox = {label.right() - more, label.bottom(), more, row};
         room = room && clearance.clear(layout.moreLeadersBox);
@@ -261,7 +260,7 @@ void placeLeadersOnBoard(Layout& layout, const SideView& view, Clearance& cleara
 {
     std::vector<Leader> column;
     std::vector<Leader> saddle;
-    std::size_t untold = 0;
+    QStringList untold;
     // What is looked past, on a board zoomed in, is not told. An edge of the drawing may be the
     // board's.
     const QRectF seen = layout.sheet.adjusted(-1.0, -1.0, 1.0, 1.0);
@@ -272,21 +271,24 @@ void placeLeadersOnBoard(Layout& layout, const SideView& view, Clearance& cleara
         if (const auto placed = behindSaddle(place, layout, clearance))
             layout.leaders.push_back(*placed);
         else
-            untold += static_cast<std::size_t>(place.rows.size());
+            untold << place.rows;
     }
     const auto first = layout.leaders.size();
     Column places(layout, view, clearance);
     while (!column.empty()
-           && !places.place(column, untold > 0 ? leadersLeftOut(untold) : QString())) {
-        column.erase(
+           && !places.place(
+               column, untold.isEmpty() ? QString() : leadersLeftOut(std::size_t(untold.size())))) {
+        const auto last =
             std::max_element(column.begin(), column.end(), [](const Leader& a, const Leader& b) {
                 return rankOf(a) < rankOf(b);
-            }));
-        ++untold;
+            });
+        untold << leaderLabel(*last);
+        column.erase(last);
     }
+    layout.leftOut = untold;
     if (layout.leaders.empty())
         return;
-    if (column.empty() && !placeSaddleAlone(layout, view, clearance, untold))
+    if (column.empty() && !placeSaddleAlone(layout, view, clearance))
         return;
     for (std::size_t i = 0; i < layout.leaders.size(); ++i) {
         const LeaderPlace& leader = layout.leaders[i];

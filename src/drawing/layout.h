@@ -84,6 +84,7 @@ struct Layout {
     QRectF leadersHeading;
     std::vector<LeaderPlace> leaders;
     QString moreLeaders; ///< that there are some for which there was no room
+    QStringList leftOut; ///< and what these would say
     QRectF moreLeadersBox;
     std::vector<DimensionPlace> dimensions;
     std::vector<PulledPlace> pulled;

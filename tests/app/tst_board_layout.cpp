@@ -377,6 +377,7 @@ void BoardLayoutTest::shouldCountWhatItLeavesOut()
         QCOMPARE(layout.moreLeaders, told == view.leaders.size()
                                          ? QString()
                                          : leadersLeftOut(view.leaders.size() - told));
+        QCOMPARE(std::size_t(layout.leftOut.size()), view.leaders.size() - told);
     }
 }
 

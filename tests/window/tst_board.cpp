@@ -135,6 +135,7 @@ private slots:
     void shouldKeepTheTrialWithItsSize();
     void shouldTurnTheCrank();
     void shouldChartTheTurn();
+    void shouldTellWhatItHadNoRoomFor();
     void shouldHoldTheDrawingStillWhileThingsMove();
     void shouldStandEmptyWithoutAnAnswer();
     void shouldForgetTheViewOfAnotherFitting();
@@ -676,6 +677,28 @@ void TestBoard::shouldChartTheTurn()
     for (int dy = -2; dy <= 2; ++dy)
         darkest = std::min(darkest, image.pixelColor(at + QPoint(0, dy)).lightness());
     QVERIFY(darkest < 110);
+}
+
+void TestBoard::shouldTellWhatItHadNoRoomFor()
+{
+    for (const QSize size : {QSize(640, 300), QSize(520, 300), QSize(460, 440), QSize(360, 680)}) {
+        OpenBoard open("between-two-sizes", size);
+        QVERIFY(open.ready);
+        QVERIFY(!open.grab().isNull());
+        if (open.board->hoverAt().isNull())
+            continue; // all of it is told, or none
+        const QPoint corner(size.width() - 2, 2);
+        open.move(corner);
+        QVERIFY(open.board->hoverText().isEmpty());
+        open.move(open.board->hoverAt().toPoint() + QPoint(6, 4));
+        QVERIFY(!open.board->hoverText().isEmpty());
+        for (const QString& line : open.board->hoverText().split(QLatin1Char('\n')))
+            QVERIFY2(open.board->description().contains(line), qPrintable(line));
+        open.move(corner);
+        QVERIFY(open.board->hoverText().isEmpty());
+        return;
+    }
+    QFAIL("no board leaves anything out");
 }
 
 void TestBoard::shouldHoldTheDrawingStillWhileThingsMove()
