@@ -7,8 +7,10 @@ Column {
     id: list
     property string heading
     property var items: []
+    property int most: 0 // lines there ever were: what is not said now stands by unseen
 
     visible: items.length > 0
+    onItemsChanged: most = Math.max(most, items.length)
     spacing: Look.hairGap
 
     InkText {
@@ -19,9 +21,10 @@ Column {
         Accessible.role: Accessible.Heading
     }
     Repeater {
-        model: list.items.length // lines that stay keep their place
+        model: list.most
         ToldLine {
             required property int index
+            visible: index < list.items.length
             width: list.width
             text: list.items[index] ?? ""
         }

@@ -30,11 +30,10 @@ Column {
             spacing: Look.hairGap
             Repeater {
                 id: options
-                model: section.uses.uses
+                model: pick.visible ? section.uses.uses.length : 0 // chips that stay are not made anew
                 RadioChip {
-                    required property string modelData
                     required property int index
-                    text: modelData
+                    text: section.uses.uses[index] ?? ""
                     checked: index === pick.use
                     activeFocusOnTab: checked || activeFocus
                     Accessible.name: caption.text + ": " + text

@@ -87,15 +87,14 @@ void DecisionModel::renew()
     if (before.verdict != m_told.verdict)
         emit told();
     using Part = std::pair<ToldSection Told::*, void (DecisionModel::*)()>;
-    for (const auto& [section, sectionTold] :
-         {Part{&Told::reasons, &DecisionModel::reasonsTold},
-          Part{&Told::givenUp, &DecisionModel::givenUpTold},
-          Part{&Told::contrast, &DecisionModel::contrastTold},
-          Part{&Told::change, &DecisionModel::changeTold},
-          Part{&Told::today, &DecisionModel::todayTold},
-          Part{&Told::cranks, &DecisionModel::cranksTold},
-          Part{&Told::rules, &DecisionModel::rulesTold},
-          Part{&Told::asked, &DecisionModel::askedTold}})
+    for (const auto& [section, sectionTold] : {Part{&Told::reasons, &DecisionModel::reasonsTold},
+                                               Part{&Told::givenUp, &DecisionModel::givenUpTold},
+                                               Part{&Told::contrast, &DecisionModel::contrastTold},
+                                               Part{&Told::change, &DecisionModel::changeTold},
+                                               Part{&Told::today, &DecisionModel::todayTold},
+                                               Part{&Told::cranks, &DecisionModel::cranksTold},
+                                               Part{&Told::rules, &DecisionModel::rulesTold},
+                                               Part{&Told::asked, &DecisionModel::askedTold}})
         if (before.*section != m_told.*section)
             emit(this->*sectionTold)();
     if (before.cautions != m_told.cautions)

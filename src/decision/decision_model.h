@@ -73,7 +73,10 @@ public:
     [[nodiscard]] QString title() const { return m_told.verdict.title; }
     [[nodiscard]] QString detail() const { return m_told.verdict.detail; }
     [[nodiscard]] QString kind() const { return m_told.verdict.kind; }
-    [[nodiscard]] QString sentence() const { return m_told.verdict.sentence; } ///< the verdict in one
+    [[nodiscard]] QString sentence() const
+    {
+        return m_told.verdict.sentence;
+    } ///< the verdict in one
     /// What a decision still needs, as one would ask for it; the first stands in the title.
     [[nodiscard]] QStringList lacks() const { return m_told.verdict.lacks; }
     [[nodiscard]] ToldSection reasons() const { return m_told.reasons; }

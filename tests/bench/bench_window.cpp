@@ -47,7 +47,7 @@ constexpr std::array kinds{
                  withShare(f.riding.mix, Use::Touring, f.riding.mix.of(Use::Touring) + 0.03 * by);
          }},
     Kind{"luggage", [](Fitting& f, double by) { f.riding.luggage.rearKg += 0.5 * by; }},
-    Kind{"stack", [](Fitting& f, double by) { *f.frames[1].geometry.stackMm += by; }},
+    Kind{"stack", [](Fitting& f, double by) { f.frames[1].geometry.stackMm += by; }},
     Kind{"stem", [](Fitting& f, double by) { f.stock.stems.back().lengthMm += by; }},
     Kind{"weight", [](Fitting& f, double by) { f.choices.weightFactor[0] += 0.05 * by; }},
     Kind{"today", [](Fitting& f, double by) { *f.current->saddleHeightMm += by; }}};
