@@ -5,6 +5,7 @@
 
 #include "support.h"
 
+#include <cmath>
 #include <random>
 
 namespace tripoise::test {
@@ -38,6 +39,7 @@ public:
         const double share = chance(0.3) ? 1.0 : between(0.0, 1.0);
         brief.riding.mix.share[indexOf(first)] += share;
         brief.riding.mix.share[indexOf(second)] += 1.0 - share;
+        brief.riding.traffic = std::fmod(stature, 2.0) < 1.0;
 
         const double stack = between(490, 640);
         const double reach = between(340, 420);

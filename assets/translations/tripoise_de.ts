@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>AbovePane</name>
+    <message>
+        <source>Drawing, %1</source>
+        <translation>Zeichnung, %1</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>Right crank</source>
+        <translation>Rechte Kurbel</translation>
+    </message>
+    <message>
+        <source>Pull at bar, wheel or shoe, or use the arrow keys. Dark is what meets at the height of the toe; dashed, all the room the wheel takes.</source>
+        <translation>An Lenker, Rad oder Schuh ziehen oder die Pfeiltasten nehmen. Dunkel ist, was sich auf Höhe der Zehen trifft; gestrichelt der ganze Raum, den das Rad braucht.</translation>
+    </message>
+    <message>
+        <source>Where they come nearest</source>
+        <translation>Wo sie sich am nächsten kommen</translation>
+    </message>
+</context>
+<context>
     <name>BoardControls</name>
     <message>
         <source>Drawn</source>
@@ -62,6 +85,18 @@
     <message>
         <source>Nearer</source>
         <translation>Näher</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Ansicht von</translation>
+    </message>
+    <message>
+        <source>From the side</source>
+        <translation>Von der Seite</translation>
+    </message>
+    <message>
+        <source>From above: shoe and front wheel</source>
+        <translation>Von oben: Schuh und Vorderrad</translation>
     </message>
 </context>
 <context>
@@ -278,6 +313,14 @@
     <message>
         <source>Ctrl+C in this column</source>
         <translation>Strg+C in dieser Spalte</translation>
+    </message>
+    <message>
+        <source>How it rides</source>
+        <translation>Wie es sich fährt</translation>
+    </message>
+    <message>
+        <source>Toe room, steadiness, braking, weight on the wheels</source>
+        <translation>Fußfreiheit, Ruhe, Bremsen, Last auf den Rädern</translation>
     </message>
 </context>
 <context>
@@ -1021,6 +1064,29 @@
     <message>
         <source>Shift</source>
         <translation>Umschalt</translation>
+    </message>
+</context>
+<context>
+    <name>RideSection</name>
+    <message>
+        <source>How it rides</source>
+        <translation>Wie es sich fährt</translation>
+    </message>
+    <message>
+        <source>Shoe and wheel from above</source>
+        <translation>Schuh und Rad von oben</translation>
+    </message>
+    <message>
+        <source>Turn bar and cranks, and see where they meet</source>
+        <translation>Lenker und Kurbeln drehen und sehen, wo sie sich treffen</translation>
+    </message>
+    <message>
+        <source>The figures behind it</source>
+        <translation>Die Zahlen dahinter</translation>
+    </message>
+    <message>
+        <source>Steering, clearances, loads</source>
+        <translation>Lenkung, Abstände, Lasten</translation>
     </message>
 </context>
 <context>
@@ -2831,10 +2897,6 @@
         <translation>Den Gabelschaft beim ersten Aufbau %1 mm über dem Vorbau stehen lassen, unter einem Spacer; nach dem zweiten Besuch auf %2 kürzen.</translation>
     </message>
     <message>
-        <source>Toe room is not worked out here: sit the rider on, pedals level, turn the bar, and see whether the shoe touches tyre or mudguard.</source>
-        <translation>Die Fußfreiheit ist hier nicht berechnet: Fahrer aufsitzen lassen, Pedale waagerecht, Lenker einschlagen und sehen, ob der Schuh Reifen oder Schutzblech berührt.</translation>
-    </message>
-    <message>
         <source>Rails and post let the saddle stand %1 behind, not %2.</source>
         <translation>Sattelgestell und Stütze lassen den Sattel %1 nach hinten, nicht %2.</translation>
     </message>
@@ -3715,10 +3777,6 @@
     <message>
         <source>After any change at the bar: hoses at full lock, bar against top tube, reach of the levers, torque, brakes, a loaded test ride.</source>
         <translation>Nach jeder Änderung am Lenker: Leitungen bei vollem Einschlag, Lenker gegen Oberrohr, Griffweite der Hebel, Drehmomente, Bremsen, Probefahrt mit Last.</translation>
-    </message>
-    <message>
-        <source>A shoe that touches tyre or mudguard is a hazard at walking pace, and worse with mudguards.</source>
-        <translation>Ein Schuh, der Reifen oder Schutzblech berührt, ist bei Schritttempo eine Gefahr, mit Schutzblechen eine größere.</translation>
     </message>
     <message>
         <source>Changed parts can void an e-bike&apos;s conformity; who assembles and sells may count as its maker.</source>
@@ -4839,6 +4897,650 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     <message>
         <source>Back to %1</source>
         <translation>Zurück zu %1</translation>
+    </message>
+    <message>
+        <source>How it rides</source>
+        <translation>Wie es sich fährt</translation>
+    </message>
+    <message>
+        <source>toe overlap</source>
+        <comment>for and against</comment>
+        <translation>Schuh ins Vorderrad</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <comment>toe overlap</comment>
+        <translation>keine Berührung</translation>
+    </message>
+    <message>
+        <source>How far the shoe reaches into where tyre or mudguard turns: a hazard at walking pace. In traffic it counts twice.</source>
+        <translation>Wie weit der Schuh in den Raum reicht, in dem Reifen oder Schutzblech einschlagen: eine Gefahr im Schritttempo. Im Verkehr zählt sie doppelt.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size and the cranks that keep the shoe clear of the front wheel.</source>
+        <translation>Zählt es mehr, gewinnen Rahmen und Kurbeln, die den Schuh vom Vorderrad frei halten.</translation>
+    </message>
+    <message>
+        <source>straight ahead</source>
+        <comment>how the bar is turned</comment>
+        <translation>geradeaus</translation>
+    </message>
+    <message>
+        <source>%1 to the left</source>
+        <comment>how the bar is turned</comment>
+        <translation>%1 nach links</translation>
+    </message>
+    <message>
+        <source>%1 to the right</source>
+        <comment>how the bar is turned</comment>
+        <translation>%1 nach rechts</translation>
+    </message>
+    <message>
+        <source>%1 clear</source>
+        <comment>shoe and front wheel</comment>
+        <translation>%1 frei</translation>
+    </message>
+    <message>
+        <source>%1 into the mudguard</source>
+        <comment>the shoe</comment>
+        <translation>%1 ins Schutzblech</translation>
+    </message>
+    <message>
+        <source>%1 into the tyre</source>
+        <comment>the shoe</comment>
+        <translation>%1 in den Reifen</translation>
+    </message>
+    <message>
+        <source>seen from above: bar %1, right crank at %2, shoe %3</source>
+        <comment>how the bar is turned; an angle; how near the shoe comes to the wheel</comment>
+        <translation>von oben: Lenker %1, rechte Kurbel bei %2, Schuh %3</translation>
+    </message>
+    <message>
+        <source>%1 lets the shoe reach %2 into where the front wheel turns, %3 lets it reach %4.</source>
+        <translation>%1 lässt den Schuh %2 in den Raum des Vorderrads reichen, %3 lässt ihn %4 hinein.</translation>
+    </message>
+    <message>
+        <source>%1 keeps the shoe clear of the front wheel; on %2 it reaches %3 into where that turns.</source>
+        <translation>%1 hält den Schuh vom Vorderrad frei; auf %2 reicht er %3 in dessen Raum.</translation>
+    </message>
+    <message>
+        <source>bottom bracket %1 higher</source>
+        <translation>Tretlager %1 höher</translation>
+    </message>
+    <message>
+        <source>bottom bracket %1 lower</source>
+        <translation>Tretlager %1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 more trail</source>
+        <translation>%1 mehr Nachlauf</translation>
+    </message>
+    <message>
+        <source>%1 less trail</source>
+        <translation>%1 weniger Nachlauf</translation>
+    </message>
+    <message>
+        <source>wheelbase %1 longer</source>
+        <translation>Radstand %1 länger</translation>
+    </message>
+    <message>
+        <source>wheelbase %1 shorter</source>
+        <translation>Radstand %1 kürzer</translation>
+    </message>
+    <message>
+        <source>all gears %1 %</source>
+        <translation>alle Gänge %1 %</translation>
+    </message>
+    <message>
+        <source>leverage %1 %</source>
+        <translation>Hebel %1 %</translation>
+    </message>
+    <message>
+        <source>the pedal meets the ground at %1 of lean</source>
+        <translation>das Pedal setzt bei %1 Schräglage auf</translation>
+    </message>
+    <message>
+        <source>the saddle follows the foot</source>
+        <translation>der Sattel folgt dem Fuß</translation>
+    </message>
+    <message>
+        <source>A %1 tyre</source>
+        <translation>Reifen von %1</translation>
+    </message>
+    <message>
+        <source>Rims of %1</source>
+        <translation>Felgen von %1</translation>
+    </message>
+    <message>
+        <source>Cranks of %1</source>
+        <translation>Kurbeln von %1</translation>
+    </message>
+    <message>
+        <source>Ball of the foot over the spindle</source>
+        <translation>Fußballen über der Pedalachse</translation>
+    </message>
+    <message>
+        <source>No front mudguard</source>
+        <translation>Vorn kein Schutzblech</translation>
+    </message>
+    <message>
+        <source>%1: %2.</source>
+        <comment>what is changed, room of the shoe</comment>
+        <translation>%1: %2.</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <comment>what is changed, room of the shoe, what else changes</comment>
+        <translation>%1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>More room for the toe on %1</source>
+        <comment>a size</comment>
+        <translation>Mehr Fußfreiheit auf %1</translation>
+    </message>
+    <message>
+        <source>One change at a time, each with the room it leaves between shoe and front wheel, and what else it does.</source>
+        <translation>Jeweils eine Änderung, mit dem Platz, den sie zwischen Schuh und Vorderrad lässt, und was sie sonst bewirkt.</translation>
+    </message>
+    <message>
+        <source>steady by itself</source>
+        <comment>speeds in a picture</comment>
+        <translation>von selbst stabil</translation>
+    </message>
+    <message>
+        <source>falls</source>
+        <comment>a bicycle left to itself</comment>
+        <translation>fällt</translation>
+    </message>
+    <message>
+        <source>rights itself</source>
+        <comment>a bicycle left to itself</comment>
+        <translation>fängt sich</translation>
+    </message>
+    <message>
+        <source>swinging</source>
+        <comment>how a bicycle falls or rights itself</comment>
+        <translation>pendelnd</translation>
+    </message>
+    <message>
+        <source>leaning</source>
+        <comment>how a bicycle falls or rights itself</comment>
+        <translation>kippend</translation>
+    </message>
+    <message>
+        <source>%1 steady by itself %2</source>
+        <comment>a size; speeds, or at no speed</comment>
+        <translation>%1 von selbst stabil %2</translation>
+    </message>
+    <message>
+        <source>Falling and righting over the speed: %1</source>
+        <comment>sizes</comment>
+        <translation>Fallen und Fangen über dem Tempo: %1</translation>
+    </message>
+    <message>
+        <source>%1 up</source>
+        <comment>the middle of all weight</comment>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>The middle of all weight is %1 up; the front wheel carries %2, the rear one %3.</source>
+        <translation>Der Schwerpunkt liegt %1 hoch; das Vorderrad trägt %2, das Hinterrad %3.</translation>
+    </message>
+    <message>
+        <source>%1, from memory: check a bought copy</source>
+        <comment>clause of a standard</comment>
+        <translation>%1, aus dem Gedächtnis: in einer gekauften Ausgabe nachsehen</translation>
+    </message>
+    <message>
+        <source>Sit the rider on in the shoes that will be worn, pedals level, and turn the bar both ways.</source>
+        <translation>Fahrer in den Schuhen, die getragen werden, aufsitzen lassen, Pedale waagerecht, und den Lenker nach beiden Seiten einschlagen.</translation>
+    </message>
+    <message>
+        <source>The shoe reaches %1 into where the mudguard turns.</source>
+        <translation>Der Schuh reicht %1 in den Raum, in dem das Schutzblech einschlägt.</translation>
+    </message>
+    <message>
+        <source>The shoe reaches %1 into where the front tyre turns.</source>
+        <translation>Der Schuh reicht %1 in den Raum, in dem der Vorderreifen einschlägt.</translation>
+    </message>
+    <message>
+        <source>While pedalling it touches from %1 of steering on, in turns of %2, ridden at about %3: a hazard at walking pace that the rider has to know of.</source>
+        <translation>Beim Treten berührt er ab %1 Lenkeinschlag, in Kurven von %2 Radius, die man mit etwa %3 fährt: eine Gefahr im Schritttempo, die der Fahrer kennen muss.</translation>
+    </message>
+    <message>
+        <source>A hazard at walking pace that the rider has to know of.</source>
+        <translation>Eine Gefahr im Schritttempo, die der Fahrer kennen muss.</translation>
+    </message>
+    <message>
+        <source>The mudguard&apos;s stays must break away.</source>
+        <translation>Die Streben des Schutzblechs müssen sich ausrasten lassen.</translation>
+    </message>
+    <message>
+        <source>Only %1 between shoe and mudguard as worked out, and shoes differ by as much.</source>
+        <translation>Errechnet sind nur %1 zwischen Schuh und Schutzblech, und so viel unterscheiden sich Schuhe.</translation>
+    </message>
+    <message>
+        <source>Only %1 between shoe and front tyre as worked out, and shoes differ by as much.</source>
+        <translation>Errechnet sind nur %1 zwischen Schuh und Vorderreifen, und so viel unterscheiden sich Schuhe.</translation>
+    </message>
+    <message>
+        <source>The heel strikes a large rear bag by %1: hang it further back, or take a smaller one.</source>
+        <translation>Die Ferse stößt um %1 an eine große Hinterradtasche: weiter hinten einhängen oder eine kleinere nehmen.</translation>
+    </message>
+    <message>
+        <source>The heel passes a large rear bag by %1; %2 is wanted. Hang it as far back as the carrier lets it.</source>
+        <translation>Die Ferse geht mit %1 an einer großen Hinterradtasche vorbei; erwünscht sind %2. So weit hinten einhängen, wie der Träger es zulässt.</translation>
+    </message>
+    <message>
+        <source>The knee meets the bar when it is turned by %1.</source>
+        <translation>Das Knie trifft den Lenker, wenn er um %1 eingeschlagen ist.</translation>
+    </message>
+    <message>
+        <source>The knee comes within %1 of the bar turned by %2; %3 is wanted.</source>
+        <translation>Das Knie kommt dem um %2 eingeschlagenen Lenker auf %1 nahe; erwünscht sind %3.</translation>
+    </message>
+    <message>
+        <source>The knee meets the bar at the top of the stroke.</source>
+        <translation>Das Knie trifft oben den Lenker.</translation>
+    </message>
+    <message>
+        <source>The knee comes within %1 of the bar; %2 is wanted.</source>
+        <translation>Das Knie kommt dem Lenker auf %1 nahe; erwünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>From pedal to front wheel there are %1; at least %2 is required (%3).</source>
+        <translation>Vom Pedal zum Vorderrad sind es %1; mindestens %2 sind vorgeschrieben (%3).</translation>
+    </message>
+    <message>
+        <source>Hard braking takes the rider over the bars at %1; %2 is what one counts on. Weight lower or further back helps.</source>
+        <translation>Hartes Bremsen wirft ab %1 über den Lenker; mit %2 rechnet man. Gewicht tiefer oder weiter hinten hilft.</translation>
+    </message>
+    <message>
+        <source>With the rider sitting fully back the front wheel carries %1 of the load; at least %2 is asked for (ISO 4210-2:2015, 4.7.5).</source>
+        <translation>Ganz hinten sitzend trägt das Vorderrad %1 der Last; verlangt sind mindestens %2 (ISO 4210-2:2015, 4.7.5).</translation>
+    </message>
+    <message>
+        <source>Pedalling seated, the front wheel lifts from a gradient of %1 on; roads of %2 are met with. A bag in front helps.</source>
+        <translation>Im Sitzen getreten hebt sich das Vorderrad ab %1 Steigung; Straßen von %2 kommen vor. Gepäck vorn hilft.</translation>
+    </message>
+    <message>
+        <source>By the model there is no speed at which the bicycle keeps itself upright. Many good ones do not; it compares sizes and certifies nothing.</source>
+        <translation>Nach dem Modell hält sich das Rad bei keinem Tempo von selbst aufrecht. Viele gute tun es nicht; es vergleicht Rahmen und bescheinigt nichts.</translation>
+    </message>
+    <message>
+        <source>By the model the bicycle keeps itself upright from %1 on, however fast; that compares sizes and certifies nothing.</source>
+        <translation>Nach dem Modell hält sich das Rad ab %1 von selbst aufrecht, wie schnell auch immer; das vergleicht Rahmen und bescheinigt nichts.</translation>
+    </message>
+    <message>
+        <source>Head angle %1; plumb under the front axle the steering axis passes at %2 of the wheel&apos;s radius. The advice is %3° and %4 % (ISO 4210-2, Annex A, from memory: check a bought copy); many touring and small-wheeled bicycles lie outside.</source>
+        <translation>Lenkwinkel %1; lotrecht unter der Vorderachse läuft die Lenkachse auf %2 des Radhalbmessers. Empfohlen sind %3° und %4 % (ISO 4210-2, Anhang A, aus dem Gedächtnis: in einer gekauften Ausgabe nachsehen); viele Reiseräder und Räder mit kleinen Laufrädern liegen außerhalb.</translation>
+    </message>
+    <message>
+        <source>never</source>
+        <comment>the shoe touches the front wheel</comment>
+        <translation>nie</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <comment>the shoe touches, steered so far</comment>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>%1, at %2</source>
+        <comment>steered so far, ridden at a speed</comment>
+        <translation>%1, bei %2</translation>
+    </message>
+    <message>
+        <source>%1, turned %2</source>
+        <comment>knee to bar: bar straight, bar turned</comment>
+        <translation>%1, eingeschlagen %2</translation>
+    </message>
+    <message>
+        <source>%1 short</source>
+        <comment>a foot, of the ground</comment>
+        <translation>%1 fehlen</translation>
+    </message>
+    <message>
+        <source>reaches</source>
+        <comment>a foot, the ground</comment>
+        <translation>reicht</translation>
+    </message>
+    <message>
+        <source>%1, %2 too much</source>
+        <comment>weight of all, over the limit</comment>
+        <translation>%1, %2 zu viel</translation>
+    </message>
+    <message>
+        <source>%1, %2 left</source>
+        <comment>weight of all, up to the limit</comment>
+        <translation>%1, %2 übrig</translation>
+    </message>
+    <message>
+        <source>beside the wheel</source>
+        <comment>where the shoe passes</comment>
+        <translation>neben dem Rad</translation>
+    </message>
+    <message>
+        <source>%1 overlap</source>
+        <comment>shoe and front wheel</comment>
+        <translation>%1 ineinander</translation>
+    </message>
+    <message>
+        <source>The shoe passes beside the front wheel at every angle.</source>
+        <translation>Der Schuh geht bei jedem Winkel neben dem Vorderrad vorbei.</translation>
+    </message>
+    <message>
+        <source>Over all angles of bar and crank: %1 at the least.</source>
+        <comment>room of the shoe</comment>
+        <translation>Über alle Stellungen von Lenker und Kurbel: mindestens %1.</translation>
+    </message>
+    <message>
+        <source>Over all angles of bar and crank: %1 at the most; it touches %2.</source>
+        <comment>room of the shoe; from an angle on, at a speed</comment>
+        <translation>Über alle Stellungen von Lenker und Kurbel: höchstens %1; Berührung %2.</translation>
+    </message>
+    <message>
+        <source>at no speed</source>
+        <comment>steady by itself</comment>
+        <translation>bei keinem Tempo</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <comment>steady by itself</comment>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>shoe to front wheel</source>
+        <translation>Schuh zum Vorderrad</translation>
+    </message>
+    <message>
+        <source>Shoe to tyre or mudguard over the whole turn of cranks and bar, where they come nearest. Real shoes differ by some 10 mm.</source>
+        <translation>Schuh zu Reifen oder Schutzblech über die ganze Drehung von Kurbeln und Lenker, wo sie sich am nächsten kommen. Echte Schuhe unterscheiden sich um etwa 10 mm.</translation>
+    </message>
+    <message>
+        <source>touches when steered</source>
+        <translation>berührt bei Einschlag</translation>
+    </message>
+    <message>
+        <source>How far the bar has to be turned while pedalling before the shoe touches, and how fast a rider goes who turns so tightly.</source>
+        <translation>Wie weit der Lenker beim Treten eingeschlagen sein muss, bis der Schuh berührt, und wie schnell man in so engen Kurven fährt.</translation>
+    </message>
+    <message>
+        <source>steady by itself</source>
+        <translation>von selbst stabil</translation>
+    </message>
+    <message>
+        <source>Between these speeds the bicycle keeps itself upright, hands off, in the model of Whipple and Carvallo with estimated masses. It compares sizes and certifies nothing.</source>
+        <translation>Zwischen diesen Tempi hält sich das Rad freihändig von selbst aufrecht, im Modell von Whipple und Carvallo mit geschätzten Massen. Es vergleicht Rahmen und bescheinigt nichts.</translation>
+    </message>
+    <message>
+        <source>over the bars under braking</source>
+        <translation>über den Lenker beim Bremsen</translation>
+    </message>
+    <message>
+        <source>The deceleration that lifts the rear wheel, rider seated, on the level.</source>
+        <translation>Die Verzögerung, bei der sich das Hinterrad hebt, sitzend, in der Ebene.</translation>
+    </message>
+    <message>
+        <source>front wheel carries</source>
+        <translation>Vorderrad trägt</translation>
+    </message>
+    <message>
+        <source>Of rider, bicycle and luggage together, seated.</source>
+        <translation>Von Fahrer, Rad und Gepäck zusammen, sitzend.</translation>
+    </message>
+    <message>
+        <source>front wheel lifts, climbing</source>
+        <translation>Vorderrad hebt sich bergauf</translation>
+    </message>
+    <message>
+        <source>The gradient from which pedalling hard in the saddle lifts the front wheel.</source>
+        <translation>Die Steigung, ab der kräftiges Treten im Sattel das Vorderrad hebt.</translation>
+    </message>
+    <message>
+        <source>from %1 on</source>
+        <comment>a gradient</comment>
+        <translation>ab %1</translation>
+    </message>
+    <message>
+        <source>How far the front wheel touches the ground behind the steering axis. More holds a line, less turns in quicker.</source>
+        <translation>Wie weit das Vorderrad den Boden hinter der Lenkachse berührt. Mehr hält die Spur, weniger lenkt schneller ein.</translation>
+    </message>
+    <message>
+        <source>heel to rear bag</source>
+        <translation>Ferse zur Hinterradtasche</translation>
+    </message>
+    <message>
+        <source>To a large side bag hung as far back as an ordinary carrier lets it.</source>
+        <translation>Zu einer großen Seitentasche, so weit hinten eingehängt, wie ein üblicher Träger es zulässt.</translation>
+    </message>
+    <message>
+        <source>knee to bar</source>
+        <translation>Knie zum Lenker</translation>
+    </message>
+    <message>
+        <source>Over the turn of the cranks, the bar straight, and turned as for turning round in a narrow lane.</source>
+        <translation>Über die Kurbelumdrehung, der Lenker gerade und eingeschlagen wie zum Wenden auf schmalem Weg.</translation>
+    </message>
+    <message>
+        <source>tiptoe, seated</source>
+        <translation>Fußspitze im Sitzen</translation>
+    </message>
+    <message>
+        <source>Whether the ball of the foot reaches the ground from the saddle, the bicycle upright.</source>
+        <translation>Ob der Fußballen vom Sattel aus den Boden erreicht, das Rad aufrecht.</translation>
+    </message>
+    <message>
+        <source>trail, square to the axis</source>
+        <translation>Nachlauf, quer zur Achse</translation>
+    </message>
+    <message>
+        <source>The lever by which the ground turns the wheel straight.</source>
+        <translation>Der Hebel, mit dem der Boden das Rad geradestellt.</translation>
+    </message>
+    <message>
+        <source>wheel flop</source>
+        <translation>Abkippen des Lenkers</translation>
+    </message>
+    <message>
+        <source>How strongly the bar falls to one side when it is turned at walking pace.</source>
+        <translation>Wie stark der Lenker im Schritttempo zur Seite fällt, wenn man ihn einschlägt.</translation>
+    </message>
+    <message>
+        <source>grips ahead of steering axis</source>
+        <translation>Griffe vor der Lenkachse</translation>
+    </message>
+    <message>
+        <source>Square to the axis. A longer stem moves the grips forward: the bar then swings sideways as it turns.</source>
+        <translation>Quer zur Achse. Ein längerer Vorbau rückt die Griffe vor: Dann schwenkt der Lenker beim Einschlagen zur Seite.</translation>
+    </message>
+    <message>
+        <source>hands&apos; lever</source>
+        <translation>Hebel der Hände</translation>
+    </message>
+    <message>
+        <source>From steering axis to grip. Longer turns slower for the same movement.</source>
+        <translation>Von der Lenkachse zum Griff. Länger lenkt langsamer bei gleicher Bewegung.</translation>
+    </message>
+    <message>
+        <source>At both ends of an adjustable dropout.</source>
+        <translation>An beiden Enden eines verstellbaren Ausfallendes.</translation>
+    </message>
+    <message>
+        <source>Its middle from the ground.</source>
+        <translation>Seine Mitte über dem Boden.</translation>
+    </message>
+    <message>
+        <source>pedal meets ground at</source>
+        <translation>Pedal setzt auf bei</translation>
+    </message>
+    <message>
+        <source>Lean at which the lower pedal touches; at least 25° (16 CFR 1512.17(c)).</source>
+        <translation>Schräglage, bei der das untere Pedal aufsetzt; mindestens 25° (16 CFR 1512.17(c)).</translation>
+    </message>
+    <message>
+        <source>%1 of lean</source>
+        <translation>%1 Schräglage</translation>
+    </message>
+    <message>
+        <source>pedal to front wheel, level</source>
+        <translation>Pedal zum Vorderrad, waagerecht</translation>
+    </message>
+    <message>
+        <source>As the standards measure it: middle of the pedal straight ahead to where tyre or mudguard turns, crank level. The shoe is not in it.</source>
+        <translation>Wie die Normen messen: von der Pedalmitte gerade nach vorn bis dorthin, wo Reifen oder Schutzblech einschlagen, Kurbel waagerecht. Der Schuh ist nicht dabei.</translation>
+    </message>
+    <message>
+        <source>the same at any crank angle</source>
+        <translation>dasselbe bei jeder Kurbelstellung</translation>
+    </message>
+    <message>
+        <source>The least over the turn.</source>
+        <translation>Der kleinste Wert über die Umdrehung.</translation>
+    </message>
+    <message>
+        <source>over the bars, downhill</source>
+        <translation>über den Lenker, bergab</translation>
+    </message>
+    <message>
+        <source>The same deceleration on a steep descent.</source>
+        <translation>Dieselbe Verzögerung in steilem Gefälle.</translation>
+    </message>
+    <message>
+        <source>%1 at %2</source>
+        <comment>a deceleration, on a gradient</comment>
+        <translation>%1 bei %2</translation>
+    </message>
+    <message>
+        <source>front wheel, fully back</source>
+        <translation>Vorderrad, ganz hinten sitzend</translation>
+    </message>
+    <message>
+        <source>What it carries with saddle and rider as far back as they go; ISO 4210-2:2015, 4.7.5, asks for 25 %.</source>
+        <translation>Was es trägt, wenn Sattel und Fahrer so weit hinten sind wie möglich; ISO 4210-2:2015, 4.7.5, verlangt 25 %.</translation>
+    </message>
+    <message>
+        <source>hands carry at most</source>
+        <translation>Hände tragen höchstens</translation>
+    </message>
+    <message>
+        <source>Of the rider&apos;s weight, if back and legs held nothing: a coarse upper bound.</source>
+        <translation>Vom Körpergewicht, wenn Rücken und Beine nichts hielten: eine grobe Obergrenze.</translation>
+    </message>
+    <message>
+        <source>rider, bicycle, luggage</source>
+        <translation>Fahrer, Rad, Gepäck</translation>
+    </message>
+    <message>
+        <source>Together; what is left of the maker&apos;s limit where one is given.</source>
+        <translation>Zusammen; was vom zulässigen Gewicht bleibt, wo eines angegeben ist.</translation>
+    </message>
+    <message>
+        <source>wider tyre possible</source>
+        <translation>breiterer Reifen möglich</translation>
+    </message>
+    <message>
+        <source>What the maker&apos;s limit leaves.</source>
+        <translation>Was die Grenze des Herstellers übrig lässt.</translation>
+    </message>
+    <message>
+        <source>flat foot, seated</source>
+        <translation>Fußsohle im Sitzen</translation>
+    </message>
+    <message>
+        <source>The bicycle upright.</source>
+        <translation>Das Rad aufrecht.</translation>
+    </message>
+    <message>
+        <source>room, standing over it</source>
+        <translation>Platz im Stehen darüber</translation>
+    </message>
+    <message>
+        <source>In shoes.</source>
+        <translation>Mit Schuhen.</translation>
+    </message>
+    <message>
+        <source>the shoe %1 instead of %2</source>
+        <comment>13 mm clear; 5 mm overlap</comment>
+        <translation>der Schuh %1 statt %2</translation>
+    </message>
+    <message>
+        <source>%1 of trail instead of %2</source>
+        <translation>%1 Nachlauf statt %2</translation>
+    </message>
+    <message>
+        <source>steady by itself %1 instead of %2</source>
+        <comment>18–28 km/h; at no speed</comment>
+        <translation>von selbst stabil %1 statt %2</translation>
+    </message>
+    <message>
+        <source>over the bars at %1 instead of %2</source>
+        <comment>decelerations</comment>
+        <translation>über den Lenker bei %1 statt %2</translation>
+    </message>
+    <message>
+        <source>%1 of the load on the front wheel instead of %2</source>
+        <translation>%1 der Last auf dem Vorderrad statt %2</translation>
+    </message>
+    <message>
+        <source>%1 rides like %2 in all that is worked out here.</source>
+        <translation>%1 fährt sich in allem, was hier errechnet wird, wie %2.</translation>
+    </message>
+    <message>
+        <source>%1 against %2: %3.</source>
+        <comment>a size, another, how they ride differently</comment>
+        <translation>%1 gegen %2: %3.</translation>
+    </message>
+    <message>
+        <source>Masses are estimated and riders move: these figures compare sizes and certify nothing.</source>
+        <translation>Massen sind geschätzt, und Fahrer bewegen sich: Diese Zahlen vergleichen Rahmen und bescheinigen nichts.</translation>
+    </message>
+    <message>
+        <source>The rider has been shown where the shoe touches</source>
+        <translation>Es wurde gezeigt, wo der Schuh berührt</translation>
+    </message>
+    <message>
+        <source>toe shown to the rider</source>
+        <comment>an edit</comment>
+        <translation>Berührung des Schuhs gezeigt</translation>
+    </message>
+    <message>
+        <source>A shoe that touches tyre or mudguard is a hazard at walking pace: sit the rider on in their shoes, pedals level, turn the bar, and show them. Mudguards need stays that break away.</source>
+        <translation>Ein Schuh, der Reifen oder Schutzblech berührt, ist eine Gefahr im Schritttempo: Fahrer in den eigenen Schuhen aufsitzen lassen, Pedale waagerecht, Lenker einschlagen und es zeigen. Schutzbleche brauchen Streben, die sich ausrasten lassen.</translation>
+    </message>
+    <message>
+        <source>Figures of steadiness, balance and braking compare sizes; they certify nothing.</source>
+        <translation>Zahlen zu Ruhe, Last und Bremsen vergleichen Rahmen; sie bescheinigen nichts.</translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 ft</source>
+        <translation>%1 ft</translation>
+    </message>
+    <message>
+        <source>%1 km/h</source>
+        <translation>%1 km/h</translation>
+    </message>
+    <message>
+        <source>%1 mph</source>
+        <translation>%1 mph</translation>
+    </message>
+    <message>
+        <source>%1 g</source>
+        <comment>a deceleration, in accelerations of gravity</comment>
+        <translation>%1 g</translation>
+    </message>
+    <message>
+        <source>room for the toe</source>
+        <translation>Fußfreiheit</translation>
+    </message>
+    <message>
+        <source>just touching</source>
+        <comment>shoe and front wheel</comment>
+        <translation>gerade berührend</translation>
     </message>
 </context>
 <context>

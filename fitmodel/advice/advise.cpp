@@ -39,7 +39,7 @@ public:
         m_advice.asked =
             frameAsked(m_advice.target, first.best->setup, m_riding.mix, size.skeleton, m_tables);
         m_advice.part =
-            partWorthBuying(*first.best, size, m_person, m_riding.mix, m_prepared.stock, m_tables);
+            partWorthBuying(*first.best, size, m_person, m_riding, m_prepared.stock, m_tables);
         otherCranks(first);
         m_advice.solved = true;
         return std::move(m_advice);
@@ -51,17 +51,16 @@ private:
         const PreparedSize& size = m_prepared.sizes[index];
         Candidate candidate;
         candidate.size = index;
-        m_searches.emplace_back(m_person, m_riding.mix, size, m_prepared, m_tables);
+        m_searches.emplace_back(m_person, m_riding, size, m_prepared, m_tables);
         SizeSearch& search = m_searches.back();
         if (const auto choice = search.best(m_tables.weights.points)) {
             candidate.best =
                 assess(*choice, search, m_person, m_riding.mix, size, m_prepared, m_tables);
-            candidate.ride =
-                rideOf(*candidate.best, size, m_person, m_riding, m_prepared, m_tables);
             candidate.limits =
                 limitsOf(candidate.best->setup, size, m_person, m_riding, m_prepared, m_tables);
             candidate.findings = findingsOf(*candidate.best, search.wantedSetbackMm(choice->crank),
                                             size, m_person, m_riding, m_prepared, m_tables);
+            ride(candidate, size);
             for (const UsePosture& posture : candidate.best->uses)
                 candidate.byUse.push_back(forUse(posture.use, size));
         } else {
@@ -70,12 +69,25 @@ private:
         m_advice.candidates.push_back(std::move(candidate));
     }
 
+    void ride(Candidate& candidate, const PreparedSize& size) const
+    {
+        const HandlingTables& handling = m_tables.handling;
+        candidate.ride = rideOf(*candidate.best, size, m_person, m_riding, m_prepared, m_tables);
+        for (Finding& finding : rideFindings(*candidate.ride, size.skeleton, handling))
+            candidate.findings.push_back(std::move(finding));
+        const auto& toe = candidate.ride->toe;
+        if (toe && toe->overlapMm > -handling.toe.checkRoomMm)
+            candidate.toeRemedies =
+                toeRemediesOf(*candidate.best, candidate.size, m_person, m_prepared, m_tables);
+    }
+
     UseSetup forUse(Use use, const PreparedSize& size) const
     {
-        const Mix mix = Mix::only(use);
-        SizeSearch search(m_person, mix, size, m_prepared, m_tables);
+        Riding alone = m_riding;
+        alone.mix = Mix::only(use);
+        SizeSearch search(m_person, alone, size, m_prepared, m_tables);
         const auto choice = search.best(m_tables.weights.points);
-        return {use, assess(*choice, search, m_person, mix, size, m_prepared, m_tables)};
+        return {use, assess(*choice, search, m_person, alone.mix, size, m_prepared, m_tables)};
     }
 
     /// Sound before broken, solved before not, then points; names last, so that the order of the

@@ -58,12 +58,13 @@ struct UseSetup {
 };
 
 struct Candidate {
-    std::size_t size = 0;             ///< index into Prepared::sizes
-    int rank = 0;                     ///< 1-based; candidates that break a limit come last
-    Findings limits;                  ///< broken; empty for a sound candidate
-    std::optional<AdvisedSetup> best; ///< empty where no cockpit fits
-    std::optional<Ride> ride;         ///< of `best`
-    std::vector<UseSetup> byUse;      ///< as if the bicycle were for that use alone
+    std::size_t size = 0;               ///< index into Prepared::sizes
+    int rank = 0;                       ///< 1-based; candidates that break a limit come last
+    Findings limits;                    ///< broken; empty for a sound candidate
+    std::optional<AdvisedSetup> best;   ///< empty where no cockpit fits
+    std::optional<Ride> ride;           ///< of `best`
+    std::vector<ToeRemedy> toeRemedies; ///< where a shoe may touch
+    std::vector<UseSetup> byUse;        ///< as if the bicycle were for that use alone
     Findings findings;
 };
 

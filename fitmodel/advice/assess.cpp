@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "advice/assess.h"
 
+#include "advice/shoes.h"
 #include "base/two_link.h"
 #include "setup/limits.h"
 
@@ -15,8 +16,8 @@ constexpr double leastShareMentioned = 0.1; // a use with less is not told about
 
 /// Considerations in their own units, beside the measures the search weighs.
 double valueOf(Consideration consideration, double measure, const Setup& setup,
-               const Point& comfortableGripPoint, const PreparedSize& size, const Person& person,
-               const Mix& mix, const Prepared& prepared, const Tables& tables)
+               const Point& comfortableGripPoint, double toeOverlapMm, const PreparedSize& size,
+               const Person& person, const Mix& mix, const Prepared& prepared, const Tables& tables)
 {
     switch (consideration) {
     case Consideration::Posture: return (setup.grip - comfortableGripPoint).norm();
@@ -37,6 +38,7 @@ double valueOf(Consideration consideration, double measure, const Setup& setup,
     case Consideration::Adjustment: return barDirections * (1.0 - measure);
     case Consideration::Crank: return setup.crankMm;
     case Consideration::BarWidth: return prepared.stock.bars[setup.cockpit.bar].widthMm;
+    case Consideration::ToeOverlap: return toeOverlapMm;
     }
     return 0.0;
 }
@@ -130,10 +132,11 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& pers
     const PerConsideration<double> measures = search.measures(choice);
     for (std::size_t i = 0; i < considerationCount; ++i) {
         const auto consideration = static_cast<Consideration>(i);
-        advised.ledger.push_back({consideration,
-                                  valueOf(consideration, measures[i], advised.setup, comfortable,
-                                          size, person, mix, prepared, tables),
-                                  tables.weights.points[i] * measures[i]});
+        advised.ledger.push_back(
+            {consideration,
+             valueOf(consideration, measures[i], advised.setup, comfortable,
+                     search.toeOverlapMm(choice.crank), size, person, mix, prepared, tables),
+             tables.weights.points[i] * measures[i]});
     }
     return advised;
 }
@@ -145,8 +148,7 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& pe
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
     Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle,
                                    person.body.inseamMm, load, tables.frame, tables.parts);
-    const Angle lean = pedalStrikeLean(size.skeleton, setup.crankMm,
-                                       stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm),
+    const Angle lean = pedalStrikeLean(size.skeleton, setup.crankMm, pedalLateral(stock, tables),
                                        tables.parts.pedalWidthMm);
     if (lean.deg() < tables.leastPedalLeanDeg)
         broken.push_back({FindingCode::PedalStrikes,
@@ -154,6 +156,15 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& pe
                           {lean.deg(), tables.leastPedalLeanDeg},
                           {},
                           {}});
+    if (const auto least = leastToeClearanceUnder(riding, tables.handling.toe))
+        if (const auto toe =
+                toeClearance(sweptWheel(size.skeleton), setup.crankMm, pedalLateral(stock, tables));
+            toe && toe->clearanceMm < *least - roundingMm)
+            broken.push_back({FindingCode::ToeUnderStandard,
+                              Severity::Limit,
+                              {toe->clearanceMm, *least},
+                              std::string(keyOf(*riding.soldUnder)),
+                              {}});
     return broken;
 }
 
@@ -234,7 +245,6 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
         note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
     note(FindingCode::LeaveSteererLong, Severity::Note,
          {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
-    note(FindingCode::ToeNotChecked, Severity::Caution, {});
     for (const Finding& finding : size.skeleton.findings)
         findings.push_back(finding);
     return findings;

@@ -2,21 +2,12 @@
 #include "advice/ride.h"
 
 #include "advice/advise.h"
+#include "advice/shoes.h"
 
 #include <algorithm>
 
 namespace tripoise {
 namespace {
-
-double pedalLateral(const Prepared& prepared, const Tables& tables)
-{
-    return prepared.stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm);
-}
-
-double shoeLength(const Person& person, const Tables& tables)
-{
-    return person.shoeLengthMm.value_or(person.body.footMm + tables.parts.shoeBeyondFootMm);
-}
 
 SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mix& mix,
                      const Prepared& prepared, const Tables& tables)
@@ -31,7 +22,7 @@ SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mi
     rider.crankMm = setup.crankMm;
     rider.grip = setup.grip;
     rider.gripHalfWidthMm = gripOn(bar, mainPlace(bar.kind), tables.parts).halfWidthMm;
-    rider.pedalLateralMm = pedalLateral(prepared, tables);
+    rider.pedalLateralMm = pedalLateral(prepared.stock, tables);
     const auto main = std::max_element(
         advised.uses.begin(), advised.uses.end(),
         [&mix](const UsePosture& a, const UsePosture& b) { return mix.of(a.use) < mix.of(b.use); });
@@ -40,26 +31,17 @@ SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mi
     return rider;
 }
 
-/// A standard's least toe clearance, where it applies.
-std::optional<double> toeLimit(const Riding& riding, const ToeTable& table)
-{
-    if (!riding.soldUnder || (*riding.soldUnder == Standard::Cfr1512 && riding.footRetention))
-        return std::nullopt; // 16 CFR 1512.17(d) is for feet that are not retained
-    return table.leastClearanceMm[indexOf(*riding.soldUnder)];
-}
-
 void addToe(Ride& ride, const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
             const Prepared& prepared, const Tables& tables)
 {
     const HandlingTables& handling = tables.handling;
     const Setup& setup = advised.setup;
     const SweptWheel wheel = sweptWheel(size.skeleton);
-    const double lateral = pedalLateral(prepared, tables);
+    const double lateral = pedalLateral(prepared.stock, tables);
     ride.toeClearance = toeClearance(wheel, setup.crankMm, lateral);
     ride.leastToeClearance = leastToeClearance(wheel, setup.crankMm, lateral);
-    const ShoeOutline shoe = shoeOutline(person.body, shoeLength(person, tables), person.foothold,
-                                         lateral, handling.toe);
-    ride.toe = toeOverlap(wheel, shoe, {person.foothold, setup.saddle.point(), setup.crankMm});
+    ride.toe = toeOverlap(wheel, shoeOn(prepared.stock, person, tables),
+                          {person.foothold, setup.saddle.point(), setup.crankMm});
     if (ride.toe && ride.toe->touches)
         ride.touchingTurn =
             tightTurn(ride.toe->touches->from, size.skeleton.headAngle, ride.steering.wheelbaseMm,
@@ -101,8 +83,10 @@ void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const 
             balanceOf(loaded(fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance))))
         ride.frontShareFullyBack = back->frontShare();
     ride.handsShareBound = handsShareBound(rider, tables.body, handling.segments);
-    if (ride.balance)
+    if (ride.balance) {
+        ride.grades = gradesOf(*ride.balance, handling.balance);
         ride.weight = systemWeight(*ride.balance, size.frame.maxSystemKg);
+    }
     ride.model = whippleModel(bicycle);
     if (ride.model)
         ride.stability = selfStability(*ride.model);
@@ -117,11 +101,21 @@ Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person&
     Ride ride;
     ride.steering = steeringOf(size.skeleton);
     ride.grips = gripLever(size.skeleton, advised.setup.grip, rider.gripHalfWidthMm);
-    ride.toeClearanceLimitMm = toeLimit(riding, tables.handling.toe);
+    ride.pedalLean =
+        pedalStrikeLean(size.skeleton, advised.setup.crankMm, pedalLateral(prepared.stock, tables),
+                        tables.parts.pedalWidthMm);
+    ride.toeClearanceLimitMm = leastToeClearanceUnder(riding, tables.handling.toe);
     addToe(ride, advised, size, person, prepared, tables);
     addRoom(ride, rider, advised.setup, size, riding, person, tables);
     addBalance(ride, rider, advised.setup, size, riding, prepared, tables);
     return ride;
+}
+
+std::optional<double> leastToeClearanceUnder(const Riding& riding, const ToeTable& table)
+{
+    if (!riding.soldUnder || (*riding.soldUnder == Standard::Cfr1512 && riding.footRetention))
+        return std::nullopt; // 16 CFR 1512.17(d) is for feet that are not retained
+    return table.leastClearanceMm[indexOf(*riding.soldUnder)];
 }
 
 std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
@@ -148,7 +142,7 @@ std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t in
         person.body,
         shoeLength(person, tables),
         {person.foothold, advised.setup.saddle.point(), advised.setup.crankMm},
-        pedalLateral(prepared, tables),
+        pedalLateral(prepared.stock, tables),
         tables.parts.pedalWidthMm,
         handling.toe.ballAheadOfSpindleMm};
     std::vector<ToeRemedy> remedies =

@@ -5,6 +5,7 @@
 #pragma once
 
 #include "advice/prepare.h"
+#include "advice/riding.h"
 #include "advice/target.h"
 #include "handling/remedies.h"
 
@@ -15,6 +16,7 @@ struct AdvisedSetup;
 struct Ride {
     Steering steering;
     GripLever grips;
+    Angle pedalLean;                               ///< at which a pedal meets the ground
     std::optional<ToeClearance> toeClearance;      ///< crank level, as the standards have it
     std::optional<ToeClearance> leastToeClearance; ///< of any crank angle
     std::optional<double> toeClearanceLimitMm;     ///< of the standard it is sold under
@@ -26,6 +28,7 @@ struct Ride {
     FootToGround foot;
     std::optional<double> tyreLeftMm;
     std::optional<Balance> balance;
+    std::optional<Grades> grades;
     std::optional<double> frontShareFullyBack;
     std::optional<double> handsShareBound; ///< share of the rider's mass
     std::optional<SystemWeight> weight;
@@ -36,6 +39,14 @@ struct Ride {
 [[nodiscard]] Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size,
                           const Person& person, const Riding& riding, const Prepared& prepared,
                           const Tables& tables);
+
+/// The least toe clearance of the standard the bicycle is sold under, where that applies.
+[[nodiscard]] std::optional<double> leastToeClearanceUnder(const Riding& riding,
+                                                           const ToeTable& table);
+
+/// What is worth telling about it, short of limits; the gravest first.
+[[nodiscard]] Findings rideFindings(const Ride& ride, const Skeleton& skeleton,
+                                    const HandlingTables& tables);
 
 /// The cures of its toe overlap; `index` is the size's place in Prepared::sizes, as is what the
 /// next size of the same model is told by.

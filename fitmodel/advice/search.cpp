@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "advice/search.h"
 
+#include "advice/shoes.h"
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -25,10 +27,12 @@ double spreadMeasure(const Mix& mix, const PerUse<double>& wanted, double place,
 
 } // namespace
 
-SizeSearch::SizeSearch(const Person& person, const Mix& mix, const PreparedSize& size,
+SizeSearch::SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
                        const Prepared& prepared, const Tables& tables)
-    : m_person(person), m_mix(mix), m_size(size), m_prepared(prepared), m_tables(tables)
+    : m_person(person), m_riding(riding), m_size(size), m_prepared(prepared), m_tables(tables),
+      m_wheel(sweptWheel(size.skeleton)), m_shoe(shoeOn(prepared.stock, person, tables))
 {
+    const Mix& mix = riding.mix;
     const WeightTable& weights = tables.weights;
     for (const BarRun& run : size.bars) {
         const Bar& bar = prepared.stock.bars[run.bar];
@@ -60,9 +64,25 @@ double SizeSearch::barMeasure(const Bar& bar) const
                                                      : weights.dropBarBeyondShouldersMm;
             wanted = {shoulders + beyond.low, shoulders + beyond.high};
         }
-        measure += m_mix.of(use) * outside(bar.widthMm, wanted) / weights.barUnitMm;
+        measure += m_riding.mix.of(use) * outside(bar.widthMm, wanted) / weights.barUnitMm;
     }
     return measure;
+}
+
+double SizeSearch::overlapOf(CrankPlan& plan)
+{
+    if (!plan.overlapMm) {
+        const auto worst =
+            worstToe(m_wheel, m_shoe, {m_person.foothold, plan.saddle.point(), plan.crankMm});
+        plan.overlapMm = worst ? std::max(0.0, worst->overlapMm) : 0.0;
+    }
+    return *plan.overlapMm;
+}
+
+double SizeSearch::toeMeasure(CrankPlan& plan)
+{
+    const WeightTable& weights = m_tables.weights;
+    return overlapOf(plan) / weights.toeUnitMm * (m_riding.traffic ? weights.toeInTraffic : 1.0);
 }
 
 void SizeSearch::planCrank(double crankMm, const LegTarget& target)
@@ -70,6 +90,7 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
     const WeightTable& weights = m_tables.weights;
     const Body& body = m_person.body;
     CrankPlan plan;
+    plan.crankMm = crankMm;
     plan.saddle = saddleForKnee(body, m_tables.body, m_person.foothold, crankMm, target.knee,
                                 target.kneeOverSpindleMm);
     plan.wantedSetbackMm = plan.saddle.setbackMm();
@@ -150,6 +171,7 @@ std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
     };
     std::vector<double>& lower = m_lower;
     lower.resize(m_size.count());
+    const double toeWeight = weight(Consideration::ToeOverlap);
     for (std::size_t crank = 0; crank < m_cranks.size(); ++crank) {
         CrankPlan& plan = m_cranks[crank];
         const double crankPoints = sizePoints + weight(Consideration::Setback) * plan.setbackMeasure
@@ -171,6 +193,12 @@ std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
                     < lower[lowest] + postureWeight * plan.posture[lowest])
                     lowest = row;
             }
+            if (best
+                && lower[lowest] + postureWeight * plan.posture[lowest] > best->points + rounding)
+                continue;
+            const double toePoints = toeWeight > 0.0 ? toeWeight * toeMeasure(plan) : 0.0;
+            for (std::size_t row = begin; row < end; ++row)
+                lower[row] += toePoints;
             // The most promising first, so that its points let most others be passed over.
             if (!plan.exact[lowest])
                 solve(plan, lowest, run, unlimited);
@@ -216,6 +244,7 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
     set(Consideration::Adjustment, m_size.adjustmentMeasure[choice.row]);
     set(Consideration::Crank, plan.crankMeasure);
     set(Consideration::BarWidth, m_barMeasure[run]);
+    set(Consideration::ToeOverlap, toeMeasure(plan));
     return result;
 }
 

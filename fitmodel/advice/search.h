@@ -5,10 +5,12 @@
 // Points of a set-up are the sum of weight x measure over the considerations. All measures but
 // posture are cheap; a proven floor under the posture's (posture/upper_body.h, CostFloor) lets most
 // cockpits be passed over without solving them. What was solved is kept, so that asking again under
-// other weights costs little.
+// other weights costs little. Toe overlap depends on the crank and not on the cockpit; it is worked
+// out for a crank only once that could still be the best without it.
 #pragma once
 
 #include "advice/prepare.h"
+#include "advice/riding.h"
 #include "advice/target.h"
 
 #include <optional>
@@ -25,7 +27,7 @@ struct Choice {
 class SizeSearch {
 public:
     /// The references must outlive the search.
-    SizeSearch(const Person& person, const Mix& mix, const PreparedSize& size,
+    SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
                const Prepared& prepared, const Tables& tables);
 
     /// Empty where the size carries no cockpit.
@@ -44,6 +46,8 @@ public:
     {
         return m_cranks[crank].wantedSetbackMm;
     }
+    /// Shoe into the front wheel; 0 where it stays clear.
+    [[nodiscard]] double toeOverlapMm(std::size_t crank) { return overlapOf(m_cranks[crank]); }
     [[nodiscard]] std::size_t solved() const { return m_solved; } ///< postures solved so far
 
 private:
@@ -65,12 +69,16 @@ private:
         double wantedSetbackMm = 0.0;
         double setbackMeasure = 0.0;
         double postMeasure = 0.0;
+        double crankMm = 0.0;
         double crankMeasure = 0.0;
+        std::optional<double> overlapMm;             ///< of the toe, once asked for
         std::vector<std::vector<FlooredHold>> holds; ///< one list a run of the size's bars
         std::vector<double> posture; ///< a floor, or the cost where solved; one a cockpit
         std::vector<bool> exact;
     };
 
+    [[nodiscard]] double overlapOf(CrankPlan& plan);
+    [[nodiscard]] double toeMeasure(CrankPlan& plan);
     void planCrank(double crankMm, const LegTarget& target);
     /// Solves the holds one by one, and stops as soon as what is solved and the floors under the
     /// rest exceed `most`; the row's floor is then raised to that.
@@ -78,7 +86,7 @@ private:
     [[nodiscard]] double barMeasure(const Bar& bar) const;
 
     const Person& m_person;
-    const Mix& m_mix;
+    const Riding& m_riding;
     const PreparedSize& m_size;
     const Prepared& m_prepared;
     const Tables& m_tables;
@@ -88,6 +96,8 @@ private:
     double m_standoverMeasure = 0.0;
     double m_agilityMeasure = 0.0;
     double m_compactnessMeasure = 0.0;
+    SweptWheel m_wheel;
+    ShoeOutline m_shoe;
     std::vector<CrankPlan> m_cranks;
     std::vector<double> m_lower; ///< scratch: floors of all points under one crank
     std::size_t m_solved = 0;

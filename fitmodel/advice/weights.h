@@ -25,11 +25,12 @@ enum class Consideration {
     Adjustment,  ///< room left to move the bar later
     Crank,       ///< off the rider's band
     BarWidth,    ///< off the rider's or the use's width
+    ToeOverlap,  ///< shoe into the front wheel
 };
 
-inline constexpr std::array<std::string_view, 12> considerationKeys{
-    "posture",   "setback", "stem_length", "spacers",    "stem_angle", "exposed_post",
-    "standover", "agility", "compactness", "adjustment", "crank",      "bar_width"};
+inline constexpr std::array<std::string_view, 13> considerationKeys{
+    "posture", "setback",     "stem_length", "spacers", "stem_angle", "exposed_post", "standover",
+    "agility", "compactness", "adjustment",  "crank",   "bar_width",  "toe_overlap"};
 
 inline constexpr std::size_t considerationCount = considerationKeys.size();
 
@@ -72,6 +73,8 @@ struct WeightTable {
     Range gravelBarBeyondShouldersMm;
     Range flatBarMm;
     Range sweptBarMm;
+    double toeUnitMm = 0.0;    ///< of overlap
+    double toeInTraffic = 0.0; ///< times as much there, where one turns at walking pace
 
     double eitherBelow = 0.0; ///< a lead in points too small to name a size
     double worthBuying = 0.0; ///< points a part must save to be worth buying

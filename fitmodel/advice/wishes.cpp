@@ -60,7 +60,7 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
 
 std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
                                                const PreparedSize& size, const Person& person,
-                                               const Mix& mix, const Stock& stock,
+                                               const Riding& riding, const Stock& stock,
                                                const Tables& tables)
 {
     Prepared market = prepare(std::span(&size.frame, 1),
@@ -74,11 +74,12 @@ std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
     // A fuller box leaves more room to adjust; that alone is no reason to buy.
     PerConsideration<double> weights = tables.weights.points;
     weights[indexOf(Consideration::Adjustment)] = 0.0;
-    SizeSearch search(person, mix, offered, market, tables);
+    SizeSearch search(person, riding, offered, market, tables);
     const auto choice = search.best(weights);
     if (!choice)
         return std::nullopt;
-    const AdvisedSetup bought = assess(*choice, search, person, mix, offered, market, tables);
+    const AdvisedSetup bought =
+        assess(*choice, search, person, riding.mix, offered, market, tables);
 
     const auto offTarget = [](const AdvisedSetup& setup) {
         return setup.ledger[indexOf(Consideration::Posture)].value;

@@ -42,7 +42,19 @@ enum class FindingCode {
     CrankSwap,             ///< numbers: fitted, advised
     BarCutDown,            ///< numbers: width, width wanted
     LeaveSteererLong,      ///< numbers: cut, extra to leave at least, at most
-    ToeNotChecked,         ///< toe clearance is not computed; check by hand
+    // about how it rides
+    ToeUnderStandard,    ///< limit; numbers: clearance, least; `name` is the standard's key
+    ToeOverlaps,         ///< numbers: overlap, then, where it touches: steering angle in degrees,
+                         ///< radius of that turn, mm/s ridden in it; `name`: tyre or mudguard
+    ToeNear,             ///< numbers: room; `name`: tyre or mudguard
+    HeelNearBag,         ///< numbers: room, wanted; negative room strikes
+    KneeNearBar,         ///< numbers: room, wanted, steering angle in degrees
+    PitchesEarly,        ///< numbers: deceleration in g that lifts the rear wheel, counted on
+    FrontWheelLight,     ///< numbers: share it carries, rider fully back, least share
+    FrontLiftsClimbing,  ///< numbers: gradient under pedalling, counted on; shares of one
+    NoSteadySpeed,       ///< the bicycle never keeps itself upright
+    NoCapsizeSpeed,      ///< numbers: mm/s from which it is steady, without an upper end
+    SteeringOutOfAdvice, ///< numbers: head angle, low, high; height of the axis, low, high
     // about contacts pulled about by hand
     SaddleBeyondRails, ///< numbers: setback tried, setback rails and post reach
     BarBelowStem,      ///< numbers: how far the bar is below a stem without spacers, along the axis

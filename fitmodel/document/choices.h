@@ -32,6 +32,7 @@ inline constexpr Range weightFactorRange{0.0, 8.0};
 struct Choices {
     PerConsideration<double> weightFactor = ordinary();
     std::optional<Trial> trial;
+    bool toeTold = false; ///< the rider knows that a shoe may touch the front wheel
     std::vector<FrameSize>
         unfinished; ///< sizes that lack a number or a name, and so are no candidates
 

@@ -46,6 +46,7 @@ void readToe(Fields file, ToeTable& to)
     to.boxAboveSoleMm = figure(file, "box_above_sole_mm");
     to.breadthOfLength = figure(file, "breadth_of_length");
     to.leanInTightTurnDeg = figure(file, "lean_in_tight_turn_deg");
+    to.checkRoomMm = figure(file, "check_room_mm");
     if (auto least = file.needObject("least_clearance_mm"))
         for (const auto& [key, standard] : standardWords)
             to.leastClearanceMm[indexOf(standard)] = figure(*least, key);
@@ -99,9 +100,12 @@ void readHandling(Fields file, HandlingTables& to)
         to.rearBag = {figure(*bag, "setback_mm"), figure(*bag, "depth_mm"),
                       figure(*bag, "bottom_above_axle_mm")};
     if (auto balance = file.needObject("balance"))
-        to.balance = {figure(*balance, "pedal_pulse"), figure(*balance, "least_front_share"),
+        to.balance = {figure(*balance, "pedal_pulse"),
+                      figure(*balance, "least_front_share"),
                       figure(*balance, "rider_back_on_saddle_mm"),
-                      figure(*balance, "braking_to_count_on_g")};
+                      figure(*balance, "braking_to_count_on_g"),
+                      figure(*balance, "climb_to_count_on"),
+                      figure(*balance, "descent_told_of")};
     if (auto advice = file.needObject("steering_advice"))
         to.steering = {range(*advice, "head_angle_deg"), range(*advice, "axis_height_share")};
     if (auto toe = file.needObject("toe"))

@@ -117,6 +117,8 @@ void readWeights(Fields file, WeightTable& to)
     to.gravelBarBeyondShouldersMm = range(file, "gravel_bar_beyond_shoulders_mm");
     to.flatBarMm = range(file, "flat_bar_mm");
     to.sweptBarMm = range(file, "swept_bar_mm");
+    to.toeUnitMm = figure(file, "toe_unit_mm");
+    to.toeInTraffic = figure(file, "toe_in_traffic");
     to.eitherBelow = figure(file, "either_below");
     to.worthBuying = figure(file, "worth_buying");
 }

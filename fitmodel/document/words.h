@@ -24,12 +24,11 @@ inline constexpr Vocabulary<Flexibility, 3> flexibilityWords{{{"stiff", Flexibil
                                                               {"supple", Flexibility::Supple}}};
 inline constexpr Vocabulary<HeelHabit, 3> heelHabitWords{
     {{"low", HeelHabit::Low}, {"level", HeelHabit::Level}, {"toe_down", HeelHabit::ToeDown}}};
-inline constexpr Vocabulary<Standard, 5> standardWords{
-    {{"16CFR1512", Standard::Cfr1512},
-     {"ISO4210-city", Standard::IsoCity},
-     {"ISO4210-young-adult", Standard::IsoYoungAdult},
-     {"ISO4210-mountain", Standard::IsoMountain},
-     {"ISO4210-racing", Standard::IsoRacing}}};
+inline constexpr Vocabulary<Standard, 5> standardWords{{{standardKeys[0], Standard::Cfr1512},
+                                                        {standardKeys[1], Standard::IsoCity},
+                                                        {standardKeys[2], Standard::IsoYoungAdult},
+                                                        {standardKeys[3], Standard::IsoMountain},
+                                                        {standardKeys[4], Standard::IsoRacing}}};
 inline constexpr Vocabulary<SteererMaterial, 3> materialWords{
     {{"steel", SteererMaterial::Steel},
      {"aluminium", SteererMaterial::Aluminium},

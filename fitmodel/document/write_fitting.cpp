@@ -182,6 +182,8 @@ Json choicesJson(const Choices& choices)
         putNeeded(inside, "grip_height_mm", trial->gripHeightMm);
         json["trial"] = std::move(inside);
     }
+    if (choices.toeTold)
+        json["toe_overlap_told"] = true;
     putFilled(json, "unfinished_frames", framesJson(choices.unfinished));
     return json;
 }

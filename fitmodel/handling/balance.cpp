@@ -36,6 +36,14 @@ Angle frontLiftsUnderPedalling(const Balance& balance, double pulse)
         std::atan2(std::max(0.0, balance.centre.x()), std::max(1.0, pulse) * balance.centre.y()));
 }
 
+Grades gradesOf(const Balance& balance, const BalanceTable& table)
+{
+    return {pitchOverG(balance), table.descentToldOf,
+            pitchOverG(balance, Angle::radians(std::atan(table.descentToldOf))),
+            std::tan(frontLiftsAtRest(balance).rad()),
+            std::tan(frontLiftsUnderPedalling(balance, table.pedalPulse).rad())};
+}
+
 std::optional<double> handsShareBound(const SeatedRider& rider, const BodyModel& model,
                                       const SegmentTable& table)
 {

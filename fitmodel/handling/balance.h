@@ -47,7 +47,19 @@ struct BalanceTable {
     double leastFrontShare = 0.0;     ///< ISO 4210-2:2015, 4.7.5
     double riderBackOnSaddleMm = 0.0; ///< how far a rider can sit back from the saddle point
     double brakingToCountOnG = 0.0;   ///< for advice, in any position
+    double climbToCountOn = 0.0;      ///< a gradient, share of one
+    double descentToldOf = 0.0;       ///< a gradient to tell the braking on
 };
+
+/// What braking and climbing do; gradients are shares of one.
+struct Grades {
+    double overTheBarsG = 0.0;
+    double downhill = 0.0;
+    double overTheBarsDownhillG = 0.0;
+    double liftsAtRest = 0.0;
+    double liftsUnderPedalling = 0.0;
+};
+[[nodiscard]] Grades gradesOf(const Balance& balance, const BalanceTable& table);
 
 /// As ISO 4210-2:2015, 4.7.5 has it: saddle and rider fully back, hands on the grips.
 [[nodiscard]] SeatedRider fullyBack(SeatedRider rider, const Range& saddleBehindTubeMm,

@@ -24,12 +24,19 @@ struct State {
     double diameterMm = 0.0;
 };
 
+ShoeOutline shoeOf(const ToeSituation& situation, const ToeTable& table)
+{
+    return shoeOutline(situation.body, situation.shoeLengthMm, situation.pedalling.foothold,
+                       situation.pedalLateralMm, table, situation.ballAheadMm);
+}
+
 State stateOf(const ToeSituation& situation, const FrameDefaults& defaults, const ToeTable& table)
 {
     const Skeleton skeleton = skeletonOf(situation.frame, defaults);
     State state;
-    if (const auto overlap = overlapOn(situation, defaults, table))
-        state.overlapMm = overlap->overlapMm;
+    if (const auto worst =
+            worstToe(sweptWheel(skeleton), shoeOf(situation, table), situation.pedalling))
+        state.overlapMm = worst->overlapMm;
     state.steering = steeringOf(skeleton);
     state.lean = pedalStrikeLean(skeleton, situation.pedalling.crankMm, situation.pedalLateralMm,
                                  situation.pedalWidthMm);
@@ -42,10 +49,8 @@ State stateOf(const ToeSituation& situation, const FrameDefaults& defaults, cons
 std::optional<ToeOverlap> overlapOn(const ToeSituation& situation, const FrameDefaults& defaults,
                                     const ToeTable& table)
 {
-    const ShoeOutline shoe =
-        shoeOutline(situation.body, situation.shoeLengthMm, situation.pedalling.foothold,
-                    situation.pedalLateralMm, table, situation.ballAheadMm);
-    return toeOverlap(sweptWheel(skeletonOf(situation.frame, defaults)), shoe, situation.pedalling);
+    return toeOverlap(sweptWheel(skeletonOf(situation.frame, defaults)), shoeOf(situation, table),
+                      situation.pedalling);
 }
 
 std::vector<ToeRemedy> toeRemedies(const ToeSituation& situation, const ToeChoices& choices,

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "handling/swept_wheel.h"
 
+#include <Eigen/Geometry>
+
 #include <algorithm>
 #include <cmath>
 
@@ -74,7 +76,7 @@ std::optional<Touch> touchAhead(const SweptWheel& wheel, const Spot& spot)
 }
 
 HeldWheel::HeldWheel(const SweptWheel& wheel, Angle steer)
-    : m_offset(wheel.offsetMm), m_ring(wheel.radiusMm - wheel.sectionMm),
+    : m_steer(steer), m_offset(wheel.offsetMm), m_ring(wheel.radiusMm - wheel.sectionMm),
       m_halfWidth(wheel.halfWidthMm), m_section(wheel.sectionMm)
 {
     const Point up = upTube(wheel.headAngle);
@@ -95,6 +97,17 @@ double HeldWheel::distanceTo(const Spot& spot) const
     const double sideways = std::abs(from.dot(m_out)) - m_halfWidth;
     const double outside = length(std::max(0.0, radial), std::max(0.0, sideways));
     return outside + std::min(0.0, std::max(radial, sideways)) - m_section;
+}
+
+Spot HeldWheel::ringSpot(Angle round) const
+{
+    const Point at = m_ring * along(round);
+    return m_onAxis + (m_offset + at.x()) * m_ahead + at.y() * m_up;
+}
+
+Spot HeldWheel::turned(const Spot& straight) const
+{
+    return m_onAxis + Eigen::AngleAxisd(m_steer.rad(), m_up) * (straight - m_onAxis);
 }
 
 } // namespace tripoise

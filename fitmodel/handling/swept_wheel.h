@@ -61,7 +61,13 @@ public:
     /// Negative inside.
     [[nodiscard]] double distanceTo(const Spot& spot) const;
 
+    /// A spot in the middle of its section, round from the foremost upwards; for drawing.
+    [[nodiscard]] Spot ringSpot(Angle round) const;
+    /// A spot of what turns with it, from where that is with the wheel straight.
+    [[nodiscard]] Spot turned(const Spot& straight) const;
+
 private:
+    Angle m_steer;
     Spot m_onAxis; ///< beside the axle
     Spot m_up;     ///< along the steering axis
     Spot m_ahead;  ///< in the wheel's plane, square to the axis

@@ -76,6 +76,17 @@ std::optional<NearestSpot> nearestSpot(const SweptWheel& wheel, const ShoeAt& sh
     return nearest;
 }
 
+/// How near the shoe comes to a held wheel with the crank held as well.
+double gapTo(const HeldWheel& held, const ShoeOutline& shoe, const Pedalling& pedalling,
+             Angle crank)
+{
+    constexpr double half = 0.5 * std::numbers::pi;
+    const ShoeAt at = shoeAt(shoe, pedalling, crank);
+    return leastWithin(-half, half, gapTolerance,
+                       [&](double round) { return held.distanceTo(at.at(round)); })
+        .value;
+}
+
 /// How near the shoe comes to a wheel held at one angle, over outline and crank.
 struct SteeredGap {
     double gapMm = 0.0;
@@ -84,13 +95,9 @@ struct SteeredGap {
 SteeredGap steeredGap(const SweptWheel& wheel, const ShoeOutline& shoe, const Pedalling& pedalling,
                       double steer, Angle aboutCrank)
 {
-    constexpr double half = 0.5 * std::numbers::pi;
     const HeldWheel held(wheel, Angle::radians(steer));
     const auto gapAt = [&](double crank) {
-        const ShoeAt at = shoeAt(shoe, pedalling, Angle::radians(crank));
-        return leastWithin(-half, half, gapTolerance,
-                           [&](double round) { return held.distanceTo(at.at(round)); })
-            .value;
+        return gapTo(held, shoe, pedalling, Angle::radians(crank));
     };
     const Least least = leastWithin((aboutCrank - besideWorstCrank).rad(),
                                     (aboutCrank + besideWorstCrank).rad(), gapTolerance, gapAt);
@@ -164,8 +171,8 @@ Spot shoeSpot(const ShoeOutline& shoe, const Pedalling& pedalling, Angle crank, 
     return shoeAt(shoe, pedalling, crank).at(round.rad());
 }
 
-std::optional<ToeOverlap> toeOverlap(const SweptWheel& wheel, const ShoeOutline& shoe,
-                                     const Pedalling& pedalling)
+std::optional<ToeOverlap> worstToe(const SweptWheel& wheel, const ShoeOutline& shoe,
+                                   const Pedalling& pedalling)
 {
     double round = 0.0;
     const auto nearestAt = [&](double crank) {
@@ -184,9 +191,22 @@ std::optional<ToeOverlap> toeOverlap(const SweptWheel& wheel, const ShoeOutline&
     overlap.steer = nearest->touch.steer;
     overlap.crank = Angle::radians(least.at);
     overlap.at = nearest->at;
-    if (overlap.overlapMm > 0.0)
-        overlap.touches = touchingSteer(wheel, shoe, pedalling, overlap.steer, overlap.crank);
     return overlap;
+}
+
+std::optional<ToeOverlap> toeOverlap(const SweptWheel& wheel, const ShoeOutline& shoe,
+                                     const Pedalling& pedalling)
+{
+    std::optional<ToeOverlap> overlap = worstToe(wheel, shoe, pedalling);
+    if (overlap && overlap->overlapMm > 0.0)
+        overlap->touches = touchingSteer(wheel, shoe, pedalling, overlap->steer, overlap->crank);
+    return overlap;
+}
+
+double shoeGap(const SweptWheel& wheel, const ShoeOutline& shoe, const Pedalling& pedalling,
+               Angle steer, Angle crank)
+{
+    return gapTo(HeldWheel(wheel, steer), shoe, pedalling, crank);
 }
 
 std::optional<TightTurn> tightTurn(Angle steer, Angle headAngle, double wheelbaseMm,

@@ -29,6 +29,7 @@ struct ToeTable {
     double boxAboveSoleMm = 0.0;     ///< middle of the toe box over the foot's sole
     double breadthOfLength = 0.0;    ///< of a shoe
     double leanInTightTurnDeg = 0.0; ///< what riders dare at walking pace
+    double checkRoomMm = 0.0;        ///< room under which a real shoe may touch all the same
     PerStandard<double> leastClearanceMm{};
 };
 
@@ -84,9 +85,18 @@ struct ToeOverlap {
     Spot at = Spot::Zero(); ///< of the shoe
     std::optional<TouchingSteer> touches;
 };
-/// Empty where the shoe passes beside the wheel at every crank angle.
+/// Empty where the shoe passes beside the wheel at every crank angle. Without the steering angles
+/// that touch, which cost several times as much.
+[[nodiscard]] std::optional<ToeOverlap> worstToe(const SweptWheel& wheel, const ShoeOutline& shoe,
+                                                 const Pedalling& pedalling);
+/// The same with them.
 [[nodiscard]] std::optional<ToeOverlap> toeOverlap(const SweptWheel& wheel, const ShoeOutline& shoe,
                                                    const Pedalling& pedalling);
+
+/// How near the shoe ahead comes to the wheel, both held: cranks at one angle, the bar steered away
+/// from that shoe. Negative when they meet.
+[[nodiscard]] double shoeGap(const SweptWheel& wheel, const ShoeOutline& shoe,
+                             const Pedalling& pedalling, Angle steer, Angle crank);
 
 /// A turn at a steering angle, the bicycle upright: tan(on the ground) = tan(steer) sin(head
 /// angle).

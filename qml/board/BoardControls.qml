@@ -7,9 +7,11 @@ Item {
     id: controls
     required property Board board
     required property Preferences preferences
+    property bool above: false // seen from above, where there are no layers
+    signal lookAsked(bool above)
     /// Room for every layer's name beside its picture, in one line with the rest.
     readonly property bool roomy: width > names.advanceWidth + layers.children.length * (Look.body + 2 * Look.smallGap + 2 * Look.hairGap)
-                                  + 6 * Look.control + 4 * Look.gap
+                                  + 8 * Look.control + 5 * Look.gap
 
     implicitHeight: flow.implicitHeight + 2 * Look.hairGap
 
@@ -47,7 +49,27 @@ Item {
         spacing: Look.gap
 
         Row {
+            spacing: -1
+            Accessible.role: Accessible.Grouping
+            Accessible.name: qsTr("Seen")
+            RadioChip {
+                objectName: "fromSide"
+                checked: !controls.above
+                iconName: "fromside"
+                hint: qsTr("From the side")
+                onClicked: controls.lookAsked(false)
+            }
+            RadioChip {
+                objectName: "fromAboveChip"
+                checked: controls.above
+                iconName: "fromabove"
+                hint: qsTr("From above: shoe and front wheel")
+                onClicked: controls.lookAsked(true)
+            }
+        }
+        Row {
             id: layers
+            visible: !controls.above
             spacing: Look.hairGap
             Accessible.role: Accessible.Grouping
             Accessible.name: qsTr("Drawn")
@@ -61,6 +83,7 @@ Item {
         }
         Row {
             spacing: -1
+            visible: !controls.above
             enabled: controls.board.hasBeside
             Accessible.role: Accessible.Grouping
             Accessible.name: qsTr("The two sizes stand")
@@ -82,6 +105,7 @@ Item {
         Row {
             spacing: Look.hairGap
             Accessible.role: Accessible.Grouping
+            visible: !controls.above
             Accessible.name: qsTr("View")
             Chip { objectName: "zoomOut"; checkable: false; iconName: "minus"; hint: qsTr("Further away"); onClicked: controls.board.zoomOut() }
             Chip { objectName: "zoomAll"; checkable: false; iconName: "whole"; hint: qsTr("All of it"); checked: controls.board.showsAll; onClicked: controls.board.fit() }

@@ -9,9 +9,11 @@ FocusScope {
     required property Session session
     required property Preferences preferences
     readonly property alias board: board
+    property bool above: false // seen from above, not from the side
 
     function takeFocus() {
-        board.forceActiveFocus(Qt.TabFocusReason)
+        const view = above && later.item ? later.item.topView : board
+        view.forceActiveFocus(Qt.TabFocusReason)
     }
     function backToAdvised() {
         board.backToAdvised()
@@ -26,12 +28,15 @@ FocusScope {
             objectName: "boardControls"
             board: board
             preferences: pane.preferences
+            above: pane.above
+            onLookAsked: above => pane.above = above
             Layout.fillWidth: true
         }
         Hairline { Layout.fillWidth: true }
         Board {
             id: board
             objectName: "drawing"
+            visible: !pane.above
             session: pane.session
             night: Look.night
             letters: Look.small
@@ -63,11 +68,25 @@ FocusScope {
                 anchors.margins: 1
             }
         }
-        Hairline { Layout.fillWidth: true }
+        Hairline {
+            visible: !pane.above
+            Layout.fillWidth: true
+        }
         BoardReadout {
             objectName: "boardReadout"
             board: board
+            visible: board.drawn && !pane.above
             Layout.fillWidth: true
+        }
+    }    Later {
+        id: later
+        wanted: pane.above
+        y: controls.y + controls.height + 1
+        width: pane.width
+        height: pane.height - y
+        AbovePane {
+            objectName: "abovePane"
+            session: pane.session
         }
     }
 }

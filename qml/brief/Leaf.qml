@@ -23,12 +23,18 @@ Column {
         Accessible.role: Accessible.Button
         Accessible.name: leaf.summary ? leaf.title + ". " + leaf.summary : leaf.title
         Accessible.description: leaf.open ? qsTr("open") : qsTr("folded")
-        Accessible.onPressAction: heading.click()
+        Accessible.onPressAction: heading.press()
         onClicked: leaf.open = !leaf.open
-        Keys.onReturnPressed: heading.click()
-        Keys.onEnterPressed: heading.click()
+        Keys.onReturnPressed: heading.press()
+        Keys.onEnterPressed: heading.press()
         Keys.onLeftPressed: leaf.open = false
         Keys.onRightPressed: leaf.open = true
+
+        // As a click does; `click` itself is not known to QML before Qt 6.8.
+        function press() {
+            if (enabled)
+                clicked()
+        }
 
         contentItem: RowLayout {
             id: line

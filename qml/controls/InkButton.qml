@@ -22,9 +22,15 @@ T.Button {
     implicitWidth: Math.max(Look.control, contentItem.implicitWidth + leftPadding + rightPadding)
     Accessible.role: Accessible.Button
     Accessible.name: text || hint
-    Accessible.onPressAction: button.click()
-    Keys.onReturnPressed: button.click()
-    Keys.onEnterPressed: button.click()
+    Accessible.onPressAction: button.press()
+    Keys.onReturnPressed: button.press()
+    Keys.onEnterPressed: button.press()
+
+    // As a click does; `click` itself is not known to QML before Qt 6.8.
+    function press() {
+        if (enabled)
+            clicked()
+    }
 
     contentItem: Row {
         spacing: Look.smallGap

@@ -22,10 +22,16 @@ T.RadioButton {
     Accessible.name: text || hint
     Accessible.checkable: true
     Accessible.checked: checked
-    Accessible.onToggleAction: chip.click()
-    Accessible.onPressAction: chip.click()
-    Keys.onReturnPressed: chip.click()
-    Keys.onEnterPressed: chip.click()
+    Accessible.onToggleAction: chip.press()
+    Accessible.onPressAction: chip.press()
+    Keys.onReturnPressed: chip.press()
+    Keys.onEnterPressed: chip.press()
+
+    // As a click does; `click` itself is not known to QML before Qt 6.8.
+    function press() {
+        if (enabled)
+            clicked()
+    }
 
     contentItem: ChipFace { chip: chip; iconName: chip.iconName }
     background: ChipGround { chip: chip }

@@ -18,9 +18,20 @@ T.CheckBox {
     Accessible.name: text || hint
     Accessible.checkable: true
     Accessible.checked: checked
-    Accessible.onToggleAction: tick.click()
-    Keys.onReturnPressed: tick.click()
-    Keys.onEnterPressed: tick.click()
+    Accessible.onToggleAction: tick.press()
+    Keys.onReturnPressed: tick.press()
+    Keys.onEnterPressed: tick.press()
+
+    // As a click does; `click` itself is not known to QML before Qt 6.8.
+    function press() {
+        if (!enabled)
+            return
+        if (checkable) {
+            toggle()
+            toggled()
+        }
+        clicked()
+    }
 
     indicator: Rectangle {
         id: box

@@ -7,6 +7,8 @@ FocusScope {
     id: pane
     required property Session session
     readonly property alias decision: decision
+    readonly property alias meaningStrip: strip
+    signal lookFromAbove()
     readonly property bool decided: decision.state === DecisionModel.Decided
 
     function takeFocus() {
@@ -168,6 +170,25 @@ FocusScope {
                             heading: decision.today.heading
                             items: decision.today.items
                             width: parent.width
+                        }
+                    }
+                    Fold {
+                        id: ride
+                        objectName: "foldRide"
+                        title: qsTr("How it rides")
+                        summary: qsTr("Toe room, steadiness, braking, weight on the wheels")
+                        open: false
+                        width: parent.width
+                        Later {
+                            wanted: ride.open
+                            width: parent.width
+                            RideSection {
+                                objectName: "ride"
+                                session: pane.session
+                                strip: pane.meaningStrip
+                                width: parent.width
+                                onLookFromAbove: pane.lookFromAbove()
+                            }
                         }
                     }
                     Column { id: usesLater; width: parent.width }

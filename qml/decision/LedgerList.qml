@@ -47,6 +47,14 @@ Column {
             }
         }
     }
+    InkText {
+        objectName: "rides"
+        visible: text
+        width: parent.width
+        topPadding: Look.hairGap
+        text: ledgerList.ledger.rides
+        font.pixelSize: Look.small
+    }
     Flow {
         width: parent.width
         topPadding: Look.hairGap

@@ -104,6 +104,10 @@ ColumnLayout {
             T.SplitView.preferredWidth: columns.columnWidth(0.265, 310, 480)
             T.SplitView.minimumWidth: 260
             session: columns.session
+            onLookFromAbove: {
+                board.above = true
+                columns.focusOn("board")
+            }
         }
     }
 }

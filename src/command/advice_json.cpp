@@ -3,6 +3,8 @@
 
 #include "wording/advice_text.h"
 #include "wording/findings.h"
+#include "wording/remedy_words.h"
+#include "wording/ride_rows.h"
 #include "wording/words.h"
 
 #include <nlohmann/json.hpp>
@@ -106,6 +108,11 @@ template <typename Value, typename Tell> Json orNull(const std::optional<Value>&
     return value ? Json(told(tell(*value))) : Json(nullptr);
 }
 
+double asIs(double value)
+{
+    return value;
+}
+
 /// What the rider adds to a size's steering.
 void addRide(Json& json, const Ride& ride)
 {
@@ -123,12 +130,62 @@ void addRide(Json& json, const Ride& ride)
     json["toe_overlap_mm"] = orNull(ride.toe, [](const ToeOverlap& toe) { return toe.overlapMm; });
     json["toe_touch_steer_deg"] =
         orNull(touches, [](const TouchingSteer& steer) { return steer.from.deg(); });
+    json["toe_least_clearance_mm"] =
+        orNull(ride.leastToeClearance, [](const ToeClearance& toe) { return toe.clearanceMm; });
+    json["toe_touch_turn_radius_m"] =
+        orNull(ride.touchingTurn, [&](const TightTurn& turn) { return metres(turn.radiusMm); });
+    json["toe_touch_speed_m_s"] =
+        orNull(ride.touchingTurn, [&](const TightTurn& turn) { return metres(turn.speedMmS); });
     json["front_load_share"] =
         orNull(ride.balance, [](const Balance& balance) { return balance.frontShare(); });
-    json["pitch_over_g"] =
-        orNull(ride.balance, [](const Balance& balance) { return pitchOverG(balance); });
+    json["front_load_share_fully_back"] = orNull(ride.frontShareFullyBack, asIs);
+    json["hands_share_bound"] = orNull(ride.handsShareBound, asIs);
+    json["pitch_over_g"] = orNull(ride.grades, [](const Grades& g) { return g.overTheBarsG; });
+    json["pitch_over_downhill_g"] =
+        orNull(ride.grades, [](const Grades& g) { return g.overTheBarsDownhillG; });
+    json["front_lifts_gradient"] =
+        orNull(ride.grades, [](const Grades& g) { return g.liftsUnderPedalling; });
+    json["front_lifts_at_rest_gradient"] =
+        orNull(ride.grades, [](const Grades& g) { return g.liftsAtRest; });
     json["weave_m_s"] = orNull(weave, metres);
     json["capsize_m_s"] = orNull(capsize, metres);
+    json["steady"] = ride.stability && ride.stability->steady;
+    json["grips_ahead_mm"] = told(ride.grips.aheadMm);
+    json["grip_lever_mm"] = told(ride.grips.leverMm);
+    json["pedal_lean_deg"] = told(ride.pedalLean.deg());
+    json["heel_to_bag_mm"] =
+        orNull(ride.heelToBag, [](const OverTurn& heel) { return heel.clearanceMm; });
+    json["knee_to_bar_mm"] = told(ride.kneeToBar.clearanceMm);
+    json["knee_to_turned_bar_mm"] = told(ride.kneeToTurnedBar.clearanceMm);
+    json["flat_foot_to_ground_mm"] = told(ride.foot.flatMm);
+    json["tiptoe_to_ground_mm"] = told(ride.foot.tiptoeMm);
+    json["straddle_mm"] = orNull(ride.foot.straddleMm, asIs);
+    json["tyre_left_mm"] = orNull(ride.tyreLeftMm, asIs);
+    json["system_kg"] =
+        orNull(ride.weight, [](const SystemWeight& weight) { return weight.massKg; });
+    json["system_left_kg"] = ride.weight ? orNull(ride.weight->leftKg, asIs) : Json(nullptr);
+}
+
+Json remediesJson(const Candidate& candidate, const Prepared& prepared)
+{
+    Json list = Json::array();
+    for (const ToeRemedy& remedy : candidate.toeRemedies) {
+        Json one{{"kind", keyOf(remedy.kind).toStdString()}};
+        if (remedy.kind == RemedyKind::NextSize)
+            one["to"] = prepared.sizes[static_cast<std::size_t>(remedy.to)].frame.size;
+        else if (remedy.kind != RemedyKind::NoMudguard)
+            one["to_mm"] = told(remedy.to);
+        one["toe_overlap_mm"] = orNull(remedy.overlapMm, asIs);
+        one["bb_higher_mm"] = told(remedy.bbHigherMm);
+        one["pedal_lean_deg"] = told(remedy.pedalLean.deg());
+        one["trail_more_mm"] = told(remedy.trailMoreMm);
+        one["wheelbase_more_mm"] = told(remedy.wheelbaseMoreMm);
+        one["development_ratio"] = told(remedy.development);
+        one["leverage_ratio"] = told(remedy.leverage);
+        one["text"] = remedySentence(remedy, prepared).toStdString();
+        list.push_back(std::move(one));
+    }
+    return list;
 }
 
 const char* keyOf(LedgerUnit unit)
@@ -171,6 +228,7 @@ Json candidateJson(const Candidate& candidate, const Prepared& prepared)
     json["handling"] = handlingJson(size.steering);
     if (candidate.ride)
         addRide(json["handling"], *candidate.ride);
+    json["toe_remedies"] = remediesJson(candidate, prepared);
     json["ledger"] = candidate.best ? ledgerJson(candidate.best->ledger) : Json::array();
     json["findings"] = findingsJson(candidate.findings);
     return json;
@@ -214,7 +272,8 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
             {"text", verdictSentence(advice, prepared, fitting.riding).toStdString()},
             {"reasons", textsJson(reasonSentences(advice, prepared))},
             {"given_up", textsJson(givenUpSentences(advice, prepared))},
-            {"to_see", contrastSentence(advice, prepared).toStdString()}};
+            {"to_see", contrastSentence(advice, prepared).toStdString()},
+            {"rides", rideDifference(advice, prepared).toStdString()}};
         json["asks_for"] = {{"stack_mm", rangeJson(advice.asked.stackMm)},
                             {"reach_mm", rangeJson(advice.asked.reachMm)}};
         if (const auto& part = advice.part)

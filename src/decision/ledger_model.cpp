@@ -2,6 +2,7 @@
 #include "decision/ledger_model.h"
 
 #include "wording/ledger_words.h"
+#include "wording/ride_rows.h"
 #include "wording/words.h"
 
 #include <QVariantMap>
@@ -142,7 +143,7 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
 void LedgerModel::renew()
 {
     std::vector<Row> rows;
-    QString shownTitle, besideTitle;
+    QString shownTitle, besideTitle, rides;
     const Candidate* one = shown();
     if (one && one->best) {
         const Candidate* other = beside() && beside()->best ? beside() : nullptr;
@@ -151,6 +152,7 @@ void LedgerModel::renew()
             const Prepared& prepared = *solution()->prepared;
             shownTitle = ledgerSide(sizeLabel(prepared.sizes[one->size].frame, prepared));
             besideTitle = ledgerSide(sizeLabel(prepared.sizes[other->size].frame, prepared));
+            rides = unbroken(rideDifference(*one, *other, prepared));
         }
     }
     QStringList changed;
@@ -165,6 +167,7 @@ void LedgerModel::renew()
     m_weightsNote = m_weightsChanged ? weightsSentence(changed) : QString();
     m_shownTitle = shownTitle;
     m_besideTitle = besideTitle;
+    m_rides = rides;
     emit weighed();
     if (QVariantList steps = stepsInWords(); steps != m_steps) {
         m_steps = std::move(steps);

@@ -18,6 +18,7 @@ class LedgerModel : public RowsModel {
     Q_PROPERTY(QString shownTitle READ shownTitle NOTIFY weighed)
     Q_PROPERTY(QString besideTitle READ besideTitle NOTIFY weighed)
     Q_PROPERTY(int quietCount READ quietCount NOTIFY weighed)
+    Q_PROPERTY(QString rides READ rides NOTIFY weighed)
     Q_PROPERTY(QVariantList weightSteps READ weightSteps NOTIFY stepsChanged)
 
 public:
@@ -47,6 +48,8 @@ public:
     [[nodiscard]] const QString& shownTitle() const { return m_shownTitle; }
     [[nodiscard]] const QString& besideTitle() const { return m_besideTitle; }
     [[nodiscard]] int quietCount() const { return m_quietCount; }
+    /// In what the two ride differently; empty with one size.
+    [[nodiscard]] const QString& rides() const { return m_rides; }
     /// The factors to choose from, of { text, value, hint, spoken }.
     [[nodiscard]] const QVariantList& weightSteps() const { return m_steps; }
 
@@ -96,6 +99,7 @@ private:
     QString m_weightsNote;
     QString m_shownTitle;
     QString m_besideTitle;
+    QString m_rides;
     int m_quietCount = 0;
     QVariantList m_steps;
 };

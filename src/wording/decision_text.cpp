@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/remedy_words.h"
+#include "wording/ride_rows.h"
 #include "wording/sections.h"
 #include "wording/setup_rows.h"
 #include "wording/words.h"
@@ -94,6 +96,28 @@ QString setups(const Advice& advice, const Prepared& prepared)
     return heading(Words::tr("Set it up")) + table(titles, rows);
 }
 
+/// The same two on the road, and what gives their toes more room.
+QString rides(const Advice& advice, const Prepared& prepared)
+{
+    QStringList titles;
+    RideColumns columns;
+    QString remedies;
+    for (const Candidate& candidate : advice.candidates) {
+        if (!candidate.ride || columns.size() >= 2)
+            continue;
+        titles << sizeName(candidate, prepared);
+        columns.push_back(&*candidate.ride);
+        remedies += written(remediesSection(candidate, prepared));
+    }
+    std::vector<SetupRow> rows = rideRows(columns);
+    for (SetupRow& row : rideFigureRows(columns))
+        rows.push_back(std::move(row));
+    QString text = heading(Words::tr("How it rides")) + table(titles, rows);
+    if (const QString difference = rideDifference(advice, prepared); !difference.isEmpty())
+        text += item(difference);
+    return text + item(rideCaution()) + remedies;
+}
+
 /// The stem question: one size, a column a use.
 QString uses(const Candidate& candidate, const Mix& mix, const Advice& advice,
              const Prepared& prepared)
@@ -129,6 +153,7 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(contrastSection(advice, prepared));
     text += written(changeSection(advice, prepared));
     text += setups(advice, prepared);
+    text += rides(advice, prepared);
     text += uses(named, fitting.riding.mix, advice, prepared);
     text += written(cranksSection(advice));
     text += written(todaySection(fitting.current, named.best->setup));

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/findings.h"
 
+#include "wording/ride_findings.h"
 #include "wording/words.h"
 
 #include <cmath>
@@ -92,7 +93,17 @@ QString keyOf(FindingCode code)
     case FindingCode::CrankSwap: return QStringLiteral("crank_swap");
     case FindingCode::BarCutDown: return QStringLiteral("bar_cut_down");
     case FindingCode::LeaveSteererLong: return QStringLiteral("leave_steerer_long");
-    case FindingCode::ToeNotChecked: return QStringLiteral("toe_not_checked");
+    case FindingCode::ToeUnderStandard: return QStringLiteral("toe_under_standard");
+    case FindingCode::ToeOverlaps: return QStringLiteral("toe_overlaps");
+    case FindingCode::ToeNear: return QStringLiteral("toe_near");
+    case FindingCode::HeelNearBag: return QStringLiteral("heel_near_bag");
+    case FindingCode::KneeNearBar: return QStringLiteral("knee_near_bar");
+    case FindingCode::PitchesEarly: return QStringLiteral("pitches_early");
+    case FindingCode::FrontWheelLight: return QStringLiteral("front_wheel_light");
+    case FindingCode::FrontLiftsClimbing: return QStringLiteral("front_lifts_climbing");
+    case FindingCode::NoSteadySpeed: return QStringLiteral("no_steady_speed");
+    case FindingCode::NoCapsizeSpeed: return QStringLiteral("no_capsize_speed");
+    case FindingCode::SteeringOutOfAdvice: return QStringLiteral("steering_out_of_advice");
     case FindingCode::SaddleBeyondRails: return QStringLiteral("saddle_beyond_rails");
     case FindingCode::BarBelowStem: return QStringLiteral("bar_below_stem");
     case FindingCode::StemNotMade: return QStringLiteral("stem_not_made");
@@ -193,10 +204,17 @@ QString sentence(const Finding& finding)
         return Words::tr("Leave the steerer %1 mm long above the stem on the first build, under a "
                          "spacer; cut to %2 after the second visit.")
             .arg(range(number(1), number(2)), partMm(number(0)));
-    case FindingCode::ToeNotChecked:
-        return Words::tr(
-            "Toe room is not worked out here: sit the rider on, pedals level, turn the "
-            "bar, and see whether the shoe touches tyre or mudguard.");
+    case FindingCode::ToeUnderStandard:
+    case FindingCode::ToeOverlaps:
+    case FindingCode::ToeNear:
+    case FindingCode::HeelNearBag:
+    case FindingCode::KneeNearBar:
+    case FindingCode::PitchesEarly:
+    case FindingCode::FrontWheelLight:
+    case FindingCode::FrontLiftsClimbing:
+    case FindingCode::NoSteadySpeed:
+    case FindingCode::NoCapsizeSpeed:
+    case FindingCode::SteeringOutOfAdvice: return rideSentence(finding);
     case FindingCode::SaddleBeyondRails:
         return Words::tr("Rails and post let the saddle stand %1 behind, not %2.")
             .arg(mm(number(1)), mm(number(0)));

@@ -54,6 +54,7 @@ QString ledgerName(Consideration consideration)
     case Consideration::Adjustment: return Words::tr("room to adjust", "for and against");
     case Consideration::Crank: return Words::tr("crank length", "for and against");
     case Consideration::BarWidth: return Words::tr("bar width", "for and against");
+    case Consideration::ToeOverlap: return Words::tr("toe overlap", "for and against");
     }
     return {};
 }
@@ -77,6 +78,8 @@ QString ledgerValue(const LedgerEntry& entry, const PreparedSize& size)
     case Consideration::Agility:
     case Consideration::Compactness: return partMm(entry.value);
     case Consideration::Adjustment: return waysValue(entry.value);
+    case Consideration::ToeOverlap:
+        return entry.value > 0.0 ? mm(entry.value) : Words::tr("none", "toe overlap");
     }
     return {};
 }
@@ -128,6 +131,9 @@ QString ledgerMeaning(Consideration consideration)
     case Consideration::BarWidth:
         return Words::tr("The bar's width against the rider's shoulders, or what the riding is "
                          "used to. A wide bar can often be cut down.");
+    case Consideration::ToeOverlap:
+        return Words::tr("How far the shoe reaches into where tyre or mudguard turns: a hazard at "
+                         "walking pace. In traffic it counts twice.");
     }
     return {};
 }
@@ -162,6 +168,9 @@ QString ledgerHeavier(Consideration consideration)
         return Words::tr("Weighing more, it favours cranks that suit the leg over those fitted.");
     case Consideration::BarWidth:
         return Words::tr("Weighing more, it favours a bar of the right width.");
+    case Consideration::ToeOverlap:
+        return Words::tr("Weighing more, it favours the size and the cranks that keep the shoe "
+                         "clear of the front wheel.");
     }
     return {};
 }

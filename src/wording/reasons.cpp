@@ -64,6 +64,13 @@ QString reasonSentence(Consideration consideration, double mine, double theirs,
     case Consideration::BarWidth:
         return Words::tr("%1 takes a bar %2 wide, %3 one of %4.")
             .arg(subject, halfMm(mine), worse, halfMm(theirs));
+    case Consideration::ToeOverlap:
+        return mine > 0.0 ? Words::tr("%1 lets the shoe reach %2 into where the front wheel turns, "
+                                      "%3 lets it reach %4.")
+                                .arg(subject, mm(mine), worse, mm(theirs))
+                          : Words::tr("%1 keeps the shoe clear of the front wheel; on %2 it "
+                                      "reaches %3 into where that turns.")
+                                .arg(subject, worse, mm(theirs));
     }
     return {};
 }

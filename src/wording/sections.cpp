@@ -207,9 +207,11 @@ QStringList cautions()
                   "local regulations over both."),
         Words::tr("After any change at the bar: hoses at full lock, bar against top tube, reach of "
                   "the levers, torque, brakes, a loaded test ride."),
-        Words::tr(
-            "A shoe that touches tyre or mudguard is a hazard at walking pace, and worse with "
-            "mudguards."),
+        Words::tr("A shoe that touches tyre or mudguard is a hazard at walking pace: sit the rider "
+                  "on in their shoes, pedals level, turn the bar, and show them. Mudguards need "
+                  "stays that break away."),
+        Words::tr("Figures of steadiness, balance and braking compare sizes; they certify "
+                  "nothing."),
         Words::tr(
             "Changed parts can void an e-bike's conformity; who assembles and sells may count "
             "as its maker."),

@@ -11,6 +11,10 @@ namespace tripoise {
 namespace {
 
 constexpr double mmPerInch = factsOf(Unit::Inch).size;
+constexpr double mmPerFoot = 12.0 * mmPerInch;
+constexpr double mmPerMetre = 1000.0;
+constexpr double mmSPerKmH = 1e6 / 3600.0;
+constexpr double mmSPerMileH = 5280.0 * mmPerFoot / 3600.0;
 constexpr double kgPerPound = factsOf(Unit::Pound).size;
 constexpr double finelySaidInches = 2.0; // shorter lengths are said to a hundredth
 constexpr int eighthsPerInch = 8;
@@ -94,6 +98,30 @@ QString halfMm(double value)
 {
     const bool whole = std::abs(value - std::round(value)) < 0.05;
     return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
+}
+
+QString distance(double valueMm)
+{
+    return speech().units == Units::Metric ? Words::tr("%1 m").arg(plain(valueMm / mmPerMetre, 1))
+                                           : Words::tr("%1 ft").arg(plain(valueMm / mmPerFoot, 1));
+}
+
+QString speed(double valueMmS)
+{
+    return speeds(valueMmS, valueMmS);
+}
+
+QString speeds(double lowMmS, double highMmS)
+{
+    const bool metric = speech().units == Units::Metric;
+    const double unit = metric ? mmSPerKmH : mmSPerMileH;
+    return (metric ? Words::tr("%1 km/h") : Words::tr("%1 mph"))
+        .arg(range(lowMmS / unit, highMmS / unit));
+}
+
+QString gees(double value)
+{
+    return Words::tr("%1 g", "a deceleration, in accelerations of gravity").arg(plain(value, 2));
 }
 
 QString degrees(double value, int decimals)

@@ -40,6 +40,11 @@ void speak(const Speech& speech);
 [[nodiscard]] QString
 halfMm(double value); ///< parts made in half millimetres: "172.5 mm", "170 mm"
 
+[[nodiscard]] QString distance(double valueMm);              ///< on the road: "2.9 m" or "9.5 ft"
+[[nodiscard]] QString speed(double valueMmS);                ///< "18 km/h" or "11 mph"
+[[nodiscard]] QString speeds(double lowMmS, double highMmS); ///< "18–28 km/h"
+[[nodiscard]] QString gees(double value);                    ///< a deceleration, "0.62 g"
+
 [[nodiscard]] QString degrees(double value, int decimals = 0); ///< "53°"
 [[nodiscard]] QString signedDegrees(double value);             ///< "+6°", "−6°"
 [[nodiscard]] QString range(double low, double high);          ///< "49–57"

@@ -20,7 +20,7 @@ QString listed(const QStringList& items)
 QString unbroken(QString text)
 {
     static const QRegularExpression between(
-        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|%)(?![\\w]))"),
+        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|km/h|mph|m|g|%)(?![\\w]))"),
         QRegularExpression::UseUnicodePropertiesOption);
     static const QRegularExpression fromTo(QStringLiteral("(?<=\\d)–(?=\\d)"));
     constexpr char16_t wordJoiner = u'\u2060';
@@ -102,6 +102,7 @@ QString nameOf(Consideration consideration)
     case Consideration::Adjustment: return Words::tr("room to move the bar later");
     case Consideration::Crank: return Words::tr("crank length");
     case Consideration::BarWidth: return Words::tr("bar width");
+    case Consideration::ToeOverlap: return Words::tr("room for the toe");
     }
     return {};
 }

@@ -62,12 +62,14 @@ private slots:
     {
         const auto result = read(R"({"weights":{"spacers":2,"posture":0.5,"remark":"soft back"},
             "trial":{"model":"Millrace","size":"L","saddle_height_mm":750,"saddle_setback_mm":200,
-                     "grip_reach_mm":470,"grip_height_mm":690,"by":"hand"},"other":[1]})");
+                     "grip_reach_mm":470,"grip_height_mm":690,"by":"hand"},"other":[1],
+            "toe_overlap_told":true})");
         const auto* fitting = std::get_if<Fitting>(&result);
         QVERIFY(fitting);
         QCOMPARE(fitting->choices.weightFactor[indexOf(Consideration::Spacers)], 2.0);
         QCOMPARE(fitting->choices.weightFactor[indexOf(Consideration::Posture)], 0.5);
         QCOMPARE(fitting->choices.weightFactor[indexOf(Consideration::Crank)], 1.0);
+        QVERIFY(fitting->choices.toeTold);
         const Trial expected{"Millrace", "L", 750, 200, 470, 690};
         QVERIFY(fitting->choices.trial == expected);
         const auto again = readFitting(writeFitting(*fitting), test::tables());

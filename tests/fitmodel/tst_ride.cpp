@@ -133,6 +133,58 @@ private slots:
         QVERIFY(with.balance->frontShare() < without.balance->frontShare() - 0.02);
     }
 
+    void shouldBreakALimitOnlyUnderAStandard()
+    {
+        Fitting fitting = demo("short-rider-large-wheels"); // some 77 mm on its smaller size
+        const auto breaks = [](const Fitting& of) {
+            const Decided decided(of);
+            return std::any_of(decided.sized(0).limits.begin(), decided.sized(0).limits.end(),
+                               [](const Finding& finding) {
+                                   return finding.code == FindingCode::ToeUnderStandard
+                                          && finding.name == "16CFR1512";
+                               });
+        };
+        fitting.riding.soldUnder.reset();
+        QVERIFY(!breaks(fitting));
+        fitting.riding.soldUnder = Standard::Cfr1512;
+        fitting.riding.footRetention = false;
+        QVERIFY(breaks(fitting));
+        fitting.riding.footRetention = true;
+        QVERIFY(!breaks(fitting));
+    }
+
+    // Derived: 0.1 points for ten millimetres, double in traffic (assets/weights.json).
+    void shouldWeighTheOverlap()
+    {
+        Fitting fitting = demo("short-rider-large-wheels");
+        const auto entry = [](const Fitting& of) {
+            const Decided decided(of);
+            return decided.sized(0).best->ledger[indexOf(Consideration::ToeOverlap)];
+        };
+        fitting.stock.cranksMm.clear();
+        fitting.stock.fittedCrankMm = 170.0;
+        fitting.riding.traffic = false;
+        const LedgerEntry calm = entry(fitting);
+        QVERIFY(calm.value > 5.0);
+        QVERIFY(std::abs(calm.points - 0.01 * calm.value) < 1e-9);
+        fitting.riding.traffic = true;
+        const LedgerEntry busy = entry(fitting);
+        QCOMPARE(busy.value, calm.value);
+        QVERIFY(std::abs(busy.points - 2.0 * calm.points) < 1e-9);
+    }
+
+    void shouldOfferCuresWhereAShoeMayTouch()
+    {
+        const Decided tight(demo("short-rider-large-wheels"));
+        for (const Candidate& candidate : tight.advice.candidates) {
+            QVERIFY(candidate.ride->toe->overlapMm > -tables().handling.toe.checkRoomMm);
+            QVERIFY(!candidate.toeRemedies.empty());
+        }
+        const Decided roomy(demo("between-two-sizes"));
+        for (const Candidate& candidate : roomy.advice.candidates)
+            QVERIFY(candidate.toeRemedies.empty());
+    }
+
     void shouldNameTheNextSizeOfTheSameModel()
     {
         const Decided decided(demo("between-two-sizes"));

@@ -14,10 +14,11 @@ using namespace tripoise::test;
 namespace {
 
 /// Points of one set-up, added up afresh from their definitions, without the search's shortcuts.
-double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared,
+double pointsOf(const Person& person, const Riding& riding, const Prepared& prepared,
                 const PreparedSize& size, std::size_t crank, std::size_t row)
 {
     const Tables& t = tables();
+    const Mix& mix = riding.mix;
     const WeightTable& w = t.weights;
     const Body& body = person.body;
     const double crankMm = prepared.cranksMm[crank];
@@ -88,6 +89,14 @@ double pointsOf(const Person& person, const Mix& mix, const Prepared& prepared,
         add(Consideration::Standover, std::clamp(1.0 - *clear / w.wantedStandoverMm, 0.0, 1.0));
     const CrankBand band = crankBandFor(t.comfort, body.inseamMm);
     add(Consideration::Crank, outside(crankMm, {band.lowMm, band.highMm}) / w.crankUnitMm);
+    const HandlingTables& h = t.handling;
+    const double shoeMm = person.shoeLengthMm.value_or(body.footMm + t.parts.shoeBeyondFootMm);
+    const double out = prepared.stock.pedal.lateralMm.value_or(t.parts.pedalLateralMm);
+    if (const auto toe = toeOverlap(sweptWheel(size.skeleton),
+                                    shoeOutline(body, shoeMm, person.foothold, out, h.toe),
+                                    {person.foothold, saddle.point(), crankMm}))
+        add(Consideration::ToeOverlap,
+            std::max(0.0, toe->overlapMm) / 10.0 * (riding.traffic ? 2.0 : 1.0));
     add(Consideration::Adjustment, size.adjustmentMeasure[row]);
     return points;
 }
@@ -101,7 +110,7 @@ private slots:
     void shouldFindExactlyTheExhaustiveBest()
     {
         RandomBriefs briefs(21);
-        std::size_t solved = 0, everything = 0;
+        std::size_t solved = 0, everything = 0, overlapping = 0;
         for (int i = 0; i < 150; ++i) {
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
@@ -111,7 +120,7 @@ private slots:
                                                  tables().populations, tables().tape),
                                            {}, brief.riding.mix, prepared, tables(), findings);
             for (const PreparedSize& size : prepared.sizes) {
-                SizeSearch search(person, brief.riding.mix, size, prepared, tables());
+                SizeSearch search(person, brief.riding, size, prepared, tables());
                 const auto found = search.best(tables().weights.points);
                 QCOMPARE(found.has_value(), size.count() > 0);
                 if (!found)
@@ -121,7 +130,7 @@ private slots:
                 for (std::size_t crank = 0; crank < prepared.cranksMm.size(); ++crank)
                     for (std::size_t row = 0; row < size.count(); ++row) {
                         const double points =
-                            pointsOf(person, brief.riding.mix, prepared, size, crank, row);
+                            pointsOf(person, brief.riding, prepared, size, crank, row);
                         if (points < least - 1e-12) {
                             least = points;
                             bestCrank = crank;
@@ -132,6 +141,7 @@ private slots:
                 QCOMPARE(found->crank, bestCrank);
                 QCOMPARE(found->row, bestRow);
                 solved += search.solved();
+                overlapping += search.toeOverlapMm(found->crank) > 0.0;
                 for (const BarRun& run : size.bars)
                     everything +=
                         prepared.cranksMm.size() * (run.end - run.begin)
@@ -140,6 +150,7 @@ private slots:
             }
         }
         QVERIFY(everything > 20000);
+        QVERIFY(overlapping > 20); // so that the toe had a say
         // Boxes of a few dozen cockpits; the floor saves the more the fuller the box.
         QVERIFY2(2 * solved < everything,
                  qPrintable(QStringLiteral("%1 of %2").arg(solved).arg(everything)));
@@ -157,12 +168,12 @@ private slots:
                                                  tables().populations, tables().tape),
                                            {}, brief.riding.mix, prepared, tables(), findings);
             const PreparedSize& size = prepared.sizes.front();
-            SizeSearch reused(person, brief.riding.mix, size, prepared, tables());
+            SizeSearch reused(person, brief.riding, size, prepared, tables());
             for (std::size_t c = 0; c < considerationCount; ++c) {
                 PerConsideration<double> weights = tables().weights.points;
                 weights[c] *= 2.0;
                 const auto again = reused.best(weights);
-                SizeSearch fresh(person, brief.riding.mix, size, prepared, tables());
+                SizeSearch fresh(person, brief.riding, size, prepared, tables());
                 const auto first = fresh.best(weights);
                 QCOMPARE(again.has_value(), first.has_value());
                 if (!first)

@@ -131,7 +131,7 @@ public:
     }
     void openAll()
     {
-        for (const char* fold : {"foldUses", "foldMore", "foldCautions"})
+        for (const char* fold : {"foldRide", "foldFigures", "foldUses", "foldMore", "foldCautions"})
             open(QLatin1String(fold));
     }
 

@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: MIT
+//
+// The rider's shoe on the stock's pedal.
+#pragma once
+
+#include "advice/prepare.h"
+#include "advice/target.h"
+
+namespace tripoise {
+
+[[nodiscard]] double pedalLateral(const Stock& stock, const Tables& tables);
+[[nodiscard]] double shoeLength(const Person& person, const Tables& tables);
+[[nodiscard]] ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables);
+
+} // namespace tripoise
