@@ -420,9 +420,9 @@ private slots:
         QCOMPARE(*ranks.rbegin(), candidates.size());
 
         const Json& verdict = advice.at("verdict");
-        QCOMPARE(
-            misshape(verdict, {"size", "kind", "text", "reasons"}, {"model", "given_up", "to_see", "rides"}),
-            QString());
+        QCOMPARE(misshape(verdict, {"size", "kind", "text", "reasons"},
+                          {"model", "given_up", "to_see", "rides"}),
+                 QString());
         QVERIFY(QStringList({"clear", "slight", "either"}).contains(textOf(verdict, "kind")));
         QVERIFY(verdict.at("size") == named(candidates, "rank", 1).at("size"));
         QVERIFY(!textOf(verdict, "text").isEmpty());
