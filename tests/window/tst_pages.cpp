@@ -76,6 +76,9 @@ private slots:
             take(open, "window");
             for (const char* sheet : {"keys", "rider"})
                 page(open, sheet);
+            fromAbove(open, true);
+            take(open, "above");
+            fromAbove(open, false);
             if (language == QLatin1String("de")) { // longer words: every column, all unfolded
                 for (const auto& [key, name] :
                      {std::pair(Qt::Key_F2, "brief"), std::pair(Qt::Key_F4, "decision")}) {
@@ -128,7 +131,11 @@ private slots:
         for (const char* language : {"de", "en"}) {
             const Foreign foreign(german, qstrcmp(language, "de") == 0);
             QVERIFY(preferences->setProperty("language", QLatin1String(language)));
-            for (const Qt::Key key : {Qt::Key_F2, Qt::Key_F4, Qt::Key_F3, Qt::Key_F1, Qt::Key_F5}) {
+            int board = 0;
+            // F3 twice: the board from the side, and from above.
+            for (const Qt::Key key : {Qt::Key_F2, Qt::Key_F4, Qt::Key_F3, Qt::Key_F3, Qt::Key_F1,
+                                      Qt::Key_F5}) {
+                fromAbove(open, key == Qt::Key_F3 && board++ % 2 == 1);
                 QTest::keyClick(open.window(), key);
                 unfold(open.window());
                 QTest::qWait(50);
@@ -194,6 +201,14 @@ private slots:
     }
 
 private:
+    static void fromAbove(const OpenWindow& open, bool above)
+    {
+        if (above)
+            QTest::keyClick(open.window(), Qt::Key_F3); // where it is the one that stands
+        QVERIFY(open.item("board"));
+        open.item("board")->setProperty("above", above);
+    }
+
     /// Without what people called things in a fitting; that stays as it is.
     static QStringList withoutNames(QStringList texts, const Session* session)
     {

@@ -9,8 +9,11 @@
 #include "command/tables.h"
 
 #include <QImage>
+#include <QtQml/QQmlExtensionPlugin>
 
 #include <cmath>
+
+Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
 using namespace tripoise;
 
@@ -152,6 +155,47 @@ private slots:
         open.drag(open.px(pedal), open.px(pedal - Point(60.0, 0.0)));
         const double expected = 90.0 + 60.0 / open.view->view().pedalling.crankMm * 180.0 / M_PI;
         QVERIFY(std::abs(open.view->crankDeg() - expected) < 1.0);
+    }
+
+    void shouldStandInPlaceOfTheSideView()
+    {
+        const OpenWindow open(demoFile("short-rider-large-wheels"));
+        QVERIFY(open.window());
+        open.window()->resize(1280, 800);
+        QVERIFY(open.settle());
+        QVERIFY(QTest::qWaitForWindowExposed(open.window()));
+        const auto click = [&](const char* name) {
+            QQuickItem* chip = open.item(name);
+            const QPointF middle(0.5 * chip->width(), 0.5 * chip->height());
+            QTest::mouseClick(open.window(), Qt::LeftButton, {},
+                              chip->mapToScene(middle).toPoint());
+            QTest::qWait(50);
+        };
+        QVERIFY(!open.item("topView")); // made when first wanted
+        QVERIFY(open.item("drawing")->isVisible());
+        click("fromAboveChip");
+        auto* view = qobject_cast<TopView*>(open.item("topView"));
+        QVERIFY(view && view->isVisible() && view->drawn());
+        QVERIFY(view->width() > 300.0 && view->height() > 200.0);
+        QVERIFY(!open.item("drawing")->isVisible());
+        QTest::keyClick(open.window(), Qt::Key_F3);
+        QCOMPARE(open.window()->activeFocusItem(), view);
+        const double before = view->steerDeg();
+        QTest::keyClick(open.window(), Qt::Key_Right);
+        QVERIFY(std::abs(view->steerDeg() - before + 1.0) < exact);
+        QVERIFY(open.item("toNearest")->isEnabled());
+        click("toNearest");
+        QVERIFY(!view->turned());
+        QQuickItem* slide = open.item("crankSlide");
+        QVERIFY(slide);
+        slide->forceActiveFocus(Qt::TabFocusReason);
+        const double crank = view->crankDeg();
+        QTest::keyClick(open.window(), Qt::Key_Right);
+        QVERIFY(std::abs(view->crankDeg() - crank) > 0.3);
+        click("fromSide");
+        QVERIFY(open.item("drawing")->isVisible() && !view->isVisible());
+        QTest::keyClick(open.window(), Qt::Key_F3);
+        QCOMPARE(open.window()->activeFocusItem(), open.item("drawing"));
     }
 
     void shouldMirrorLeftAndRight()
