@@ -10,7 +10,7 @@ Column {
     property int most: 0 // lines there ever were: what is not said now stands by unseen
 
     visible: items.length > 0
-    onItemsChanged: most = Math.max(most, items.length)
+    onItemsChanged: if (items) most = Math.max(most, items.length) // none while what holds it is made
     spacing: Look.hairGap
 
     InkText {
