@@ -5104,10 +5104,6 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <translation>Der Schuh reicht %1 in den Raum, in dem der Vorderreifen einschlägt.</translation>
     </message>
     <message>
-        <source>While pedalling it touches from %1 of steering on, in turns of %2, ridden at about %3: a hazard at walking pace that the rider has to know of.</source>
-        <translation>Beim Treten berührt er ab %1 Lenkeinschlag, in Kurven von %2 Radius, die man mit etwa %3 fährt: eine Gefahr im Schritttempo, die der Fahrer kennen muss.</translation>
-    </message>
-    <message>
         <source>A hazard at walking pace that the rider has to know of.</source>
         <translation>Eine Gefahr im Schritttempo, die der Fahrer kennen muss.</translation>
     </message>
@@ -5186,11 +5182,6 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <translation>ab %1</translation>
     </message>
     <message>
-        <source>%1, at %2</source>
-        <comment>steered so far, ridden at a speed</comment>
-        <translation>%1, bei %2</translation>
-    </message>
-    <message>
         <source>%1, turned %2</source>
         <comment>knee to bar: bar straight, bar turned</comment>
         <translation>%1, eingeschlagen %2</translation>
@@ -5228,16 +5219,6 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     <message>
         <source>The shoe passes beside the front wheel at every angle.</source>
         <translation>Der Schuh geht bei jedem Winkel neben dem Vorderrad vorbei.</translation>
-    </message>
-    <message>
-        <source>Over all angles of bar and crank: %1 at the least.</source>
-        <comment>room of the shoe</comment>
-        <translation>Über alle Stellungen von Lenker und Kurbel: mindestens %1.</translation>
-    </message>
-    <message>
-        <source>Over all angles of bar and crank: %1 at the most; it touches %2.</source>
-        <comment>room of the shoe; from an angle on, at a speed</comment>
-        <translation>Über alle Stellungen von Lenker und Kurbel: höchstens %1; Berührung %2.</translation>
     </message>
     <message>
         <source>at no speed</source>
@@ -5541,6 +5522,24 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <source>just touching</source>
         <comment>shoe and front wheel</comment>
         <translation>gerade berührend</translation>
+    </message>
+    <message>
+        <source>Over all angles of bar and crank %1 are left straight ahead of the shoe.</source>
+        <translation>Über alle Stellungen von Lenker und Kurbel bleiben gerade vor dem Schuh %1.</translation>
+    </message>
+    <message>
+        <source>Over all angles of bar and crank the shoe would have to go %1 straight back to stay clear; it touches %2.</source>
+        <comment>a length; from an angle on, at a speed</comment>
+        <translation>Über alle Stellungen von Lenker und Kurbel müsste der Schuh %1 gerade zurück, um frei zu bleiben; er berührt %2.</translation>
+    </message>
+    <message>
+        <source>While pedalling it touches from %1 of steering on, in turns of %2 and tighter, ridden below about %3: a hazard when going slowly that the rider has to know of.</source>
+        <translation>Beim Treten berührt er ab %1 Lenkeinschlag, in Kurven von %2 Radius und enger, die man unter etwa %3 fährt: eine Gefahr beim langsamen Fahren, die der Fahrer kennen muss.</translation>
+    </message>
+    <message>
+        <source>%1, below %2</source>
+        <comment>steered so far, ridden below a speed</comment>
+        <translation>%1, unter %2</translation>
     </message>
 </context>
 <context>

@@ -68,6 +68,11 @@ FocusScope {
                 anchors.margins: 1
             }
         }
+        Item { // in place of the board
+            visible: pane.above
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+        }
         Hairline {
             visible: !pane.above
             Layout.fillWidth: true

@@ -31,9 +31,10 @@ QString overlapSentence(const Finding& finding)
                            : Words::tr("The shoe reaches %1 into where the front tyre turns."))
                      .arg(mm(finding.numbers.at(0)));
     if (finding.numbers.size() > 3)
-        sentences << Words::tr("While pedalling it touches from %1 of steering on, in turns of %2, "
-                               "ridden at about %3: a hazard at walking pace that the rider has to "
-                               "know of.")
+        sentences << Words::tr(
+                         "While pedalling it touches from %1 of steering on, in turns of %2 and "
+                         "tighter, ridden below about %3: a hazard when going slowly that the "
+                         "rider has to know of.")
                          .arg(degrees(finding.numbers[1]), distance(finding.numbers[2]),
                               speed(finding.numbers[3]));
     else

@@ -50,7 +50,7 @@ QString touching(const Ride& ride)
                              .arg(degrees(ride.toe->touches->from.deg()));
     if (!ride.touchingTurn)
         return from;
-    return Words::tr("%1, at %2", "steered so far, ridden at a speed")
+    return Words::tr("%1, below %2", "steered so far, ridden below a speed")
         .arg(from, speed(ride.touchingTurn->speedMmS));
 }
 
@@ -104,11 +104,13 @@ QString toeSentence(const Ride& ride)
     if (!ride.toe)
         return Words::tr("The shoe passes beside the front wheel at every angle.");
     if (!touches(ride))
-        return Words::tr("Over all angles of bar and crank: %1 at the least.", "room of the shoe")
-            .arg(toeRoom(ride.toe));
-    return Words::tr("Over all angles of bar and crank: %1 at the most; it touches %2.",
-                     "room of the shoe; from an angle on, at a speed")
-        .arg(toeRoom(ride.toe), touching(ride));
+        return Words::tr("Over all angles of bar and crank %1 are left straight ahead of the shoe.")
+            .arg(mm(std::max(0.0, -ride.toe->overlapMm)));
+    return Words::tr(
+               "Over all angles of bar and crank the shoe would have to go %1 straight back to "
+               "stay clear; it touches %2.",
+               "a length; from an angle on, at a speed")
+        .arg(mm(ride.toe->overlapMm), touching(ride));
 }
 
 QString steadySpeeds(const SelfStability& stability)

@@ -25,7 +25,8 @@ QString unbroken(QString text)
     static const QRegularExpression fromTo(QStringLiteral("(?<=\\d)–(?=\\d)"));
     constexpr char16_t wordJoiner = u'\u2060';
     return text.replace(between, QString(QChar(QChar::Nbsp)))
-        .replace(fromTo, QStringLiteral("–") + QChar(wordJoiner));
+        .replace(fromTo, QStringLiteral("–") + QChar(wordJoiner))
+        .replace(QStringLiteral("km/h"), QStringLiteral("km/") + QChar(wordJoiner) + u'h');
 }
 
 QString nameOf(Use use)

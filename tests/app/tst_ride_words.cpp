@@ -72,10 +72,10 @@ private slots:
         QCOMPARE(said(rideRows({&ride}), QStringLiteral("shoe to front wheel")),
                  QStringLiteral("12 mm overlap"));
         QCOMPARE(said(rideRows({&ride}), QStringLiteral("touches when steered")),
-                 QStringLiteral("from 21° on, at 9 km/h"));
+                 QStringLiteral("from 21° on, below 9 km/h"));
         const Ride clear = ridden(); // the other size, in the same line
         const auto rows = rideRows({&ride, &clear, nullptr});
-        QCOMPARE(rows[1].said, QStringList({QStringLiteral("from 21° on, at 9 km/h"),
+        QCOMPARE(rows[1].said, QStringList({QStringLiteral("from 21° on, below 9 km/h"),
                                             QStringLiteral("never"), QStringLiteral("–")}));
     }
 
@@ -134,7 +134,7 @@ private slots:
         row("ISO, from memory", FindingCode::ToeUnderStandard, {80.0, 100.0}, "ISO4210-city",
             "check a bought copy");
         row("tyre", FindingCode::ToeOverlaps, {12.0, 21.0, 2900.0, 2500.0}, "tyre",
-            "from 21° of steering on, in turns of 2.9 m, ridden at about 9 km/h");
+            "from 21° of steering on, in turns of 2.9 m and tighter, ridden below about 9 km/h");
         row("mudguard", FindingCode::ToeOverlaps, {12.0}, "mudguard", "stays must break away");
         row("by hand", FindingCode::ToeOverlaps, {12.0}, "tyre", "Sit the rider on");
         row("near", FindingCode::ToeNear, {6.0}, "tyre", "Only 6 mm");

@@ -3,6 +3,7 @@
 // How it rides, in the decision's column: made when first opened, both sizes side by side, the
 // pictures, what is acknowledged.
 #include "window/decision_column.h"
+#include "window/written.h"
 
 #include "decision/balance_picture.h"
 #include "decision/ride_model.h"
@@ -10,7 +11,11 @@
 #include "wording/ride_rows.h"
 #include "wording/words.h"
 
+#include <QDir>
 #include <QSignalSpy>
+#include <QtQml/QQmlExtensionPlugin>
+
+Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
 using namespace tripoise;
 using namespace tripoise::test;
@@ -106,6 +111,51 @@ private slots:
         QVERIFY(plot.contains(chart->placeOf(5000.0, 0.0)));
         QVERIFY(chart->placeOf(6000.0, 0.0).x() > chart->placeOf(5000.0, 0.0).x());
         QVERIFY(chart->placeOf(5000.0, 1.0).y() < chart->placeOf(5000.0, 0.0).y());
+    }
+
+    /// Pictures of it, for people to look at; no text may be cut off.
+    void shouldBeReadableInEveryDress_data()
+    {
+        QTest::addColumn<QSize>("size");
+        QTest::addColumn<bool>("night");
+        QTest::addColumn<QString>("language");
+        QTest::addColumn<double>("textScale");
+        QTest::newRow("day") << QSize(1280, 1500) << false << "en" << 1.0;
+        QTest::newRow("night") << QSize(1920, 1500) << true << "en" << 1.0;
+        QTest::newRow("german") << QSize(1280, 1700) << false << "de" << 1.0;
+        QTest::newRow("german large letters") << QSize(1280, 2600) << true << "de" << 2.0;
+    }
+    void shouldBeReadableInEveryDress()
+    {
+        QFETCH(QSize, size);
+        QFETCH(bool, night);
+        QFETCH(QString, language);
+        QFETCH(double, textScale);
+        const OpenWindow open(demoFile("short-rider-large-wheels"));
+        QVERIFY(open.window());
+        QObject* preferences = open.object<QObject>("preferences");
+        open.window()->resize(size);
+        QVERIFY(preferences->setProperty("night", night));
+        QVERIFY(preferences->setProperty("language", language));
+        QVERIFY(preferences->setProperty("textScale", textScale));
+        QVERIFY(open.settle());
+        QTest::keyClick(open.window(), Qt::Key_F4);
+        for (const char* fold : {"foldLedger", "foldSetup", "foldUses", "foldChecks"})
+            open.item(fold)->setProperty("open", false);
+        open.item("foldRide")->setProperty("open", true);
+        QTest::qWait(50);
+        open.item("foldFigures")->setProperty("open", true);
+        QTest::qWait(100);
+        QQuickItem* scroll = open.item("decisionScroll");
+        const double top = open.item("foldRide")->mapToItem(scroll, QPointF()).y();
+        scroll->setProperty("contentY", scroll->property("contentY").toDouble() + top);
+        QTest::qWait(100);
+        const QStringList cut = cutOff(open.item("ride"));
+        QVERIFY2(cut.isEmpty(), qPrintable(cut.join(QLatin1Char('\n'))));
+        QVERIFY(QDir().mkpath(QStringLiteral(TRIPOISE_PICTURES)));
+        QString name = QStringLiteral("ride ") + QLatin1String(QTest::currentDataTag());
+        QVERIFY(open.window()->grabWindow().save(
+            QStringLiteral(TRIPOISE_PICTURES "/%1.png").arg(name.replace(u' ', u'-'))));
     }
 
     void shouldAskForTheViewFromAbove()

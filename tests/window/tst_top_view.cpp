@@ -8,7 +8,9 @@
 #include "board/top_view.h"
 #include "command/tables.h"
 
+#include <QElapsedTimer>
 #include <QImage>
+#include <QPainter>
 #include <QtQml/QQmlExtensionPlugin>
 
 #include <cmath>
@@ -221,6 +223,26 @@ private slots:
         open.view->setCrankDeg(180.0); // both shoes behind
         QVERIFY(!open.view->meets());
         QVERIFY(QTest::qWaitFor([&] { return count(open.window.grabWindow(), hazard) == 0; }));
+    }
+
+    // Sixty pictures a second leave 16 ms for one; a machine busy with other work still needs less.
+    void shouldTurnFastEnoughToBePulled()
+    {
+        OpenView open;
+        QVERIFY(open.ready);
+        QImage picture(1400, 1000, QImage::Format_ARGB32_Premultiplied);
+        open.view->setSize(QSizeF(picture.size()));
+        constexpr int steps = 120;
+        QElapsedTimer timer;
+        timer.start();
+        for (int i = 0; i < steps; ++i) {
+            open.view->setSteerDeg(-60.0 + i);
+            QPainter painter(&picture);
+            open.view->paint(&painter);
+        }
+        const double each = double(timer.elapsed()) / steps;
+        qInfo("measured and painted in %.2f ms", each);
+        QVERIFY(each < 16.0);
     }
 
     void shouldKeepThePoseWhenAnotherSizeIsLookedAt()
