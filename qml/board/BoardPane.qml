@@ -83,7 +83,8 @@ FocusScope {
             visible: board.drawn && !pane.above
             Layout.fillWidth: true
         }
-    }    Later {
+    }
+    Later {
         id: later
         wanted: pane.above
         y: controls.y + controls.height + 1
