@@ -5524,6 +5524,15 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <translation>gerade berührend</translation>
     </message>
     <message>
+        <source>While pedalling it touches from %1 of steering on, in turns of %2 and tighter, ridden below about %3: a hazard when going slowly that the rider has to know of.</source>
+        <translation>Beim Treten berührt er ab %1 Lenkeinschlag, in Kurven von %2 Radius und enger, die man unter etwa %3 fährt: eine Gefahr beim langsamen Fahren, die der Fahrer kennen muss.</translation>
+    </message>
+    <message>
+        <source>%1, below %2</source>
+        <comment>steered so far, ridden below a speed</comment>
+        <translation>%1, unter %2</translation>
+    </message>
+    <message>
         <source>Over all angles of bar and crank %1 are left straight ahead of the shoe.</source>
         <translation>Über alle Stellungen von Lenker und Kurbel bleiben gerade vor dem Schuh %1.</translation>
     </message>
@@ -5533,13 +5542,17 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <translation>Über alle Stellungen von Lenker und Kurbel müsste der Schuh %1 gerade zurück, um frei zu bleiben; er berührt %2.</translation>
     </message>
     <message>
-        <source>While pedalling it touches from %1 of steering on, in turns of %2 and tighter, ridden below about %3: a hazard when going slowly that the rider has to know of.</source>
-        <translation>Beim Treten berührt er ab %1 Lenkeinschlag, in Kurven von %2 Radius und enger, die man unter etwa %3 fährt: eine Gefahr beim langsamen Fahren, die der Fahrer kennen muss.</translation>
+        <source>wheel, outside</source>
+        <translation>Laufrad, außen</translation>
     </message>
     <message>
-        <source>%1, below %2</source>
-        <comment>steered so far, ridden below a speed</comment>
-        <translation>%1, unter %2</translation>
+        <source>Bead seat and twice the tyre, by ISO 5775; loaded it rolls 1 to 3 % less.</source>
+        <translation>Felgenschulter und zweimal der Reifen, nach ISO 5775; belastet rollt es 1 bis 3 % weniger ab.</translation>
+    </message>
+    <message>
+        <source>%1 on the same cranks</source>
+        <comment>a size</comment>
+        <translation>%1 mit denselben Kurbeln</translation>
     </message>
 </context>
 <context>

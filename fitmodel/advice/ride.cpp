@@ -100,6 +100,7 @@ Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person&
     const SeatedRider rider = seatedOn(advised, person, riding.mix, prepared, tables);
     Ride ride;
     ride.steering = steeringOf(size.skeleton);
+    ride.wheelMm = outsideDiameter(size.skeleton.beadSeatMm, size.skeleton.tyreMm);
     ride.grips = gripLever(size.skeleton, advised.setup.grip, rider.gripHalfWidthMm);
     ride.pedalLean =
         pedalStrikeLean(size.skeleton, advised.setup.crankMm, pedalLateral(prepared.stock, tables),

@@ -15,6 +15,7 @@ struct AdvisedSetup;
 
 struct Ride {
     Steering steering;
+    double wheelMm = 0.0; ///< outside, by ISO 5775
     GripLever grips;
     Angle pedalLean;                               ///< at which a pedal meets the ground
     std::optional<ToeClearance> toeClearance;      ///< crank level, as the standards have it

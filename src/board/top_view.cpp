@@ -43,6 +43,10 @@ TopView::TopView(QQuickItem* parent) : SessionPicture(parent)
     setAcceptedMouseButtons(Qt::LeftButton);
     setAcceptHoverEvents(true);
     setActiveFocusOnTab(true);
+    connect(this, &SessionPicture::sessionChanged, this, [this] {
+        if (session())
+            connect(session(), &Session::started, this, [this] { m_pose.reset(); });
+    });
 }
 
 void TopView::make(const Solution* answer)

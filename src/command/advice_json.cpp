@@ -160,6 +160,7 @@ void addRide(Json& json, const Ride& ride)
     json["flat_foot_to_ground_mm"] = told(ride.foot.flatMm);
     json["tiptoe_to_ground_mm"] = told(ride.foot.tiptoeMm);
     json["straddle_mm"] = orNull(ride.foot.straddleMm, asIs);
+    json["wheel_mm"] = told(ride.wheelMm);
     json["tyre_left_mm"] = orNull(ride.tyreLeftMm, asIs);
     json["system_kg"] =
         orNull(ride.weight, [](const SystemWeight& weight) { return weight.massKg; });

@@ -56,10 +56,7 @@ void ChecksModel::renew()
         for (const Candidate& other : advice.candidates)
             if (&other != size)
                 limits(other);
-        Findings found = checksOf(advice, *size);
-        std::stable_sort(found.begin(), found.end(), [](const Finding& a, const Finding& b) {
-            return a.severity > b.severity;
-        });
+        const Findings found = checksOf(advice, *size);
         checks = int(found.size());
         add(m_limitCount > 0 ? checksSection(advice, *size).heading : QString(), found);
     }

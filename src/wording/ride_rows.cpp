@@ -250,6 +250,9 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
     add(Words::tr("rider, bicycle, luggage"),
         Words::tr("Together; what is left of the maker's limit where one is given."),
         [](const Ride& ride) { return orDash(ride.weight, withLeft); });
+    add(Words::tr("wheel, outside"),
+        Words::tr("Bead seat and twice the tyre, by ISO 5775; loaded it rolls 1 to 3 % less."),
+        [](const Ride& ride) { return partMm(ride.wheelMm); });
     if (anyOf(columns, [](const Ride& ride) { return ride.tyreLeftMm.has_value(); }))
         add(Words::tr("wider tyre possible"), Words::tr("What the maker's limit leaves."),
             [](const Ride& ride) { return orDash(ride.tyreLeftMm, halfMm); });

@@ -181,6 +181,8 @@ Findings checksOf(const Advice& advice, const Candidate& candidate)
     for (const Finding& finding : candidate.findings)
         if (std::find(checks.begin(), checks.end(), finding) == checks.end())
             checks.push_back(finding);
+    std::stable_sort(checks.begin(), checks.end(),
+                     [](const Finding& a, const Finding& b) { return a.severity > b.severity; });
     return checks;
 }
 

@@ -37,7 +37,7 @@ struct Section {
 [[nodiscard]] Section askedSection(const Advice& advice);
 /// What breaks on one candidate.
 [[nodiscard]] Section limitsSection(const Candidate& candidate, const Prepared& prepared);
-/// What to look at: about the rider, then about one candidate; each once.
+/// What to look at, the gravest first: about the rider, then about one candidate; each once.
 [[nodiscard]] Section checksSection(const Advice& advice, const Candidate& candidate);
 [[nodiscard]] Findings checksOf(const Advice& advice, const Candidate& candidate);
 /// What every advice is given under.

@@ -395,6 +395,7 @@ private slots:
                                "flat_foot_to_ground_mm",
                                "tiptoe_to_ground_mm",
                                "straddle_mm",
+                               "wheel_mm",
                                "tyre_left_mm",
                                "system_kg",
                                "system_left_kg"},

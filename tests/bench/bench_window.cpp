@@ -91,6 +91,24 @@ void report(benchmark::State& state, std::vector<double> times)
     state.counters["most"] = times.back();
 }
 
+/// A fixed amount of arithmetic, of about an edit's time: what this machine makes of it while
+/// others use it too. Read the window's percentiles against these.
+void onlyArithmetic(benchmark::State& state)
+{
+    std::vector<double> times;
+    for (auto _ : state) {
+        QElapsedTimer timer;
+        timer.start();
+        double value = 1.0;
+        for (int i = 0; i < 2'000'000; ++i)
+            benchmark::DoNotOptimize(value = value * 1.0000001 + 1e-9);
+        times.push_back(double(timer.nsecsElapsed()) * 1e-6);
+        state.SetIterationTime(times.back() * 1e-3);
+    }
+    report(state, times);
+}
+BENCHMARK(onlyArithmetic)->Iterations(stepCount)->UseManualTime()->Unit(benchmark::kMillisecond);
+
 void edit(benchmark::State& state)
 {
     const OpenWindow open(demoFile("between-two-sizes"));

@@ -257,6 +257,9 @@ private slots:
         open.view->setSteerDeg(12.0);
         open.session.look(-1, -1);
         QVERIFY(std::abs(open.view->steerDeg() - 12.0) < exact);
+        open.session.start(demo("between-two-sizes")); // another rider
+        QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
+        QVERIFY(!open.view->turned());
     }
 };
 
