@@ -7,8 +7,11 @@
 
 #include "advice/mix.h"
 #include "board/board.h"
+#include "board/top_view.h"
 
 #include <QElapsedTimer>
+#include <QImage>
+#include <QPainter>
 #include <QtQml/QQmlExtensionPlugin>
 
 #include <benchmark/benchmark.h>
@@ -161,6 +164,25 @@ void drag(benchmark::State& state)
     report(state, times);
 }
 BENCHMARK(drag)->Iterations(stepCount)->UseManualTime()->Unit(benchmark::kMillisecond);
+
+/// The view from above at 1400 x 1000, steered step by step: measured anew and painted.
+void steer(benchmark::State& state)
+{
+    const OpenWindow open(demoFile("between-two-sizes"));
+    if (!stands(open))
+        return state.SkipWithError("the window did not come up");
+    TopView view;
+    view.setSession(open.session());
+    QImage picture(1400, 1000, QImage::Format_ARGB32_Premultiplied);
+    view.setSize(QSizeF(picture.size()));
+    int step = 0;
+    for (auto _ : state) {
+        view.setSteerDeg(-60.0 + step++ % 120);
+        QPainter painter(&picture);
+        view.paint(&painter);
+    }
+}
+BENCHMARK(steer)->Unit(benchmark::kMillisecond);
 
 } // namespace
 

@@ -9,11 +9,9 @@
 #include "command/tables.h"
 
 #include <QImage>
-#include <QPainter>
 #include <QtQml/QQmlExtensionPlugin>
 
 #include <cmath>
-#include <ctime>
 
 Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
@@ -223,26 +221,6 @@ private slots:
         open.view->setCrankDeg(180.0); // both shoes behind
         QVERIFY(!open.view->meets());
         QVERIFY(QTest::qWaitFor([&] { return count(open.window.grabWindow(), hazard) == 0; }));
-    }
-
-    // Sixty pictures a second leave 16 ms for one, of the processor's time: what else the machine
-    // does is not this one's.
-    void shouldTurnFastEnoughToBePulled()
-    {
-        OpenView open;
-        QVERIFY(open.ready);
-        QImage picture(1000, 700, QImage::Format_ARGB32_Premultiplied);
-        open.view->setSize(QSizeF(picture.size()));
-        constexpr int steps = 120;
-        const std::clock_t before = std::clock();
-        for (int i = 0; i < steps; ++i) {
-            open.view->setSteerDeg(-60.0 + i);
-            QPainter painter(&picture);
-            open.view->paint(&painter);
-        }
-        const double each = 1000.0 * double(std::clock() - before) / CLOCKS_PER_SEC / steps;
-        qInfo("measured and painted in %.2f ms", each);
-        QVERIFY(each < 16.0);
     }
 
     void shouldKeepThePoseWhenAnotherSizeIsLookedAt()
