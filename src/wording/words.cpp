@@ -20,7 +20,7 @@ QString listed(const QStringList& items)
 QString unbroken(QString text)
 {
     static const QRegularExpression between(
-        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|km/h|mph|m|g|%)(?![\\w]))"),
+        QStringLiteral("(?<=[\\d⅛¼⅜½⅝¾⅞]) (?=(?:mm|in|ft|Zoll|kg|lb|m|g|%)(?![\\w]))"),
         QRegularExpression::UseUnicodePropertiesOption);
     static const QRegularExpression fromTo(QStringLiteral("(?<=\\d)–(?=\\d)"));
     constexpr char16_t wordJoiner = u'\u2060';
