@@ -74,9 +74,9 @@ ColumnLayout {
                 readOnly: !pane.page.wholeShown
                 Accessible.role: Accessible.EditableText
                 Accessible.name: qsTr("The table's text")
-                KeyNavigation.priority: KeyNavigation.BeforeItem
-                KeyNavigation.tab: nextItemInFocusChain(true)
-                KeyNavigation.backtab: nextItemInFocusChain(false)
+                Keys.priority: Keys.BeforeItem // a tab that is typed would keep the keys here
+                Keys.onTabPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
+                Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
                 onTextChanged: if (text !== pane.page.shownText) pane.page.setText(text)
                 onCursorRectangleChanged: if (activeFocus) scroll.revealCursor(cursorRectangle)
                 Component.onCompleted: text = pane.page.shownText

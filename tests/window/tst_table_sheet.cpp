@@ -162,6 +162,31 @@ private slots:
         QVERIFY(item(open, "tableAdd")->isEnabled());
     }
 
+    /// A table typed by hand: Return begins a line, Tab goes on to the next control.
+    void shouldBeTypedIn()
+    {
+        QGuiApplication::clipboard()->clear();
+        const OpenWindow open;
+        QVERIFY(open.settle());
+        QTest::keyClick(open.window(), Qt::Key_T, Qt::ControlModifier);
+        QVERIFY(waitForSheet(open));
+        QQuickItem* area = item(open, "tableText");
+        QVERIFY(area && area->hasActiveFocus());
+        for (const char* line : {"Size;S;M", "Stack;560;585", "Reach;380;390", "Head angle;71;71.5",
+                                 "Seat angle;74;73.5"}) {
+            for (const char* c = line; *c; ++c)
+                QTest::keyClick(open.window(), *c);
+            QTest::keyClick(open.window(), Qt::Key_Return);
+        }
+        QVERIFY(area->property("text").toString().startsWith(QLatin1String("Size;S;M\nStack;")));
+        QVERIFY(item(open, "tableAdd")->isEnabled());
+        QTest::keyClick(open.window(), Qt::Key_Tab);
+        QVERIFY(!area->hasActiveFocus());
+        QVERIFY(open.window()->activeFocusItem());
+        QTest::keyClick(open.window(), Qt::Key_Backtab);
+        QVERIFY(area->hasActiveFocus());
+    }
+
     void shouldOfferWhatWasKept()
     {
         QVERIFY(!library::keep("Weir", {weir("S"), weir("L")}));
