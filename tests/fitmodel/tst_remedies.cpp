@@ -118,7 +118,8 @@ private slots:
     {
         ToeSituation wide = situation(0);
         wide.frame.wheel.maxTyreMm = 35.0; // and 40 on it
-        const ToeRemedy* rim = find(remedies(wide, 0), RemedyKind::SmallerRim);
+        const std::vector<ToeRemedy> all = remedies(wide, 0);
+        const ToeRemedy* rim = find(all, RemedyKind::SmallerRim);
         QVERIFY(rim);
         QVERIFY(std::abs(rim->bbHigherMm + 19.0 + 5.0) < 1e-9);
     }
