@@ -65,6 +65,14 @@ struct ReferenceRow {
     }
 };
 
+/// A demo fitting by its file's name.
+inline Fitting demoFitting(const char* name = "between-two-sizes")
+{
+    return std::get<Fitting>(readFitting(
+        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
+        tables()));
+}
+
 inline QList<ReferenceRow> reference(const char* file)
 {
     const QString text = QString::fromStdString(

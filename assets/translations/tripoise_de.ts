@@ -5554,6 +5554,10 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
         <comment>a size</comment>
         <translation>%1 mit denselben Kurbeln</translation>
     </message>
+    <message>
+        <source>Not added: a fitting holds %1 sizes at most.</source>
+        <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
@@ -5638,10 +5642,6 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
 <context>
     <name>tripoise::LibraryModel</name>
     <message>
-        <source>Not added: a fitting holds %1 sizes at most.</source>
-        <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
-    </message>
-    <message>
         <source>It is still kept: %1.</source>
         <translation>Er ist noch gemerkt: %1.</translation>
     </message>
@@ -5709,10 +5709,6 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     <message>
         <source>%1 was not opened: it holds no text.</source>
         <translation>%1 wurde nicht geöffnet: es ist kein Text darin.</translation>
-    </message>
-    <message>
-        <source>Not added: a fitting holds %1 sizes at most.</source>
-        <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
     </message>
     <message>
         <source>The frame could not be kept: %1. Without keeping it, the sizes can be added.</source>

@@ -92,7 +92,7 @@ Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model, st
     return fitting;
 }
 
-Fitting withFrames(Fitting fitting, const std::vector<FrameSize>& sizes)
+std::optional<Fitting> withFrames(Fitting fitting, const std::vector<FrameSize>& sizes)
 {
     for (const FrameSize& size : sizes) {
         const auto same =
@@ -104,6 +104,8 @@ Fitting withFrames(Fitting fitting, const std::vector<FrameSize>& sizes)
         else
             overlay(*same, size);
     }
+    if (fitting.frames.size() > mostFrames)
+        return std::nullopt;
     return fitting;
 }
 

@@ -16,7 +16,8 @@ namespace tripoise {
                                      std::string size);
 
 /// A fitting with these sizes: one that it has by that name gets what they state and keeps the
-/// rest; the others come after its own.
-[[nodiscard]] Fitting withFrames(Fitting fitting, const std::vector<FrameSize>& sizes);
+/// rest; the others come after its own. Nothing where that is more than it can hold.
+[[nodiscard]] std::optional<Fitting> withFrames(Fitting fitting,
+                                                const std::vector<FrameSize>& sizes);
 
 } // namespace tripoise

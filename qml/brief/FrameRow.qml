@@ -30,19 +30,13 @@ Column {
         Accessible.role: Accessible.Button
         Accessible.name: row.fields.title + ", " + row.fields.figures
         Accessible.description: (row.open ? qsTr("open") : qsTr("folded")) + (row.fields.note ? ". " + row.fields.note : "")
-        Accessible.onPressAction: heading.press()
+        Accessible.onPressAction: Presser.press(heading)
         onClicked: row.open = !row.open
-        Keys.onReturnPressed: heading.press()
-        Keys.onEnterPressed: heading.press()
+        Keys.onReturnPressed: Presser.press(heading)
+        Keys.onEnterPressed: Presser.press(heading)
         Keys.onLeftPressed: row.open = false
         Keys.onRightPressed: row.open = true
         Keys.onDeletePressed: row.removeAsked()
-
-        // As a click does; `click` itself is not known to QML before Qt 6.8.
-        function press() {
-            if (enabled)
-                clicked()
-        }
 
         contentItem: RowLayout {
             spacing: Look.hairGap

@@ -23,18 +23,12 @@ Column {
         Accessible.role: Accessible.Button
         Accessible.name: leaf.summary ? leaf.title + ". " + leaf.summary : leaf.title
         Accessible.description: leaf.open ? qsTr("open") : qsTr("folded")
-        Accessible.onPressAction: heading.press()
+        Accessible.onPressAction: Presser.press(heading)
         onClicked: leaf.open = !leaf.open
-        Keys.onReturnPressed: heading.press()
-        Keys.onEnterPressed: heading.press()
+        Keys.onReturnPressed: Presser.press(heading)
+        Keys.onEnterPressed: Presser.press(heading)
         Keys.onLeftPressed: leaf.open = false
         Keys.onRightPressed: leaf.open = true
-
-        // As a click does; `click` itself is not known to QML before Qt 6.8.
-        function press() {
-            if (enabled)
-                clicked()
-        }
 
         contentItem: RowLayout {
             id: line

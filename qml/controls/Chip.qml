@@ -21,21 +21,10 @@ T.Button {
     Accessible.name: text || hint
     Accessible.checkable: checkable
     Accessible.checked: checked
-    Accessible.onToggleAction: chip.press()
-    Accessible.onPressAction: chip.press()
-    Keys.onReturnPressed: chip.press()
-    Keys.onEnterPressed: chip.press()
-
-    // As a click does; `click` itself is not known to QML before Qt 6.8.
-    function press() {
-        if (!enabled)
-            return
-        if (checkable) {
-            toggle()
-            toggled()
-        }
-        clicked()
-    }
+    Accessible.onToggleAction: Presser.toggle(chip)
+    Accessible.onPressAction: Presser.toggle(chip)
+    Keys.onReturnPressed: Presser.toggle(chip)
+    Keys.onEnterPressed: Presser.toggle(chip)
 
     contentItem: ChipFace { chip: chip; iconName: chip.iconName }
     background: ChipGround { chip: chip }

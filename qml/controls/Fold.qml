@@ -21,18 +21,12 @@ Column { // not a layout: what folds and grows inside layouts is laid out twice
         Accessible.role: Accessible.Button
         Accessible.name: fold.open ? fold.title : fold.title + ". " + fold.summary
         Accessible.description: fold.open ? qsTr("open") : qsTr("folded")
-        Accessible.onPressAction: heading.press()
+        Accessible.onPressAction: Presser.press(heading)
         onClicked: fold.open = !fold.open
-        Keys.onReturnPressed: heading.press()
-        Keys.onEnterPressed: heading.press()
+        Keys.onReturnPressed: Presser.press(heading)
+        Keys.onEnterPressed: Presser.press(heading)
         Keys.onLeftPressed: fold.open = false
         Keys.onRightPressed: fold.open = true
-
-        // As a click does; `click` itself is not known to QML before Qt 6.8.
-        function press() {
-            if (enabled)
-                clicked()
-        }
 
         contentItem: Item {
             Icon {

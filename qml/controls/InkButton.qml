@@ -22,15 +22,9 @@ T.Button {
     implicitWidth: Math.max(Look.control, contentItem.implicitWidth + leftPadding + rightPadding)
     Accessible.role: Accessible.Button
     Accessible.name: text || hint
-    Accessible.onPressAction: button.press()
-    Keys.onReturnPressed: button.press()
-    Keys.onEnterPressed: button.press()
-
-    // As a click does; `click` itself is not known to QML before Qt 6.8.
-    function press() {
-        if (enabled)
-            clicked()
-    }
+    Accessible.onPressAction: Presser.press(button)
+    Keys.onReturnPressed: Presser.press(button)
+    Keys.onEnterPressed: Presser.press(button)
 
     contentItem: Row {
         spacing: Look.smallGap

@@ -22,16 +22,10 @@ T.RadioButton {
     Accessible.name: text || hint
     Accessible.checkable: true
     Accessible.checked: checked
-    Accessible.onToggleAction: chip.press()
-    Accessible.onPressAction: chip.press()
-    Keys.onReturnPressed: chip.press()
-    Keys.onEnterPressed: chip.press()
-
-    // As a click does; `click` itself is not known to QML before Qt 6.8.
-    function press() {
-        if (enabled)
-            clicked()
-    }
+    Accessible.onToggleAction: Presser.press(chip)
+    Accessible.onPressAction: Presser.press(chip)
+    Keys.onReturnPressed: Presser.press(chip)
+    Keys.onEnterPressed: Presser.press(chip)
 
     contentItem: ChipFace { chip: chip; iconName: chip.iconName }
     background: ChipGround { chip: chip }

@@ -18,20 +18,9 @@ T.CheckBox {
     Accessible.name: text || hint
     Accessible.checkable: true
     Accessible.checked: checked
-    Accessible.onToggleAction: tick.press()
-    Keys.onReturnPressed: tick.press()
-    Keys.onEnterPressed: tick.press()
-
-    // As a click does; `click` itself is not known to QML before Qt 6.8.
-    function press() {
-        if (!enabled)
-            return
-        if (checkable) {
-            toggle()
-            toggled()
-        }
-        clicked()
-    }
+    Accessible.onToggleAction: Presser.toggle(tick)
+    Keys.onReturnPressed: Presser.toggle(tick)
+    Keys.onEnterPressed: Presser.toggle(tick)
 
     indicator: Rectangle {
         id: box

@@ -76,14 +76,14 @@ Sheet {
                             width: parent.width
                             spacing: Look.gap
                             Repeater {
-                                model: model.sizes
+                                model: model.sizes.length // ticks that stay keep the keys
                                 Tick {
                                     required property int index
-                                    required property var modelData
+                                    readonly property var size: model.sizes[index] ?? {}
                                     objectName: "keptSize_" + model.index + "_" + index
-                                    text: modelData.name
-                                    hint: modelData.figures
-                                    checked: modelData.ticked
+                                    text: size.name ?? ""
+                                    hint: size.figures ?? ""
+                                    checked: size.ticked ?? false
                                     onClicked: frames.tick(model.index, index, checked)
                                 }
                             }

@@ -12,6 +12,9 @@ FocusScope {
     readonly property int cellWidth: Math.round(66 * Look.textScale)
     readonly property int lineHeight: Math.round(Look.control * 0.9)
     property int currentSize: 0
+    readonly property var currentFigure: list.currentItem ? list.currentItem.figures[currentSize] : undefined
+    /// Of the figure that the keys are on, for those who do not see it.
+    readonly property string currentTold: currentFigure ? [currentFigure.spoken, currentFigure.told].filter(t => t).join(". ") : ""
 
     implicitHeight: page.readable ? list.contentHeight : empty.height
 
@@ -43,7 +46,7 @@ FocusScope {
         activeFocusOnTab: true
         clip: true
         model: grid.page.lines
-        contentWidth: Math.max(width, grid.headWidth + sizes.count * grid.cellWidth + Look.gap)
+        contentWidth: Math.max(width, grid.headWidth + grid.page.sizes.count * grid.cellWidth + Look.gap)
         flickableDirection: Flickable.AutoFlickDirection
         boundsBehavior: Flickable.StopAtBounds
         headerPositioning: ListView.OverlayHeader
@@ -51,10 +54,10 @@ FocusScope {
         reuseItems: true
         Accessible.role: Accessible.Table
         Accessible.name: qsTr("Geometry table, %1").arg(grid.page.summary)
-        Accessible.description: told.text
+        Accessible.description: grid.currentTold
 
         Keys.onLeftPressed: grid.currentSize = Math.max(0, grid.currentSize - 1)
-        Keys.onRightPressed: grid.currentSize = Math.min(sizes.count - 1, grid.currentSize + 1)
+        Keys.onRightPressed: grid.currentSize = Math.min(grid.page.sizes.count - 1, grid.currentSize + 1)
         Keys.onReturnPressed: grid.actOrAsk()
         Keys.onEnterPressed: grid.actOrAsk()
         Keys.onSpacePressed: grid.actOrAsk()
@@ -67,7 +70,6 @@ FocusScope {
             Row {
                 x: grid.headWidth
                 Repeater {
-                    id: headRow
                     model: grid.page.sizes
                     Tick {
                         required property int index
@@ -206,18 +208,6 @@ FocusScope {
         }
         T.ScrollBar.vertical: InkScrollBar {}
         T.ScrollBar.horizontal: InkScrollBar {}
-    }
-    Repeater { // counts them
-        id: sizes
-        model: grid.page.sizes
-        Item {}
-    }
-    InkText { // of the figure that the keys are on
-        id: told
-        visible: false
-        readonly property Item line: list.currentItem
-        readonly property var figure: line && line.figures ? line.figures[grid.currentSize] : undefined
-        text: figure ? figure.spoken + (figure.told ? ". " + figure.told : "") : ""
     }
     MeaningMenu {
         id: meanings

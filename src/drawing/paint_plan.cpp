@@ -2,6 +2,7 @@
 #include "drawing/paint_plan.h"
 
 #include "drawing/canvas.h"
+#include "drawing/proportions.h"
 
 #include <QFontMetricsF>
 
@@ -11,18 +12,9 @@
 namespace tripoise {
 namespace {
 
+namespace draw = proportions;
+
 constexpr double leastExtent = 4.0;
-constexpr double barTubeMm = 24.0;
-constexpr double gripMm = 32.0;
-constexpr double stemMm = 36.0;
-constexpr double tubeMm = 38.0;
-constexpr double stayMm = 18.0;
-constexpr double crankMm = 20.0;
-constexpr double crankOutMm = 75.0; // of the crank's plane from the bicycle's
-constexpr double rearStubMm = 210.0;
-constexpr double rearOutMm = 62.0;
-constexpr double pedalLengthMm = 62.0;
-constexpr double axleStubMm = 55.0;
 
 /// A line drawn with a body in millimetres.
 void thick(const Canvas& c, const QPolygonF& line, double widthMm, const QColor& color,
@@ -60,16 +52,18 @@ void paintBicycle(const Canvas& c, const PlanView& view, const PlanPose& pose)
 {
     const Theme& t = c.theme;
     for (const double sign : {1.0, -1.0})
-        c.ribbon(
-            TubeSketch{Point(0.0, 0.4 * sign * rearOutMm), Point(-rearStubMm, sign * rearOutMm)},
-            stayMm, stayMm, t.tube, t.ink, c.steps.thin);
-    c.ribbon(TubeSketch{Point::Zero(), Point(view.headTop.x(), 0.0)}, tubeMm, tubeMm, t.tube, t.ink,
-             c.steps.thin, true);
+        c.ribbon(TubeSketch{Point(0.0, 0.4 * sign * draw::staysOut),
+                            Point(-draw::staysBehind, sign * draw::staysOut)},
+                 draw::chainstayAtAxle, draw::chainstayAtAxle, t.tube, t.ink, c.steps.thin);
+    c.ribbon(TubeSketch{Point::Zero(), Point(view.headTop.x(), 0.0)}, draw::downTubeDiameter,
+             draw::downTubeDiameter, t.tube, t.ink, c.steps.thin, true);
     const std::vector<Point> bar = barLine(view, pose);
-    edged(c, {Point(view.headTop.x(), 0.0), bar[2]}, stemMm, t.part, t.ink, Qt::RoundCap);
-    edged(c, bar, barTubeMm, t.part, t.ink, Qt::RoundCap);
+    edged(c, {Point(view.headTop.x(), 0.0), bar[2]}, draw::stemDiameter, t.part, t.ink,
+          Qt::RoundCap);
+    edged(c, bar, draw::barDiameter, t.part, t.ink, Qt::RoundCap);
     for (const auto& [from, to] : {std::pair{bar[0], bar[1]}, std::pair{bar[4], bar[3]}})
-        edged(c, {from, Point(to + (to - from))}, gripMm, t.rubber, t.ink, Qt::RoundCap);
+        edged(c, {from, Point(to + (to - from))}, draw::gripDiameter, t.rubber, t.ink,
+              Qt::RoundCap);
 }
 
 void paintFoot(const Canvas& c, const PlanView& view, const PlanPose& pose, Side side, bool near,
@@ -78,12 +72,12 @@ void paintFoot(const Canvas& c, const PlanView& view, const PlanPose& pose, Side
     const Theme& t = c.theme;
     const Point pedal = pedalAt(view, pose, side);
     const double sign = side == Side::Right ? -1.0 : 1.0;
-    const Point inPlane(0.0, sign * crankOutMm);
-    const Point end(pedal.x(), sign * crankOutMm);
-    edged(c, {inPlane, end}, crankMm, t.part, t.ink, Qt::RoundCap);
-    edged(c, {end, pedal}, 0.5 * crankMm, t.part, t.ink, Qt::FlatCap);
+    const Point inPlane(0.0, sign * draw::crankOut);
+    const Point end(pedal.x(), sign * draw::crankOut);
+    edged(c, {inPlane, end}, draw::crankAtPedal, t.part, t.ink, Qt::RoundCap);
+    edged(c, {end, pedal}, 0.5 * draw::crankAtPedal, t.part, t.ink, Qt::FlatCap);
     const double half = 0.5 * view.pedalWidthMm;
-    const double fore = 0.5 * pedalLengthMm;
+    const double fore = 0.5 * draw::pedalLength;
     const std::array plate{Point(pedal + Point(fore, half)), Point(pedal + Point(-fore, half)),
                            Point(pedal + Point(-fore, -half)), Point(pedal + Point(fore, -half))};
     c.fill(t.rubber);

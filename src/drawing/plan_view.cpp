@@ -2,6 +2,7 @@
 #include "drawing/plan_view.h"
 
 #include "advice/shoes.h"
+#include "drawing/proportions.h"
 
 #include <algorithm>
 #include <cmath>
@@ -14,7 +15,6 @@ constexpr double wheelShown = 0.35; // of its radius, ahead of the axle
 constexpr int stepsOfShoe = 16;
 constexpr int stepsOfWheel = 48;
 constexpr int stepsOfSweep = 24;
-constexpr double heelRound = 0.75; // of the forefoot's breadth
 
 Point fromAbove(const Spot& spot)
 {
@@ -99,7 +99,7 @@ std::vector<Point> shoeLine(const PlanView& view, const PlanPose& pose, Side sid
     const Point outer = line.back();
     const Point ball = 0.5 * (inner + outer);
     const Point ahead = (spot(0.0) - ball) / view.shoe.tipAheadOfBallMm;
-    const Point across = heelRound * (outer - ball);
+    const Point across = proportions::heelOfForefoot * (outer - ball);
     const double round = across.norm();
     const Point heel = ball - (view.heelBehindBallMm - round) * ahead;
     for (int i = 0; i <= stepsOfShoe; ++i) {

@@ -56,6 +56,12 @@ inline constexpr double saddleBehind = 120.0;
 inline constexpr Angle riddenCrankArc = Angle::degrees(28.0); ///< either way of the near pedal
 inline constexpr double advisedMark = 18.0; ///< half of the cross where a contact would be
 
+// Seen from above.
+inline constexpr double crankOut = 75.0;       ///< of its middle from the bicycle's plane
+inline constexpr double staysBehind = 210.0;   ///< as far as they are drawn
+inline constexpr double staysOut = 62.0;       ///< and how far apart they are there, either way
+inline constexpr double heelOfForefoot = 0.75; ///< breadth
+
 // The figure, as shares of stature.
 inline constexpr double headHeight = 0.132;
 inline constexpr double headDepth = 0.108;

@@ -73,13 +73,13 @@ bool LibraryModel::add()
         if (!row.ticked.empty())
             models << QString::fromStdString(row.frame.model);
     }
-    Fitting next = withFrames(m_session->fitting(), sizes);
-    if (next.frames.size() > mostFrames) {
-        say(tr("Not added: a fitting holds %1 sizes at most.").arg(mostFrames));
+    auto next = withFrames(m_session->fitting(), sizes);
+    if (!next) {
+        say(tooManySizes(mostFrames));
         return false;
     }
-    if (next != m_session->fitting())
-        m_session->edit(std::move(next), keptAddedStep(int(sizes.size()), models));
+    if (*next != m_session->fitting())
+        m_session->edit(std::move(*next), keptAddedStep(int(sizes.size()), models));
     return true;
 }
 

@@ -319,9 +319,9 @@ bool TablePage::add()
     if (!m_session || !canAdd())
         return false;
     const std::vector<FrameSize> ticked = frames(true);
-    Fitting next = withFrames(m_session->fitting(), ticked);
-    if (next.frames.size() > mostFrames) {
-        say(tr("Not added: a fitting holds %1 sizes at most.").arg(mostFrames));
+    auto next = withFrames(m_session->fitting(), ticked);
+    if (!next) {
+        say(tooManySizes(mostFrames));
         return false;
     }
     if (keep()) {
@@ -331,8 +331,8 @@ bool TablePage::add()
             return false;
         }
     }
-    if (!ticked.empty() && next != m_session->fitting())
-        m_session->edit(std::move(next), addedStep(int(ticked.size()), modelName()));
+    if (!ticked.empty() && *next != m_session->fitting())
+        m_session->edit(std::move(*next), addedStep(int(ticked.size()), modelName()));
     return true;
 }
 

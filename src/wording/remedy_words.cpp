@@ -9,7 +9,6 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastToldMm = 0.5;
 constexpr double leastToldShare = 0.005;
 
 /// What else it changes.

@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "wording/ride_chart_words.h"
 
-#include "entry/units.h"
 #include "wording/words.h"
 
 namespace tripoise {
 namespace {
 
 constexpr double unitsPerTick = 10.0;
-constexpr double secondsPerHour = 3600.0;
-constexpr double mmPerKm = 1e6;
-constexpr double inchesPerMile = 63360.0;
 
 } // namespace
 
@@ -41,9 +37,7 @@ QString leansWords()
 
 double speedTick()
 {
-    const double unit =
-        speech().units == Units::Metric ? mmPerKm : inchesPerMile * factsOf(Unit::Inch).size;
-    return unitsPerTick * unit / secondsPerHour;
+    return unitsPerTick * speedUnitMmS();
 }
 
 QString speedTickWords(int tick, bool last)

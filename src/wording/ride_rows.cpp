@@ -9,8 +9,6 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastToldMm = 0.5;
-
 QString dash()
 {
     return QStringLiteral("–");

@@ -11,7 +11,7 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastToldMm = 2.0;
+constexpr double leastShownMm = 2.0; // to a rider, from two metres off
 constexpr double leastToldDeg = 1.5;
 
 class RiderWords {
@@ -67,9 +67,9 @@ double dropOf(const SideView& view)
 Height heightOf(const SideView& view)
 {
     const double drop = dropOf(view);
-    return std::abs(drop) < leastToldMm ? Height::Level
-           : drop > 0.0                 ? Height::Below
-                                        : Height::Above;
+    return std::abs(drop) < leastShownMm ? Height::Level
+           : drop > 0.0                  ? Height::Below
+                                         : Height::Above;
 }
 
 QString barAlone(const SideView& shown)
@@ -162,11 +162,11 @@ QString changeWords(Ridden which, const SideView& view, const SideView& shown)
         return RiderWords::tr("As we would set it up for you.");
     const Point by = view.rider->grip - shown.rider->grip;
     QStringList ways;
-    if (std::abs(by.y()) >= leastToldMm)
+    if (std::abs(by.y()) >= leastShownMm)
         ways << RiderWords::tr(by.y() > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 higher")
                                             : QT_TRANSLATE_NOOP("RiderWords", "%1 lower"))
                     .arg(mm(std::abs(by.y())));
-    if (std::abs(by.x()) >= leastToldMm)
+    if (std::abs(by.x()) >= leastShownMm)
         ways << RiderWords::tr(by.x() > 0.0 ? QT_TRANSLATE_NOOP("RiderWords", "%1 further away")
                                             : QT_TRANSLATE_NOOP("RiderWords", "%1 closer to you"))
                     .arg(mm(std::abs(by.x())));

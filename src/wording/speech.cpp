@@ -106,6 +106,11 @@ QString distance(double valueMm)
                                            : Words::tr("%1 ft").arg(plain(valueMm / mmPerFoot, 1));
 }
 
+double speedUnitMmS()
+{
+    return speech().units == Units::Metric ? mmSPerKmH : mmSPerMileH;
+}
+
 QString speed(double valueMmS)
 {
     return speeds(valueMmS, valueMmS);
@@ -113,9 +118,8 @@ QString speed(double valueMmS)
 
 QString speeds(double lowMmS, double highMmS)
 {
-    const bool metric = speech().units == Units::Metric;
-    const double unit = metric ? mmSPerKmH : mmSPerMileH;
-    return (metric ? Words::tr("%1 km/h") : Words::tr("%1 mph"))
+    const double unit = speedUnitMmS();
+    return (speech().units == Units::Metric ? Words::tr("%1 km/h") : Words::tr("%1 mph"))
         .arg(range(lowMmS / unit, highMmS / unit));
 }
 

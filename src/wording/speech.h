@@ -40,7 +40,12 @@ void speak(const Speech& speech);
 [[nodiscard]] QString
 halfMm(double value); ///< parts made in half millimetres: "172.5 mm", "170 mm"
 
-[[nodiscard]] QString distance(double valueMm);              ///< on the road: "2.9 m" or "9.5 ft"
+[[nodiscard]] QString distance(double valueMm); ///< on the road: "2.9 m" or "9.5 ft"
+/// Lengths nearer than this are not told apart.
+inline constexpr double leastToldMm = 0.5;
+
+/// What speeds are said in, as mm/s.
+[[nodiscard]] double speedUnitMmS();
 [[nodiscard]] QString speed(double valueMmS);                ///< "18 km/h" or "11 mph"
 [[nodiscard]] QString speeds(double lowMmS, double highMmS); ///< "18–28 km/h"
 [[nodiscard]] QString gees(double value);                    ///< a deceleration, "0.62 g"

@@ -62,6 +62,11 @@ QString sayMeaningText()
     return Words::tr("Say what it is…");
 }
 
+QString tooManySizes(std::size_t most)
+{
+    return Words::tr("Not added: a fitting holds %1 sizes at most.").arg(most);
+}
+
 QString addSizesText(int count, bool keep)
 {
     if (count == 0)

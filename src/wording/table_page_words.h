@@ -25,6 +25,7 @@ namespace tripoise {
 [[nodiscard]] QString asHeadedText();
 [[nodiscard]] QString takeDefinitionText();
 [[nodiscard]] QString sayMeaningText();
+[[nodiscard]] QString tooManySizes(std::size_t most);
 [[nodiscard]] QString addSizesText(int count, bool keep);
 
 /// What the reader found, by the line it stands on.

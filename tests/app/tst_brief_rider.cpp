@@ -95,14 +95,6 @@ struct Brief {
     }
 };
 
-Fitting demo()
-{
-    auto read =
-        readFitting(test::textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/between-two-sizes.json")),
-                    test::tables());
-    return std::get<Fitting>(std::move(read));
-}
-
 using Readings = std::vector<double>;
 
 } // namespace
@@ -225,7 +217,7 @@ private slots:
         Brief brief;
         QVERIFY(brief.settle());
         QCOMPARE(brief.field(Quantity::ArmToGrip).placeholder(), QString()); // nothing known yet
-        brief.session.start(demo());
+        brief.session.start(test::demoFitting());
         QVERIFY(brief.settle());
         const Posterior& posterior = brief.session.solution().posterior;
         const BaseVector arm = rowOf(Quantity::ArmToGrip);
@@ -437,7 +429,7 @@ private slots:
     void shouldOutliveAnyTextInEveryField()
     {
         Brief brief;
-        brief.session.start(demo());
+        brief.session.start(test::demoFitting());
         QRandomGenerator random(13);
         const QString letters = QStringLiteral("0123456789.,'\" -+/%°½mcinftkglbsté\t٣∞");
         const QList<NumberField*> fields = brief.fields();

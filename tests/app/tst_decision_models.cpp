@@ -31,17 +31,10 @@ namespace {
 
 using Tester = QAbstractItemModelTester;
 
-Fitting demo(const char* name = "between-two-sizes")
-{
-    return std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-        tables()));
-}
-
 /// The demo with a third size, between its two.
 Fitting threeSizes()
 {
-    Fitting fitting = demo();
+    Fitting fitting = demoFitting();
     FrameSize between = fitting.frames[0];
     between.size = "ML";
     between.geometry.stackMm =
@@ -58,7 +51,7 @@ Fitting threeSizes()
 /// A fitting whose sizes all break a limit.
 Fitting nothingSound()
 {
-    Fitting fitting = demo();
+    Fitting fitting = demoFitting();
     for (FrameSize& frame : fitting.frames)
         frame.geometry.standoverMm = 1000.0;
     return fitting;
@@ -67,7 +60,7 @@ Fitting nothingSound()
 /// A size that no stem fits.
 Fitting oneBare()
 {
-    Fitting fitting = demo();
+    Fitting fitting = demoFitting();
     fitting.frames[1].headset.steererMm = 25.4;
     return fitting;
 }
@@ -116,9 +109,9 @@ class TestDecisionModels : public QObject {
     static void demos()
     {
         QTest::addColumn<Fitting>("fitting");
-        QTest::newRow("between two sizes") << demo();
-        QTest::newRow("one frame") << demo("one-frame-two-bikes");
-        QTest::newRow("short rider") << demo("short-rider-large-wheels");
+        QTest::newRow("between two sizes") << demoFitting();
+        QTest::newRow("one frame") << demoFitting("one-frame-two-bikes");
+        QTest::newRow("short rider") << demoFitting("short-rider-large-wheels");
         QTest::newRow("three sizes") << threeSizes();
         QTest::newRow("nothing sound") << nothingSound();
         QTest::newRow("one bare") << oneBare();
@@ -160,7 +153,7 @@ private slots:
     void shouldTitleEveryKindOfVerdict()
     {
         Worked worked;
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         Advice advice = worked.advice();
         const Prepared& prepared = worked.prepared();
         const Riding& riding = worked.session.fitting().riding;
@@ -190,7 +183,7 @@ private slots:
         Worked worked;
         DecisionModel model;
         model.setSession(&worked.session);
-        Fitting fitting = demo();
+        Fitting fitting = demoFitting();
         auto& measured = fitting.rider.measurements;
         measured.erase(std::remove_if(measured.begin(), measured.end(),
                                       [](const Measurement& each) {
@@ -206,7 +199,7 @@ private slots:
         QVERIFY(worked.start(Fitting()));
         QCOMPARE(model.lacks(), lackSentences(worked.session.solution().lacks));
         QVERIFY(model.lacks().size() > 2);
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         QCOMPARE(model.state(), DecisionModel::Decided);
     }
 
@@ -225,7 +218,7 @@ private slots:
         Worked worked;
         DecisionModel model;
         model.setSession(&worked.session);
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         QSignalSpy changed(&model, &DecisionModel::canCopyChanged);
         Fitting next = worked.session.fitting();
         next.riding.mix = Mix::only(Use::Touring);
@@ -454,7 +447,7 @@ private slots:
         LedgerModel model;
         const Tester tester(&model, Tester::FailureReportingMode::QtTest);
         model.setSession(&worked.session);
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         const int row = int(indexOf(Consideration::Agility));
         const double before = worked.shown().best->ledger[std::size_t(row)].points;
         const auto factor = [&] {
@@ -542,7 +535,7 @@ private slots:
         for (RowsModel* model : std::initializer_list<RowsModel*>{&setup, &ledger})
             model->setSession(&worked.session);
         decision.setSession(&worked.session);
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         const QString verdict = decision.sentence();
         const QStringList today = decision.today().items();
         worked.session.look(1, 0);
@@ -561,7 +554,7 @@ private slots:
         Worked worked;
         SetupModel model;
         model.setSession(&worked.session);
-        QVERIFY(worked.start(demo()));
+        QVERIFY(worked.start(demoFitting()));
         QVERIFY(at(model, 0, SetupModel::First).toString().endsWith(QStringLiteral("mm")));
         speak({QLocale::c(), Units::Imperial});
         emit worked.session.speechChanged();
@@ -574,7 +567,7 @@ private slots:
         UsesModel model;
         const Tester tester(&model, Tester::FailureReportingMode::QtTest);
         model.setSession(&worked.session);
-        Fitting fitting = demo();
+        Fitting fitting = demoFitting();
         fitting.riding.mix = {};
         fitting.riding.mix.share[indexOf(Use::Commuting)] = 0.2;
         fitting.riding.mix.share[indexOf(Use::Touring)] = 0.5;
@@ -662,9 +655,9 @@ private slots:
         }
         decision.setSession(&worked.session);
         std::mt19937 random(20240607);
-        const std::vector<Fitting> fittings{demo(),       demo("one-frame-two-bikes"),
-                                            threeSizes(), nothingSound(),
-                                            oneBare(),    Fitting()};
+        const std::vector<Fitting> fittings{demoFitting(), demoFitting("one-frame-two-bikes"),
+                                            threeSizes(),  nothingSound(),
+                                            oneBare(),     Fitting()};
         for (int step = 0; step < 60; ++step) {
             Fitting next = fittings[random() % fittings.size()];
             if (random() % 3 == 0 && !next.rider.measurements.empty())

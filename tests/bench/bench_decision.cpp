@@ -76,17 +76,10 @@ void postureByGeneralOptimiser(benchmark::State& state)
 }
 BENCHMARK(postureByGeneralOptimiser);
 
-Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-        tables()));
-}
-
 /// The demo pair with a box of parts that makes over 5,000 cockpits a size.
 Fitting fullBox()
 {
-    Fitting fitting = demo("between-two-sizes");
+    Fitting fitting = demoFitting("between-two-sizes");
     fitting.stock.stems.clear();
     for (int length = 40; length <= 130; length += 5)
         for (const double angle : {0.0, 6.0, 10.0, 17.0, 25.0}) {
@@ -114,12 +107,12 @@ void decideFullBox(benchmark::State& state)
 BENCHMARK(decideFullBox)->Unit(benchmark::kMillisecond);
 void decideDemo(benchmark::State& state)
 {
-    decideBetweenTwo(state, demo("between-two-sizes"));
+    decideBetweenTwo(state, demoFitting("between-two-sizes"));
 }
 BENCHMARK(decideDemo)->Unit(benchmark::kMillisecond);
 void decideDropBars(benchmark::State& state)
 {
-    decideBetweenTwo(state, demo("short-rider-large-wheels"));
+    decideBetweenTwo(state, demoFitting("short-rider-large-wheels"));
 }
 BENCHMARK(decideDropBars)->Unit(benchmark::kMillisecond);
 

@@ -13,13 +13,6 @@ using namespace tripoise::test;
 
 namespace {
 
-Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-        tables()));
-}
-
 struct Decided {
     Fitting fitting;
     Prepared prepared;
@@ -49,7 +42,7 @@ Decided decided(const Fitting& fitting)
 
 Decided decidedFor(const char* name, const Mix& mix)
 {
-    Fitting fitting = demo(name);
+    Fitting fitting = demoFitting(name);
     fitting.riding.mix = mix;
     return decided(fitting);
 }
@@ -149,7 +142,7 @@ private slots:
 
     void shouldGiveOneFrameTwoSetups()
     {
-        const Decided d = decided(demo("one-frame-two-bikes"));
+        const Decided d = decided(demoFitting("one-frame-two-bikes"));
         const Candidate& only = d.advice.candidates.front();
         QCOMPARE(only.byUse.size(), std::size_t(2));
         const AdvisedSetup* fast = nullptr;
@@ -164,7 +157,7 @@ private slots:
 
     void shouldDecideTheShortRidersDemo()
     {
-        const Decided d = decided(demo("short-rider-large-wheels"));
+        const Decided d = decided(demoFitting("short-rider-large-wheels"));
         QVERIFY(d.advice.anySound());
         QCOMPARE(d.named(), std::string("XS"));
         QVERIFY(d.advice.riderFindings.empty());
@@ -172,7 +165,7 @@ private slots:
 
     void shouldRankSoundCandidatesFirst()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.riding.mix = Mix::only(Use::Touring);
         for (FrameSize& frame : fitting.frames)
             if (frame.size == "L")
@@ -189,7 +182,7 @@ private slots:
 
     void shouldListASizeNothingFits()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.frames[1].headset.steererMm = 25.4;
         const Decided d = decided(fitting);
         QVERIFY(!d.candidate("L").best);
@@ -299,7 +292,7 @@ private slots:
 
     void shouldLetARiddenSaddleHeightCount()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.current.reset();
         const double modelled = decided(fitting).advice.target.saddle.heightMm;
         fitting.current = CurrentBike{};
@@ -321,7 +314,7 @@ private slots:
 
     void shouldPutTheStiffRidersHandsHigher()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.rider.flexibility = Flexibility::Ordinary;
         const double ordinary = decided(fitting).advice.target.grip.y();
         fitting.rider.flexibility = Flexibility::Stiff;
@@ -389,7 +382,7 @@ private slots:
 
     void shouldTellOfTheOtherCranksInTheBox()
     {
-        const Decided d = decided(demo("one-frame-two-bikes"));
+        const Decided d = decided(demoFitting("one-frame-two-bikes"));
         QCOMPARE(d.advice.otherCranks.size(), std::size_t(1));
         const CrankChoice& other = d.advice.otherCranks.front();
         const LegPosture& advised = d.advice.candidates.front().best->leg;
@@ -401,7 +394,7 @@ private slots:
 
     void shouldStopWhenAsked()
     {
-        const Fitting fitting = demo("between-two-sizes");
+        const Fitting fitting = demoFitting("between-two-sizes");
         const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
         std::stop_source stop;
         stop.request_stop();
@@ -412,7 +405,7 @@ private slots:
     // A box with one hopeless stem: the part worth buying brings the hands nearer.
     void shouldNameThePartWorthBuying()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.riding.mix = Mix::only(Use::Touring);
         fitting.stock.stems.resize(1);
         fitting.stock.stems[0].lengthMm = 130.0;
@@ -428,7 +421,7 @@ private slots:
     void shouldFollowStature()
     {
         const Population& men = tables().populations.male;
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.current.reset();
         const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
         const int stature = static_cast<int>(Quantity::Stature);

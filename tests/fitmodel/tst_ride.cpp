@@ -13,13 +13,6 @@ using namespace tripoise::test;
 
 namespace {
 
-Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-        tables()));
-}
-
 struct Decided {
     Fitting fitting;
     Prepared prepared;
@@ -60,7 +53,7 @@ private slots:
     void shouldFigureEveryDemo()
     {
         QFETCH(QByteArray, name);
-        const Decided decided(demo(name));
+        const Decided decided(demoFitting(name));
         int figured = 0;
         for (const Candidate& candidate : decided.advice.candidates) {
             if (!candidate.best)
@@ -93,7 +86,7 @@ private slots:
 
     void shouldGiveTheLargerSizeMoreToeRoom()
     {
-        const Decided decided(demo("between-two-sizes"));
+        const Decided decided(demoFitting("between-two-sizes"));
         QVERIFY(decided.prepared.sizes[1].bulkMm > decided.prepared.sizes[0].bulkMm);
         QVERIFY(decided.ride(decided.sized(1)).toe->overlapMm
                 < decided.ride(decided.sized(0)).toe->overlapMm);
@@ -101,7 +94,7 @@ private slots:
 
     void shouldLimitTheToeOnlyUnderAStandard()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         const auto limit = [](const Fitting& of) {
             const Decided decided(of);
             return decided.ride(decided.sized(0)).toeClearanceLimitMm;
@@ -121,7 +114,7 @@ private slots:
     // heels.
     void shouldCarryTheLuggage()
     {
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.riding.luggage = {};
         const Decided bare(fitting);
         fitting.riding.luggage.rearKg = 15.0;
@@ -135,7 +128,7 @@ private slots:
 
     void shouldBreakALimitOnlyUnderAStandard()
     {
-        Fitting fitting = demo("short-rider-large-wheels"); // some 77 mm on its smaller size
+        Fitting fitting = demoFitting("short-rider-large-wheels"); // some 77 mm on its smaller size
         const auto breaks = [](const Fitting& of) {
             const Decided decided(of);
             return std::any_of(decided.sized(0).limits.begin(), decided.sized(0).limits.end(),
@@ -156,7 +149,7 @@ private slots:
     // Derived: 0.1 points for ten millimetres, double in traffic (assets/weights.json).
     void shouldWeighTheOverlap()
     {
-        Fitting fitting = demo("short-rider-large-wheels");
+        Fitting fitting = demoFitting("short-rider-large-wheels");
         const auto entry = [](const Fitting& of) {
             const Decided decided(of);
             return decided.sized(0).best->ledger[indexOf(Consideration::ToeOverlap)];
@@ -175,19 +168,19 @@ private slots:
 
     void shouldOfferCuresWhereAShoeMayTouch()
     {
-        const Decided tight(demo("short-rider-large-wheels"));
+        const Decided tight(demoFitting("short-rider-large-wheels"));
         for (const Candidate& candidate : tight.advice.candidates) {
             QVERIFY(candidate.ride->toe->overlapMm > -tables().handling.toe.checkRoomMm);
             QVERIFY(!candidate.toeRemedies.empty());
         }
-        const Decided roomy(demo("between-two-sizes"));
+        const Decided roomy(demoFitting("between-two-sizes"));
         for (const Candidate& candidate : roomy.advice.candidates)
             QVERIFY(candidate.toeRemedies.empty());
     }
 
     void shouldNameTheNextSizeOfTheSameModel()
     {
-        const Decided decided(demo("between-two-sizes"));
+        const Decided decided(demoFitting("between-two-sizes"));
         const auto next = [&](std::size_t index) -> std::optional<double> {
             for (const ToeRemedy& remedy :
                  toeRemediesOf(*decided.sized(index).best, index, decided.advice.person,

@@ -58,9 +58,7 @@ Case caseOf(Fitting fitting)
 
 Case demo(const char* name)
 {
-    return caseOf(std::get<Fitting>(readFitting(
-        textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name))),
-        tables())));
+    return caseOf(demoFitting(name));
 }
 
 void demos()

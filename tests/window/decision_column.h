@@ -13,11 +13,6 @@
 
 namespace tripoise::test {
 
-inline Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(textOf(demoFile(name)), tables()));
-}
-
 class DecisionColumn {
 public:
     explicit DecisionColumn(const QSize& size = {340, 760})

@@ -24,11 +24,6 @@ namespace {
 
 constexpr double exact = 1e-6;
 
-Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(test::textOf(demoFile(name)), shippedTables()));
-}
-
 /// A window with nothing but a board, and something after it that takes the focus.
 struct OpenBoard {
     explicit OpenBoard(const char* name = "between-two-sizes", QSize size = {640, 640})
@@ -40,7 +35,7 @@ struct OpenBoard {
         after = new QQuickItem(window.contentItem());
         after->setActiveFocusOnTab(true);
         window.show();
-        session.start(*name ? demo(name) : Fitting());
+        session.start(*name ? test::demoFitting(name) : Fitting());
         board->setSession(&session);
         ready = QTest::qWaitForWindowExposed(&window)
                 && QTest::qWaitFor([this] { return session.settled(); });
@@ -95,15 +90,6 @@ struct OpenBoard {
     QQuickItem* after = nullptr;
     bool ready = false;
 };
-
-qint64 count(const QImage& image, const QColor& color)
-{
-    qint64 found = 0;
-    for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            found += image.pixelColor(x, y) == color;
-    return found;
-}
 
 } // namespace
 
@@ -740,7 +726,7 @@ void TestBoard::shouldStandEmptyWithoutAnAnswer()
     open.board->backToAdvised();
     QVERIFY(!open.session.canUndo());
     // And then there is one.
-    open.session.start(demo("one-frame-two-bikes"));
+    open.session.start(test::demoFitting("one-frame-two-bikes"));
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(open.board->drawn() && !open.board->hasBeside());
 }
@@ -751,7 +737,7 @@ void TestBoard::shouldForgetTheViewOfAnotherFitting()
     QVERIFY(open.ready);
     open.wheel({200, 200}, 6);
     open.board->setCrankDeg(10.0);
-    open.session.start(demo("short-rider-large-wheels"));
+    open.session.start(test::demoFitting("short-rider-large-wheels"));
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(open.board->showsAll() && !open.board->crankTurned());
 }

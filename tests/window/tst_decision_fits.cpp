@@ -56,7 +56,7 @@ private slots:
         speak({QLocale::c(), imperial ? Units::Imperial : Units::Metric});
         DecisionColumn column({width, 800});
         column.look().setTextScale(textScale);
-        QVERIFY(column.start(demo(name.toLatin1())));
+        QVERIFY(column.start(demoFitting(name.toLatin1())));
         column.openAll();
         column.item("ledgerList")->setProperty("weighing", true);
         column.rest();
@@ -125,7 +125,7 @@ private slots:
         DecisionColumn column(size);
         column.look().setNight(night);
         column.look().setTextScale(textScale);
-        QVERIFY(column.start(name.isEmpty() ? Fitting() : demo(name.toLatin1())));
+        QVERIFY(column.start(name.isEmpty() ? Fitting() : demoFitting(name.toLatin1())));
         const QString title = QString::fromLatin1(QTest::currentDataTag());
         if (size.height() > 1000)
             column.openAll();

@@ -62,7 +62,7 @@ private slots:
     void shouldShowWhatWasDecided()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         const Solution& solution = column.session().solution();
         const Advice& advice = solution.advice;
         const VerdictWords words =
@@ -89,7 +89,7 @@ private slots:
     void shouldDrawBarsTowardsTheSizeTheySpeakFor()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QQuickItem* list = column.item("ledgerList");
         list->setProperty("all", true);
         column.rest();
@@ -130,7 +130,7 @@ private slots:
     void shouldTellOneSizeAlone()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("one-frame-two-bikes")));
+        QVERIFY(column.start(demoFitting("one-frame-two-bikes")));
         QVERIFY(!column.item("sides")->isVisible());
         QVERIFY(!column.item("shownSizes")->isVisible());
         QVERIFY(column.allText().contains(QStringLiteral("the more speaks against")));
@@ -144,7 +144,7 @@ private slots:
         for (QQuickItem* each : column.items())
             bars += each->objectName() == QLatin1String("against") && each->isVisible() ? 1 : 0;
         QVERIFY(bars > 0);
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QVERIFY(top("foldUses") > top("foldSetup"));
     }
 
@@ -159,14 +159,14 @@ private slots:
             QVERIFY2(!column.item(QLatin1String(name))->isVisible(), name);
         QVERIFY(column.item("foldCautions")->isVisible());
         QVERIFY(column.textOf("meaning").contains(QStringLiteral("not a prescription")));
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QVERIFY(column.item("foldSetup")->isVisible());
     }
 
     void shouldShowWhyNothingFits()
     {
         DecisionColumn column;
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         for (FrameSize& frame : fitting.frames)
             frame.geometry.standoverMm = 1000.0;
         QVERIFY(column.start(fitting));
@@ -177,7 +177,7 @@ private slots:
     void shouldSayWhatALineMeansWhereItIsPointedAt()
     {
         DecisionColumn column({340, 3000});
-        Fitting fitting = demo("between-two-sizes");
+        Fitting fitting = demoFitting("between-two-sizes");
         fitting.stock.cranksMm.push_back(165.0);
         QVERIFY(column.start(fitting));
         column.open(QStringLiteral("foldMore"));
@@ -214,7 +214,7 @@ private slots:
     void shouldBeWalkedThroughByTheTabKey()
     {
         DecisionColumn column({340, 2400});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         column.openAll();
         QMetaObject::invokeMethod(column.item("pane"), "takeFocus");
         QStringList stops;
@@ -247,7 +247,7 @@ private slots:
     void shouldStopAtTheLedgerWhicheverLinesAreThere()
     {
         DecisionColumn column({340, 1600});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         const auto stops = [&] {
             QList<int> found;
             for (std::size_t i = 0; i < considerationCount; ++i) {
@@ -259,7 +259,7 @@ private slots:
         };
         QQuickItem* list = column.item("ledgerList");
         for (const double touring : {0.0, 0.3, 1.0}) {
-            Fitting fitting = demo("between-two-sizes");
+            Fitting fitting = demoFitting("between-two-sizes");
             fitting.riding.mix = {};
             fitting.riding.mix.share[indexOf(Use::Touring)] = touring;
             fitting.riding.mix.share[indexOf(Use::Commuting)] = 1.0 - touring;
@@ -292,7 +292,7 @@ private slots:
     void shouldTellItsLinesToThoseWhoDoNotSeeThem()
     {
         DecisionColumn column({340, 2400});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         column.item("ledgerList")->setProperty("weighing", true);
         column.rest();
         for (std::size_t i = 0; i < considerationCount; ++i) {
@@ -334,7 +334,7 @@ private slots:
     void shouldTurnPagesByKey()
     {
         DecisionColumn column({340, 600});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QMetaObject::invokeMethod(column.item("pane"), "takeFocus");
         QQuickItem* scroll = column.item("decisionScroll");
         QCOMPARE(scroll->property("contentY").toDouble(), 0.0);
@@ -347,7 +347,7 @@ private slots:
     void shouldChooseSizesByMouseAndKeys()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         Session& session = column.session();
         QCOMPARE(session.shownFrame(), 0);
         column.click(column.item("shown_L"));
@@ -363,7 +363,7 @@ private slots:
     void shouldLetTheBuilderWeigh()
     {
         DecisionColumn column({340, 1600});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         const auto factor = [&] {
             return column.session().fitting().choices.weightFactor[indexOf(Consideration::Agility)];
         };
@@ -402,7 +402,7 @@ private slots:
     void shouldCopyTheDecision()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         const Solution& solution = column.session().solution();
         const QString text = decisionText(solution.fitting, solution.advice, *solution.prepared);
         QGuiApplication::clipboard()->clear();
@@ -418,7 +418,7 @@ private slots:
     void shouldStandStillWhileItIsWorkedOut()
     {
         DecisionColumn column({340, 2400});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QQuickItem* copy = column.item("copyDecision");
         column.focus(copy);
         Fitting fitting = column.session().fitting();

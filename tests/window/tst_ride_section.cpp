@@ -34,7 +34,7 @@ private slots:
     void shouldBeMadeWhenFirstOpened()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("short-rider-large-wheels")));
+        QVERIFY(column.start(demoFitting("short-rider-large-wheels")));
         QVERIFY(!itemUnder(column.window->contentItem(), QStringLiteral("ride")));
         QQuickItem* heading =
             itemUnder(column.item(QStringLiteral("foldRide")), QStringLiteral("heading"));
@@ -46,7 +46,7 @@ private slots:
     void shouldTellBothSizesSideBySide()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("short-rider-large-wheels")));
+        QVERIFY(column.start(demoFitting("short-rider-large-wheels")));
         RideModel model;
         model.setSession(&column.session());
         const Advice& advice = column.session().solution().advice;
@@ -67,14 +67,14 @@ private slots:
     void shouldOfferCuresWhereTheShoeTouches()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demo("short-rider-large-wheels")));
+        QVERIFY(column.start(demoFitting("short-rider-large-wheels")));
         RideModel model;
         model.setSession(&column.session());
         const Candidate& shown =
             column.session().solution().advice.candidates[*column.session().shownCandidate()];
         QCOMPARE(model.remedies()[QStringLiteral("items")].toStringList().size(),
                  qsizetype(shown.toeRemedies.size()));
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         QVERIFY(model.remedies()[QStringLiteral("items")].toStringList().isEmpty());
         QVERIFY(!model.overlaps());
     }
@@ -82,7 +82,7 @@ private slots:
     void shouldKeepThatTheRiderWasShown()
     {
         DecisionColumn column({340, 1400});
-        QVERIFY(column.start(demo("short-rider-large-wheels")));
+        QVERIFY(column.start(demoFitting("short-rider-large-wheels")));
         column.open(QStringLiteral("foldRide"));
         QQuickItem* tick = column.item(QStringLiteral("toeTold"));
         QVERIFY(tick && tick->isVisible());
@@ -99,7 +99,7 @@ private slots:
     void shouldPictureSteadinessAndBalance()
     {
         DecisionColumn column({340, 1400});
-        QVERIFY(column.start(demo("between-two-sizes")));
+        QVERIFY(column.start(demoFitting("between-two-sizes")));
         column.open(QStringLiteral("foldRide"));
         auto* chart = qobject_cast<StabilityChart*>(column.item(QStringLiteral("stability")));
         auto* balance = qobject_cast<BalancePicture*>(column.item(QStringLiteral("balance")));
@@ -161,7 +161,7 @@ private slots:
     void shouldAskForTheViewFromAbove()
     {
         DecisionColumn column({340, 1400});
-        QVERIFY(column.start(demo("short-rider-large-wheels")));
+        QVERIFY(column.start(demoFitting("short-rider-large-wheels")));
         column.open(QStringLiteral("foldRide"));
         QSignalSpy asked(column.item(QStringLiteral("pane")), SIGNAL(lookFromAbove()));
         QQuickItem* button = column.item(QStringLiteral("fromAbove"));

@@ -196,7 +196,10 @@ private slots:
         QTest::keyClick(open.window(), Qt::Key_K, Qt::ControlModifier);
         QTRY_VERIFY(item(open, "keptSize_1_1"));
         take(open, "library");
-        click(item(open, "keptSize_1_1"));
+        item(open, "keptSize_1_1")->forceActiveFocus(Qt::TabFocusReason);
+        QTest::keyClick(open.window(), Qt::Key_Space);
+        QVERIFY(item(open, "keptSize_1_1")->property("checked").toBool());
+        QVERIFY(item(open, "keptSize_1_1")->hasActiveFocus()); // the keys stay where they were
         click(item(open, "libraryAdd"));
         QTRY_COMPARE(open.session()->fitting().frames.size(), already + 1);
         QCOMPARE(QString::fromStdString(open.session()->fitting().frames.back().size),

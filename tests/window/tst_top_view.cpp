@@ -21,11 +21,6 @@ namespace {
 
 constexpr double exact = 1e-9;
 
-Fitting demo(const char* name)
-{
-    return std::get<Fitting>(readFitting(test::textOf(demoFile(name)), shippedTables()));
-}
-
 /// A window with nothing but the view.
 struct OpenView {
     explicit OpenView(const char* name = "short-rider-large-wheels")
@@ -34,7 +29,7 @@ struct OpenView {
         view = new TopView(window.contentItem());
         view->setSize(QSizeF(700.0, 520.0));
         window.show();
-        session.start(demo(name));
+        session.start(test::demoFitting(name));
         view->setSession(&session);
         ready = QTest::qWaitForWindowExposed(&window)
                 && QTest::qWaitFor([this] { return session.settled(); });
@@ -63,15 +58,6 @@ struct OpenView {
     TopView* view = nullptr;
     bool ready = false;
 };
-
-qint64 count(const QImage& image, const QColor& color)
-{
-    qint64 found = 0;
-    for (int y = 0; y < image.height(); ++y)
-        for (int x = 0; x < image.width(); ++x)
-            found += image.pixelColor(x, y) == color;
-    return found;
-}
 
 } // namespace
 
@@ -235,7 +221,7 @@ private slots:
         open.view->setSteerDeg(12.0);
         open.session.look(-1, -1);
         QVERIFY(std::abs(open.view->steerDeg() - 12.0) < exact);
-        open.session.start(demo("between-two-sizes")); // another rider
+        open.session.start(test::demoFitting("between-two-sizes")); // another rider
         QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
         QVERIFY(!open.view->turned());
     }

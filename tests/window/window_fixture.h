@@ -89,6 +89,16 @@ public:
     QQmlApplicationEngine engine;
 };
 
+/// Pixels of just this colour.
+inline qint64 count(const QImage& image, const QColor& color)
+{
+    qint64 found = 0;
+    for (int y = 0; y < image.height(); ++y)
+        for (int x = 0; x < image.width(); ++x)
+            found += image.pixelColor(x, y) == color;
+    return found;
+}
+
 inline QString demoFile(const char* name)
 {
     return QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(name));
