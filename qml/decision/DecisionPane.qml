@@ -8,6 +8,7 @@ FocusScope {
     required property Session session
     readonly property alias decision: decision
     readonly property alias meaningStrip: strip
+    readonly property alias checks: checks
     signal lookFromAbove()
     readonly property bool decided: decision.state === DecisionModel.Decided
 
@@ -34,7 +35,7 @@ FocusScope {
     SizesModel { id: sizes; session: pane.session }
     LedgerModel { id: ledger; session: pane.session }
     SetupModel { id: setup; session: pane.session }
-    UsesModel { id: uses; session: pane.session }
+    UsesModel { id: twoUses; session: pane.session }
     ChecksModel { id: checks; session: pane.session }
 
     Scroll {
@@ -186,25 +187,28 @@ FocusScope {
                                 objectName: "ride"
                                 session: pane.session
                                 strip: pane.meaningStrip
-                                width: parent.width
                                 onLookFromAbove: pane.lookFromAbove()
                             }
                         }
                     }
                     Column { id: usesLater; width: parent.width }
                     Fold { // with one frame it is the question, and stands first
+                        id: kinds
                         objectName: "foldUses"
                         parent: sizes.count < 2 ? usesFirst : usesLater
                         title: qsTr("One frame, two kinds of riding")
-                        summary: uses.hand
+                        summary: twoUses.hand
                         open: sizes.count < 2
                         width: page.width
-                        UsesSection {
-                            objectName: "uses"
-                            uses: uses
-                            strip: strip
-                            oneOfSeveral: sizes.count > 1
+                        Later {
+                            wanted: kinds.open
                             width: parent.width
+                            UsesSection {
+                                objectName: "uses"
+                                uses: twoUses
+                                strip: pane.meaningStrip
+                                oneOfSeveral: sizes.count > 1
+                            }
                         }
                     }
                     Fold {
@@ -219,38 +223,48 @@ FocusScope {
                         }
                     }
                     Fold {
+                        id: more
                         objectName: "foldMore"
                         title: qsTr("More")
                         summary: qsTr("Cranks, published rules, the frame asked for")
                         open: false
                         width: parent.width
-                        MeantTold {
-                            objectName: "asked"
-                            section: decision.asked
-                            strip: strip
+                        Later {
+                            wanted: more.open
                             width: parent.width
-                        }
-                        MeantTold {
-                            objectName: "cranks"
-                            section: decision.cranks
-                            strip: strip
-                            width: parent.width
-                        }
-                        MeantTold {
-                            objectName: "rules"
-                            section: decision.rules
-                            strip: strip
-                            width: parent.width
+                            Column {
+                                spacing: Look.smallGap
+                                MeantTold {
+                                    objectName: "asked"
+                                    section: decision.asked
+                                    strip: pane.meaningStrip
+                                    width: parent.width
+                                }
+                                MeantTold {
+                                    objectName: "cranks"
+                                    section: decision.cranks
+                                    strip: pane.meaningStrip
+                                    width: parent.width
+                                }
+                                MeantTold {
+                                    objectName: "rules"
+                                    section: decision.rules
+                                    strip: pane.meaningStrip
+                                    width: parent.width
+                                }
+                            }
                         }
                     }
                 }
-                ChecksList { // what stands in the way, before there is a decision
-                    objectName: "inTheWay"
-                    visible: decision.state === DecisionModel.NothingFits
-                    checks: checks
+                Later {
+                    wanted: decision.state === DecisionModel.NothingFits
                     width: parent.width
-                    topPadding: Look.gap
-                    bottomPadding: Look.gap
+                    ChecksList { // what stands in the way, before there is a decision
+                        objectName: "inTheWay"
+                        checks: pane.checks
+                        topPadding: Look.gap
+                        bottomPadding: Look.gap
+                    }
                 }
                 Fold {
                     objectName: "foldCautions"

@@ -111,15 +111,17 @@ MeantRow {
             color: line.better === "beside" ? Look.otherText : Look.ink
             Accessible.ignored: true
         }
-        Choice {
-            visible: line.weighing
+        Later {
+            wanted: line.weighing
             width: parent.width
-            topPadding: Look.hairGap
-            bottomPadding: Look.hairGap
-            name: line.name
-            options: line.ledger.weightSteps
-            value: line.factor
-            onChosen: factor => line.ledger.setWeight(line.index, factor)
+            Choice {
+                topPadding: Look.hairGap
+                bottomPadding: Look.hairGap
+                name: line.name
+                options: line.ledger.weightSteps
+                value: line.factor
+                onChosen: factor => line.ledger.setWeight(line.index, factor)
+            }
         }
     }
 }

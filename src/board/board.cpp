@@ -5,6 +5,8 @@
 #include "wording/board_words.h"
 #include "wording/trial_words.h"
 
+#include <QQuickWindow>
+
 #include <cmath>
 
 namespace tripoise {
@@ -38,8 +40,7 @@ void Board::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (m_session) {
-        connect(m_session, &Session::solutionChanged, this, &Board::sessionAnswered);
-        connect(m_session, &Session::lookChanged, this, &Board::sessionAnswered);
+        connect(m_session, &Session::answerArrived, this, &Board::sessionAnswered);
         connect(m_session, &Session::fittingChanged, this, [this] {
             m_live.reset();
             if (m_session->settled()) // else the answer will be drawn
@@ -53,7 +54,6 @@ void Board::setSession(Session* session)
             viewportMoved();
         });
         connect(m_session, &Session::speechChanged, this, [this] {
-            remake();
             emit crankChanged();
             emit handleChanged();
         });
@@ -223,12 +223,16 @@ void Board::backToAdvised()
 void Board::sessionAnswered()
 {
     m_settlingLabels = true;
-    remake();
+    makeScene();
     if (fitHolds())
         m_pause.start();
     else
         refit(true);
-    update();
+    if (drawn() && isVisible() && window() && window()->isExposed()) {
+        m_begun = stamp();
+        m_painter.begin(paintOrder(*m_begun));
+    }
+    tellScene();
 }
 
 bool Board::fitHolds() const
@@ -243,11 +247,22 @@ bool Board::fitHolds() const
 
 void Board::remake()
 {
+    makeScene();
+    tellScene();
+}
+
+void Board::makeScene()
+{
+    ++m_sceneNumber;
     m_sceneOptions.crank = m_crank ? std::optional(Angle::degrees(90.0 - *m_crank)) : std::nullopt;
     if (m_session)
         m_scene.make(*m_session, m_sceneOptions, m_live);
     else
         m_scene.clear();
+}
+
+void Board::tellScene()
+{
     if (!m_scene.contacts()) {
         m_drag.reset();
         setFocused(std::nullopt);

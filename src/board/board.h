@@ -4,17 +4,13 @@
 // the other as an outline. Grips, saddle and spacers are handles: pulled with the pointer or nudged
 // with the arrow keys, the rider follows in the same frame, and the pull becomes the fitting's
 // trial when it is let go, as one step that can be undone.
-//
-// Everything behind the rider is kept as a picture, at the screen's own pixels.
 #pragma once
 
 #include "board/readout.h"
 #include "board/scene.h"
+#include "board/side_view_painter.h"
 #include "board/viewport.h"
-#include "drawing/layout.h"
-#include "drawing/theme.h"
 
-#include <QImage>
 #include <QPointer>
 #include <QQuickPaintedItem>
 #include <QTimer>
@@ -169,31 +165,28 @@ private:
         bool moved = false;
     };
 
-    /// All that the picture behind depends on: it is kept until one of these changes.
-    struct Behind {
-        QSize size;
+    /// What the picture is painted from, told apart from another; the scene by its number.
+    struct Stamp {
+        quint64 scene = 0;
+        QSizeF size;
         double ratio = 1.0;
         bool night = false;
-        Layers layers;
-        DrawingFit fit;
-        double thin = 0.0; ///< of lines, px
-        QRectF scene;
-        double groundY = 0.0;
-        std::array<WheelSketch, 4> wheels; ///< of the chosen, of the other
-        Point otherOffset = Point::Zero();
+        DrawingOptions options;
 
-        bool operator==(const Behind&) const = default;
+        bool operator==(const Stamp&) const = default;
     };
 
     void setLayer(bool& layer, bool on);
     void sessionAnswered();
-    void remake();              ///< scene and readouts
+    void remake(); ///< scene and readouts
+    void makeScene();
+    void tellScene();
     void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
     [[nodiscard]] DrawingOptions drawingOptions() const;
     [[nodiscard]] bool fitHolds() const; ///< all that is drawn lies within the board
     [[nodiscard]] const Theme& theme() const;
-    [[nodiscard]] Behind behindOf(const Layout& layout, const DrawingOptions& options) const;
-    const QImage& behind(const Layout& layout, const DrawingOptions& options);
+    [[nodiscard]] Stamp stamp() const;
+    [[nodiscard]] PaintOrder paintOrder(const Stamp& stamp) const;
     void paintHandles(QPainter& painter) const;
     void setFocused(std::optional<Handle> handle);
     void setHovered(std::optional<Handle> handle);
@@ -212,6 +205,7 @@ private:
     SceneOptions m_sceneOptions;
     std::optional<double> m_crank; ///< degrees clockwise from the top
     Scene m_scene;
+    quint64 m_sceneNumber = 0; ///< counts the scenes made
     Readouts m_readouts;
     std::optional<Contacts> m_live; ///< while they are pulled
     Viewport m_viewport;
@@ -225,8 +219,8 @@ private:
     std::optional<Handle> m_focused;
     std::optional<Handle> m_hovered;
     bool m_settlingLabels = true; ///< labels may look for better places
-    QImage m_behind;
-    std::optional<Behind> m_behindOf;
+    SideViewPainter m_painter;
+    std::optional<Stamp> m_begun; ///< and not yet shown
 };
 
 } // namespace tripoise

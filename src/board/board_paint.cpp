@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "board/board.h"
 
-#include "drawing/canvas.h"
-#include "drawing/painter.h"
-
 #include <QPainter>
 #include <QQuickWindow>
+
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -37,42 +36,17 @@ DrawingOptions Board::drawingOptions() const
     return options;
 }
 
-Board::Behind Board::behindOf(const Layout& layout, const DrawingOptions& options) const
+Board::Stamp Board::stamp() const
 {
-    const SideView& view = m_scene.view();
-    Behind of;
-    of.ratio = window() ? window()->effectiveDevicePixelRatio() : 1.0;
-    of.size = (area().size() * of.ratio).toSize();
-    of.night = m_night;
-    of.layers = options.layers;
-    of.fit = layout.fit;
-    of.thin = layout.steps.thin;
-    of.scene = layout.scene;
-    of.groundY = view.chosen.groundY;
-    of.wheels[0] = view.chosen.rear;
-    of.wheels[1] = view.chosen.front;
-    if (view.other) {
-        of.wheels[2] = view.other->rear;
-        of.wheels[3] = view.other->front;
-        of.otherOffset = view.otherOffset;
-    }
-    return of;
+    return {m_sceneNumber, size(), window() ? window()->effectiveDevicePixelRatio() : 1.0, m_night,
+            drawingOptions()};
 }
 
-const QImage& Board::behind(const Layout& layout, const DrawingOptions& options)
+PaintOrder Board::paintOrder(const Stamp& stamp) const
 {
-    const Behind of = behindOf(layout, options);
-    if (m_behindOf == of)
-        return m_behind;
-    if (m_behind.size() != of.size)
-        m_behind = QImage(of.size, QImage::Format_RGB32);
-    m_behind.setDevicePixelRatio(of.ratio);
-    m_behind.fill(theme().paper);
-    QPainter painter(&m_behind);
-    painter.setRenderHint(QPainter::Antialiasing);
-    paintBehind({painter, theme(), layout.fit, layout.steps}, m_scene.view(), layout, options);
-    m_behindOf = of;
-    return m_behind;
+    const SideView& view = m_scene.view();
+    return {stamp.size,   stamp.ratio, theme(), view, layOut(area(), view, {}, stamp.options),
+            stamp.options};
 }
 
 void Board::paint(QPainter* painter)
@@ -81,16 +55,16 @@ void Board::paint(QPainter* painter)
         painter->fillRect(area(), theme().paper);
         return;
     }
-    const DrawingOptions options = drawingOptions();
-    const Layout layout = layOut(area(), m_scene.view(), {}, options);
+    if (const Stamp now = stamp(); std::exchange(m_begun, std::nullopt) != now)
+        m_painter.paint(paintOrder(now));
+    painter->drawImage(QPointF(), m_painter.finished());
+    const Layout& layout = m_painter.order().layout;
     m_spots = spotsOf(layout);
     m_leftOutBox = layout.moreLeadersBox;
     m_leftOut = layout.leftOut;
     m_settlingLabels = false;
 
     painter->setRenderHint(QPainter::Antialiasing);
-    painter->drawImage(QPointF(), behind(layout, options));
-    paintBefore({*painter, theme(), layout.fit, layout.steps}, m_scene.view(), layout, options);
     paintHandles(*painter);
 }
 

@@ -31,9 +31,7 @@ void RiderBoard::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (m_session) {
-        connect(m_session, &Session::solutionChanged, this, &RiderBoard::remake);
-        connect(m_session, &Session::lookChanged, this, &RiderBoard::remake);
-        connect(m_session, &Session::speechChanged, this, &RiderBoard::remake);
+        connect(m_session, &Session::answerChanged, this, &RiderBoard::remake);
     }
     emit sessionChanged();
     remake();

@@ -29,9 +29,7 @@ void DecisionModel::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (session) {
-        connect(session, &Session::solutionChanged, this, &DecisionModel::renew);
-        connect(session, &Session::lookChanged, this, &DecisionModel::renew);
-        connect(session, &Session::speechChanged, this, &DecisionModel::renew);
+        connect(session, &Session::answerChanged, this, &DecisionModel::renew);
         connect(session, &Session::settledChanged, this, &DecisionModel::canCopyChanged);
         connect(session, &Session::solutionChanged, this, &DecisionModel::canCopyChanged);
     }

@@ -13,9 +13,7 @@ void RowsModel::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (session) {
-        connect(session, &Session::solutionChanged, this, [this] { renew(); });
-        connect(session, &Session::lookChanged, this, [this] { renew(); });
-        connect(session, &Session::speechChanged, this, [this] { renew(); });
+        connect(session, &Session::answerChanged, this, [this] { renew(); });
     }
     emit sessionChanged();
     renew();

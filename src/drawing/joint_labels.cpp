@@ -56,6 +56,11 @@ QPointF nearestOn(const QRectF& box, const QPointF& point)
             std::clamp(point.y(), box.top(), box.bottom())};
 }
 
+QString textOf(const JointAngle& angle, LabelForm form)
+{
+    return form == LabelForm::Value ? jointValue(angle) : jointLabel(angle);
+}
+
 class Placer {
 public:
     Placer(const Layout& layout, const SideView& view, bool onBoard, const Clearance& clearance)
@@ -151,9 +156,7 @@ private:
     QSizeF sizeOf(const JointAngle& angle, LabelForm form) const
     {
         const QFontMetricsF body(fontOf(m_steps.body, QFont::DemiBold));
-        QSizeF size(body.horizontalAdvance(form == LabelForm::Value ? jointValue(angle)
-                                                                    : jointLabel(angle)),
-                    body.height());
+        QSizeF size(body.horizontalAdvance(textOf(angle, form)), body.height());
         if (form == LabelForm::Whole) {
             const QFontMetricsF small(fontOf(m_steps.small));
             size.setWidth(std::max(size.width(), small.horizontalAdvance(jointRange(angle))));
@@ -165,7 +168,8 @@ private:
 
     JointLabelPlace at(const JointAngle& angle, const LabelSpot& spot, const QSizeF& size) const
     {
-        JointLabelPlace place{spot, {}, {}, 0.0};
+        JointLabelPlace place;
+        place.spot = spot;
         if (spot.ring < ringCount) {
             const Angle middle = angle.directionOf(0.5 * angle.value);
             place.box = beyond(angle, rings[static_cast<std::size_t>(spot.ring)].radii,
@@ -270,6 +274,9 @@ void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions
         }
         if (place.box.isEmpty() && before)
             place.spot = *before;
+        place.text = textOf(angle, place.spot.form);
+        if (place.spot.form == LabelForm::Whole)
+            place.range = jointRange(angle);
         clearance.take(place.box);
         if (place.tie)
             clearance.takeLine(*place.tie);

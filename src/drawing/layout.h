@@ -55,6 +55,8 @@ struct JointLabelPlace {
     QRectF box; ///< empty where it is not written
     std::optional<QLineF> tie;
     double cost = 0.0; ///< how far from where it would best be
+    QString text;
+    QString range; ///< on a line below; empty where there is no room for it
 };
 
 /// What a contact was pulled by, in words beside it.

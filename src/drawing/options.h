@@ -50,6 +50,8 @@ struct DrawingOptions {
     std::optional<DrawingFit> viewport; ///< fitted where empty
     std::vector<LabelSpot> spots;       ///< where joint labels stood before, to stay if they can
     bool holdSpots = false;             ///< and to stay even if they could not
+
+    bool operator==(const DrawingOptions&) const = default;
 };
 
 } // namespace tripoise

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/joint_labels.h"
 #include "drawing/paint_notes.h"
-#include "wording/trial_words.h"
-
 #include <QFontMetricsF>
 
 #include <algorithm>
@@ -125,15 +123,14 @@ void paintWords(const Canvas& c, const JointAngle& angle, const JointLabelPlace&
     const QFontMetricsF metrics(body);
     c.painter.setFont(body);
     c.pen(fine ? c.theme.ink : c.theme.hazardText, c.steps.hair);
-    c.painter.drawText(QPointF(left, box.top() + metrics.ascent()),
-                       place.spot.form == LabelForm::Value ? jointValue(angle) : jointLabel(angle));
-    if (place.spot.form != LabelForm::Whole)
+    c.painter.drawText(QPointF(left, box.top() + metrics.ascent()), place.text);
+    if (place.range.isEmpty())
         return;
     const QFont small = fontOf(c.steps.small);
     c.painter.setFont(small);
     c.pen(c.theme.soft, c.steps.hair);
     c.painter.drawText(QPointF(left, box.top() + metrics.height() + QFontMetricsF(small).ascent()),
-                       jointRange(angle));
+                       place.range);
 }
 
 } // namespace

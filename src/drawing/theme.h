@@ -31,6 +31,8 @@ struct Theme {
     QColor hazardText;
     QColor hazardInk; ///< on the hazard's own colour
 
+    bool operator==(const Theme&) const = default;
+
     [[nodiscard]] static Theme day()
     {
         return {.paper = QColor(0xf7, 0xf2, 0xe8),

@@ -27,6 +27,7 @@ Session::Session(QObject* parent)
         m_busy = true;
         emit busyChanged();
     });
+    connect(this, &Session::speechChanged, this, &Session::tellAnswer);
     ask();
 }
 
@@ -104,12 +105,15 @@ QString Session::redoText() const
 void Session::show(const Fitting& fitting)
 {
     const bool asked = !sameQuestion(fitting, m_fitting);
-    if (fitting.frames.size() != m_fitting.frames.size())
+    const bool looksAnew = fitting.frames.size() != m_fitting.frames.size();
+    if (looksAnew)
         m_lookShown = m_lookBeside = -1;
     m_fitting = fitting;
     if (asked)
         ask();
     emit fittingChanged(); // not settled, where an answer is to come
+    if (looksAnew)
+        emit lookChanged();
 }
 
 void Session::ask()
@@ -133,6 +137,13 @@ void Session::receive(quint64 question, Solution solution)
     if (looked != std::pair(shownFrame(), besideFrame()))
         emit lookChanged();
     emit solutionChanged();
+    tellAnswer();
+}
+
+void Session::tellAnswer()
+{
+    emit answerArrived();
+    emit answerChanged();
 }
 
 void Session::setSettled(bool settled)
@@ -148,6 +159,7 @@ void Session::look(int shown, int beside)
     m_lookShown = shown;
     m_lookBeside = beside;
     emit lookChanged();
+    tellAnswer();
 }
 
 std::optional<std::size_t> Session::candidateOf(int frame) const

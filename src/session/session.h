@@ -75,6 +75,9 @@ signals:
     void busyChanged();
     void lookChanged();
     void speechChanged(); ///< language or units: every text is made anew
+    /// Solution, size looked at or speech: first what is worked on beside this thread is begun,
+    void answerArrived();
+    void answerChanged(); ///< then what shows them is made anew
 
 private:
     struct Step {
@@ -86,6 +89,7 @@ private:
     void show(const Fitting& fitting);
     void ask();
     void receive(quint64 question, Solution solution);
+    void tellAnswer();
     void setSettled(bool settled);
     [[nodiscard]] std::optional<std::size_t> candidateOf(int frame) const;
 

@@ -16,9 +16,7 @@ void SessionPicture::setSession(Session* session)
         m_session->disconnect(this);
     m_session = session;
     if (session) {
-        connect(session, &Session::solutionChanged, this, &SessionPicture::remake);
-        connect(session, &Session::lookChanged, this, &SessionPicture::remake);
-        connect(session, &Session::speechChanged, this, &SessionPicture::remake);
+        connect(session, &Session::answerChanged, this, &SessionPicture::remake);
     }
     emit sessionChanged();
     remake();

@@ -289,6 +289,52 @@ private slots:
         QCOMPARE(session.shownFrame(), 0);
     }
 
+    // What shows it is made anew once, also where it names another size.
+    void shouldTellEachAnswerOnce()
+    {
+        Worked worked;
+        Session& session = worked.session;
+        QVERIFY(worked.start(demoFitting()));
+        QStringList told;
+        connect(&session, &Session::answerArrived, this,
+                [&] { told << QStringLiteral("arrived"); });
+        connect(&session, &Session::answerChanged, this,
+                [&] { told << QStringLiteral("changed"); });
+        QSignalSpy looks(&session, &Session::lookChanged);
+        const QStringList once{QStringLiteral("arrived"), QStringLiteral("changed")};
+        const int before = session.shownFrame();
+        Fitting next = session.fitting();
+        next.frames[std::size_t(before)].geometry.standoverMm = 1000.0; // breaks a limit
+        session.edit(next, QStringLiteral("standover"));
+        QVERIFY(worked.settle());
+        QVERIFY(session.shownFrame() != before);
+        QCOMPARE(looks.count(), 1);
+        QCOMPARE(std::exchange(told, {}), once);
+        session.look(before, -1);
+        QCOMPARE(std::exchange(told, {}), once);
+        session.look(before, -1);
+        QVERIFY(told.isEmpty());
+        emit session.speechChanged();
+        QCOMPARE(told, once);
+    }
+
+    // With other frames nothing is looked at that was asked for among the old.
+    void shouldLookAtTheAdviceAmongOtherFrames()
+    {
+        Worked worked;
+        Session& session = worked.session;
+        QVERIFY(worked.start(demoFitting()));
+        const int advised = session.shownFrame();
+        session.look(1 - advised, advised);
+        QSignalSpy looks(&session, &Session::lookChanged);
+        session.edit(threeSizes(), QStringLiteral("a size"));
+        QCOMPARE(session.askedShown(), -1);
+        QVERIFY(!looks.isEmpty());
+        QVERIFY(worked.settle());
+        QCOMPARE(session.shownFrame(),
+                 int(worked.advice().candidates[worked.advice().verdict.named].size));
+    }
+
     // What was not asked for follows the advice, whatever else was.
     void shouldPinNothingUnasked()
     {

@@ -123,6 +123,7 @@ private slots:
     void shouldChartTheTurn();
     void shouldTellWhatItHadNoRoomFor();
     void shouldHoldTheDrawingStillWhileThingsMove();
+    void shouldShowNothingThatWasBegunBefore();
     void shouldStandEmptyWithoutAnAnswer();
     void shouldForgetTheViewOfAnotherFitting();
     void shouldShowTheRiderOneBicycleAfterTheOther();
@@ -707,6 +708,27 @@ void TestBoard::shouldHoldTheDrawingStillWhileThingsMove()
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QCOMPARE(open.board->drawingFit().pxPerMm, before.pxPerMm);
     QCOMPARE(open.board->drawingFit().origin, before.origin);
+}
+
+// The picture is begun as the answer arrives; what changes after that is in it all the same.
+void TestBoard::shouldShowNothingThatWasBegunBefore()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    QVERIFY(!open.grab().isNull());
+    connect(&open.session, &Session::answerChanged, open.board, [&] {
+        open.board->setNight(true);
+        open.board->setAngles(false);
+        open.board->setSize({600.0, 600.0});
+    });
+    Fitting next = open.session.fitting();
+    next.rider.measurements[0].readings.front() += 4.0;
+    open.session.edit(std::move(next), QStringLiteral("stature"));
+    QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
+    const QImage shown = open.grab();
+    open.board->update();
+    QCOMPARE(shown, open.grab()); // painted by what holds now
+    QCOMPARE(shown.pixelColor(5, 590), Theme::night().paper);
 }
 
 void TestBoard::shouldStandEmptyWithoutAnAnswer()
