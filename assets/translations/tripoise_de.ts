@@ -1431,6 +1431,42 @@
         <comment>a size and a length on it</comment>
         <translation>%1: %2</translation>
     </message>
+    <message>
+        <source>Shoe and wheel</source>
+        <translation>Schuh und Rad</translation>
+    </message>
+    <message>
+        <source>In tight turns your shoe meets the front wheel.</source>
+        <translation>In engen Kurven stößt der Schuh ans Vorderrad.</translation>
+    </message>
+    <message>
+        <source>In tight turns your shoe clears the front wheel by %1.</source>
+        <translation>In engen Kurven bleibt der Schuh %1 vom Vorderrad frei.</translation>
+    </message>
+    <message>
+        <source>Your shoe passes beside the front wheel.</source>
+        <translation>Der Schuh geht am Vorderrad vorbei.</translation>
+    </message>
+    <message>
+        <source>On the %1 it clears it by %2.</source>
+        <translation>Auf Rahmen %1 bleibt er %2 frei.</translation>
+    </message>
+    <message>
+        <source>On the %1 they meet.</source>
+        <translation>Auf Rahmen %1 stoßen sie aneinander.</translation>
+    </message>
+    <message>
+        <source>On the %1 it passes beside it.</source>
+        <translation>Auf Rahmen %1 geht er daran vorbei.</translation>
+    </message>
+    <message>
+        <source>In tight turns your shoe only just clears the front wheel.</source>
+        <translation>In engen Kurven geht der Schuh nur knapp am Vorderrad vorbei.</translation>
+    </message>
+    <message>
+        <source>On the %1 it only just clears it.</source>
+        <translation>Auf Rahmen %1 geht er nur knapp vorbei.</translation>
+    </message>
 </context>
 <context>
     <name>RidingSection</name>

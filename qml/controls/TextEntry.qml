@@ -25,6 +25,14 @@ T.TextField {
     verticalAlignment: TextInput.AlignVCenter
     Accessible.role: Accessible.EditableText
     Accessible.name: name
+    // Read from its beginning, written on at its end or where it is clicked.
+    onTextChanged: if (!focus) cursorPosition = 0
+    onFocusChanged: {
+        if (!focus)
+            cursorPosition = 0
+        else if (focusReason !== Qt.MouseFocusReason)
+            cursorPosition = length
+    }
     // The program's history is undone, not this field's alone.
     Keys.priority: Keys.BeforeItem
     Keys.onPressed: event => {

@@ -123,11 +123,16 @@ QVariantList RiderBoard::reasons() const
         reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
     };
     add(Vignette::BackAndArms, backTitle(), backWords(shown, beside));
+    // Three: what may hurt comes before what is as it should be.
     if (m_story.kneeAtBar())
         add(Vignette::KneeAndBar, kneeAndBarTitle(), kneeAndBarWords(shown, beside));
-    else
+    if (m_story.toeNearWheel())
+        add(Vignette::ToeAndWheel, toeTitle(),
+            toeWords(*m_story.toeRoom(Ridden::Shown), m_story.toeRoom(Ridden::Beside)));
+    if (reasons.size() < 2)
         add(Vignette::Knee, kneeTitle(), kneeWords(shown, beside));
-    add(Vignette::BarAgainstSaddle, barTitle(), barWords(shown, beside));
+    if (reasons.size() < 3)
+        add(Vignette::BarAgainstSaddle, barTitle(), barWords(shown, beside));
     return reasons;
 }
 

@@ -28,9 +28,18 @@ void RiderStory::make(const Session& session)
             makeSideView(advice, what, riding.mix, *solution.prepared, *solution.tables);
         return made.rider ? std::optional(std::move(made)) : std::nullopt;
     };
-    m_views[static_cast<std::size_t>(Ridden::Shown)] = view(*shown, nullptr);
+    m_doubtMm = solution.tables->handling.toe.checkRoomMm;
+    const auto tell = [&](Ridden which, std::size_t candidate) {
+        const auto place = static_cast<std::size_t>(which);
+        m_views[place] = view(candidate, nullptr);
+        const PlanView plan = makePlanView(advice.candidates[candidate], advice.person,
+                                           *solution.prepared, *solution.tables);
+        if (plan.drawn)
+            m_plans[place] = plan;
+    };
+    tell(Ridden::Shown, *shown);
     if (const auto beside = session.besideCandidate())
-        m_views[static_cast<std::size_t>(Ridden::Beside)] = view(*beside, nullptr);
+        tell(Ridden::Beside, *beside);
 
     if (const auto& ridden = of(Ridden::Shown)) {
         const KneeRoom room = roomAtTheKnee(*ridden);
@@ -54,6 +63,21 @@ void RiderStory::make(const Session& session)
         made->advised.reset();
         made->ridden = RiddenSketch{contacts->saddle.point(), contacts->grip, contacts->crankMm};
     }
+}
+
+std::optional<ToeRoom> RiderStory::toeRoom(Ridden which) const
+{
+    if (!has(which) || !fromAbove(which))
+        return std::nullopt;
+    return ToeRoom{QString::fromStdString(of(which)->chosen.size), fromAbove(which)->roomMm,
+                   m_doubtMm};
+}
+
+bool RiderStory::toeNearWheel() const
+{
+    return std::any_of(m_plans.begin(), m_plans.end(), [this](const auto& plan) {
+        return plan && plan->roomMm && *plan->roomMm < m_doubtMm;
+    });
 }
 
 SideView::Bounds RiderStory::bounds() const

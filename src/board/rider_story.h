@@ -9,6 +9,7 @@
 #include "session/session.h"
 
 #include "drawing/layout.h"
+#include "drawing/plan_view.h"
 #include "wording/rider_words.h"
 
 #include <array>
@@ -28,12 +29,22 @@ public:
     /// The size looked at with the crank where the knee is nearest to the bar; empty where it keeps
     /// well clear of it, on the size beside as well.
     [[nodiscard]] const std::optional<SideView>& kneeAtBar() const { return m_kneeAtBar; }
+    /// Shoe and wheel from above, of a size; empty where there is none.
+    [[nodiscard]] const std::optional<PlanView>& fromAbove(Ridden which) const
+    {
+        return m_plans[static_cast<std::size_t>(which)];
+    }
+    [[nodiscard]] std::optional<ToeRoom> toeRoom(Ridden which) const;
+    /// On the size looked at or on the one beside it a shoe meets the wheel, or may.
+    [[nodiscard]] bool toeNearWheel() const;
     /// Holds all of them.
     [[nodiscard]] SideView::Bounds bounds() const;
 
 private:
     std::array<std::optional<SideView>, allRidden.size()> m_views;
     std::optional<SideView> m_kneeAtBar;
+    std::array<std::optional<PlanView>, allRidden.size()> m_plans;
+    double m_doubtMm = 0.0;
 };
 
 } // namespace tripoise

@@ -4,8 +4,10 @@
 #include "board/vignette_marks.h"
 #include "drawing/knee_room.h"
 #include "drawing/paint_bike.h"
+#include "drawing/paint_plan.h"
 #include "drawing/paint_rider.h"
 #include "drawing/painter.h"
+#include "wording/speech.h"
 #include "wording/trial_words.h"
 
 #include <QFontMetricsF>
@@ -20,6 +22,8 @@ namespace {
 constexpr double aroundHead = 0.085;
 constexpr double aroundBody = 0.06;
 constexpr double aroundBarMm = 25.0;
+constexpr double aroundShoeMm = 20.0;
+constexpr double wheelHidden = 0.2;   // of its radius, behind the axle
 constexpr double besideBarMm = 70.0;  // where the first height is measured, ahead of the bar
 constexpr double marginShare = 0.04;  // of the picture's shorter side
 constexpr double arrowLetters = 0.34; // of the letters' height
@@ -104,6 +108,16 @@ void add(Box& box, int kind, const SideView& view)
     }
 }
 
+/// Shoe and wheel as far as they can meet.
+void add(Box& box, const PlanView& plan, const PlanPose& pose)
+{
+    for (const Point& point : shoeLine(plan, pose, Side::Right))
+        box.add(point, aroundShoeMm);
+    for (const Point& point : wheelLine(plan, pose))
+        if (point.x() < plan.wheel.axle.x() - wheelHidden * plan.wheel.radiusMm)
+            box.add(point, plan.wheel.halfWidthMm);
+}
+
 const JointAngle& joint(const SideView& view, Joint which)
 {
     return *std::find_if(view.rider->angles.begin(), view.rider->angles.end(),
@@ -180,6 +194,12 @@ public:
         m_c.pen(m_c.theme.ink, m_line);
         paintSpan(m_c, m_c.px(room.front), m_c.px(room.bar), arrowLetters * m_letters);
         if (room.mm <= 0.0)
+            verdict(area, false);
+    }
+
+    void toe(const QRectF& area, const PlanView& plan) const
+    {
+        if (plan.roomMm && *plan.roomMm < leastToldMm)
             verdict(area, false);
     }
 
@@ -296,6 +316,13 @@ const SideView& Vignette::drawn() const
 SideView::Bounds Vignette::subject() const
 {
     Box box;
+    if (m_kind == ToeAndWheel) {
+        const auto& shown = m_board->story().fromAbove(Ridden::Shown);
+        for (const Ridden which : allRidden)
+            if (const auto& plan = m_board->story().fromAbove(which))
+                add(box, *plan, shown->nearest);
+        return box.bounds();
+    }
     add(box, m_kind, drawn());
     const auto& beside = m_board->story().of(Ridden::Beside);
     if (beside && m_kind != KneeAndBar)
@@ -345,7 +372,12 @@ void Vignette::paint(QPainter* painter)
 
     const Canvas c{*painter, theme, drawingFit(), stepsFor(area.size(), 11.0)};
     const SideView& view = drawn();
-    if (m_kind == BarAgainstSaddle) {
+    if (m_kind == ToeAndWheel) {
+        const PlanView& plan = *m_board->story().fromAbove(Ridden::Shown);
+        paintPlan(c, plan, plan.nearest);
+        if (const auto& otherPlan = m_board->story().fromAbove(Ridden::Beside))
+            paintPlanOutline(c, *otherPlan, plan.nearest);
+    } else if (m_kind == BarAgainstSaddle) {
         paintBike(c, view.chosen);
     } else { // the far leg and the wheels would only be in the way
         paintFigure(c, *view.rider);
@@ -358,6 +390,7 @@ void Vignette::paint(QPainter* painter)
     case BackAndArms: marks.back(area); break;
     case Knee: marks.knee(area); break;
     case KneeAndBar: marks.kneeAndBar(area, view); break;
+    case ToeAndWheel: marks.toe(area, *m_board->story().fromAbove(Ridden::Shown)); break;
     default: marks.heights(area); break;
     }
     painter->setPen(QPen(theme.hair, 1.0));

@@ -2,7 +2,8 @@
 //
 // A small picture for one reason, from the real set-ups: what it speaks of fills it, with the
 // comfortable range shaded and a sign that says whether it is kept. The size looked at is drawn
-// whole; the one beside it is its lines alone, dashed, on the same bottom bracket.
+// whole; the one beside it is its lines alone, dashed, on the same bottom bracket. Shoe and wheel are
+// seen from above, turned to where they come nearest.
 #pragma once
 
 #include "board/rider_board.h"
@@ -17,7 +18,7 @@ class Vignette : public QQuickPaintedItem {
     Q_PROPERTY(double letters READ letters WRITE setLetters NOTIFY lettersChanged)
 
 public:
-    enum Kind { BackAndArms, Knee, KneeAndBar, BarAgainstSaddle };
+    enum Kind { BackAndArms, Knee, KneeAndBar, ToeAndWheel, BarAgainstSaddle };
     Q_ENUM(Kind)
 
     explicit Vignette(QQuickItem* parent = nullptr);
@@ -30,7 +31,7 @@ public:
     [[nodiscard]] double letters() const { return m_letters; } ///< px
     void setLetters(double px);
 
-    /// What it speaks of, which its picture holds; of both sizes.
+    /// What it speaks of, which its picture holds; of both sizes, from the side or from above.
     [[nodiscard]] SideView::Bounds subject() const;
     /// What of the drawing it shows.
     [[nodiscard]] DrawingFit drawingFit() const;

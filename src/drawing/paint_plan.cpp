@@ -5,6 +5,7 @@
 #include "drawing/proportions.h"
 
 #include <QFontMetricsF>
+#include <QPainterPath>
 
 #include <algorithm>
 #include <array>
@@ -37,9 +38,14 @@ void edged(const Canvas& c, const std::vector<Point>& line, double widthMm, cons
     thick(c, px, widthMm, body, cap);
 }
 
+double widthOf(const SweptWheel& wheel)
+{
+    return 2.0 * std::max(wheel.sectionMm, wheel.halfWidthMm);
+}
+
 void paintWheel(const Canvas& c, const PlanView& view, const PlanPose& pose, Side side, bool meets)
 {
-    const double width = 2.0 * std::max(view.wheel.sectionMm, view.wheel.halfWidthMm);
+    const double width = widthOf(view.wheel);
     const Qt::PenCapStyle cap = view.mudguard ? Qt::FlatCap : Qt::RoundCap;
     // All of it as seen from above, pale; at the shoe's height, where they would meet, in full.
     edged(c, wheelLine(view, pose), width, c.theme.riderFar, c.theme.riderLine, cap);
@@ -93,9 +99,30 @@ void paintFoot(const Canvas& c, const PlanView& view, const PlanPose& pose, Side
     c.polygon(shoeLine(view, pose, side));
 }
 
-void paintGap(const Canvas& c, const QRectF& area, const PlanView& view, const PlanPose& pose,
-              Side side, bool meets, const PlanWords& words)
+/// The shoe that comes nearer to the wheel.
+struct Nearer {
+    Side side = Side::Right;
+    bool meets = false;
+};
+Nearer nearerOf(const PlanView& view, const PlanPose& pose)
 {
+    const double right = gapMm(view, pose, Side::Right);
+    const double left = gapMm(view, pose, Side::Left);
+    return {left < right ? Side::Left : Side::Right, std::min(left, right) < 0.0};
+}
+
+/// The room that the wheel takes as it is steered.
+void paintSweep(const Canvas& c, const PlanView& view, const PlanPose& pose)
+{
+    c.pen(c.theme.soft, c.steps.thin, Qt::DashLine);
+    c.noFill();
+    c.polyline(sweptLine(view, pose, nearerOf(view, pose).side));
+}
+
+void paintGap(const Canvas& c, const QRectF& area, const PlanView& view, const PlanPose& pose,
+              const PlanWords& words)
+{
+    const auto [side, meets] = nearerOf(view, pose);
     const std::vector<Point> shoe = shoeLine(view, pose, side);
     const Point tip = *std::max_element(
         shoe.begin(), shoe.end(), [](const Point& a, const Point& b) { return a.x() < b.x(); });
@@ -135,6 +162,28 @@ DrawingFit fitPlan(const QRectF& area, const PlanView& view, double letters)
     return fit;
 }
 
+void paintPlan(const Canvas& c, const PlanView& view, const PlanPose& pose)
+{
+    const auto [nearer, meets] = nearerOf(view, pose);
+    paintWheel(c, view, pose, nearer, meets);
+    for (const Side side : {Side::Left, Side::Right})
+        paintFoot(c, view, pose, side, side == nearer, meets && side == nearer);
+    paintBicycle(c, view, pose);
+}
+
+void paintPlanOutline(const Canvas& c, const PlanView& view, const PlanPose& pose)
+{
+    QPainterPath wheel;
+    wheel.addPolygon(c.px(wheelLine(view, pose)));
+    QPainterPathStroker stroker;
+    stroker.setWidth(c.px(widthOf(view.wheel)));
+    stroker.setJoinStyle(Qt::RoundJoin);
+    c.noFill();
+    c.pen(c.theme.other, c.steps.medium, Qt::DashLine);
+    c.painter.drawPath(stroker.createStroke(wheel).united(wheel)); // not the hole in it
+    c.polygon(shoeLine(view, pose, nearerOf(view, pose).side));
+}
+
 void paintPlan(QPainter& painter, const QRectF& area, const PlanView& view, const PlanPose& pose,
                const Theme& theme, const PlanWords& words)
 {
@@ -147,18 +196,9 @@ void paintPlan(QPainter& painter, const QRectF& area, const PlanView& view, cons
         painter.setClipRect(area);
         const Canvas c{painter, theme, fitPlan(area, view, words.letters),
                        stepsFor(area.size(), words.letters)};
-        const double right = gapMm(view, pose, Side::Right);
-        const double left = gapMm(view, pose, Side::Left);
-        const Side nearer = left < right ? Side::Left : Side::Right;
-        const bool meets = std::min(left, right) < 0.0;
-        paintWheel(c, view, pose, nearer, meets);
-        for (const Side side : {Side::Left, Side::Right})
-            paintFoot(c, view, pose, side, side == nearer, meets && side == nearer);
-        c.pen(theme.soft, c.steps.thin, Qt::DashLine);
-        c.noFill();
-        c.polyline(sweptLine(view, pose, nearer));
-        paintBicycle(c, view, pose);
-        paintGap(c, area, view, pose, nearer, meets, words);
+        paintPlan(c, view, pose);
+        paintSweep(c, view, pose);
+        paintGap(c, area, view, pose, words);
     }
     painter.restore();
 }

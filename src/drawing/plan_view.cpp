@@ -69,8 +69,10 @@ PlanView makePlanView(const Candidate& candidate, const Person& person, const Pr
     view.grip = Spot(setup.grip.x(), setup.grip.y(), half);
     view.barBeyondPalmMm = tables.handling.clearance.barBeyondPalmMm;
     view.mudguard = size.skeleton.mudguard.has_value();
-    if (candidate.ride && candidate.ride->toe)
+    if (candidate.ride && candidate.ride->toe) {
         view.nearest = {candidate.ride->toe->steer, candidate.ride->toe->crank};
+        view.roomMm = -candidate.ride->toe->overlapMm;
+    }
     return view;
 }
 

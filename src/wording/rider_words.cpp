@@ -43,9 +43,9 @@ QString both(const QString& shown, const QString& beside)
     return RiderWords::tr("%1 %2", "two sentences").arg(shown, beside);
 }
 
-QString asWellOn(const SideView& beside)
+QString asWellOn(const QString& size)
 {
-    return RiderWords::tr("On the %1 as well.").arg(sizeOf(beside));
+    return RiderWords::tr("On the %1 as well.").arg(size);
 }
 
 QString armsWords(const SideView* beside)
@@ -54,7 +54,7 @@ QString armsWords(const SideView* beside)
     if (!beside)
         return words;
     const bool locked = standOf(joint(*beside, Joint::Elbow)) == Stand::Less;
-    return both(words, locked ? asWellOn(*beside)
+    return both(words, locked ? asWellOn(sizeOf(*beside))
                               : RiderWords::tr("On the %1 they are not.").arg(sizeOf(*beside)));
 }
 
@@ -121,6 +121,16 @@ QString barOnBoth(Height shown, Height beside)
         break;
     }
     return {};
+}
+
+/// Where the shoe is against the turned wheel.
+enum class Toe { Meets, JustClears, Clears, Passes };
+Toe toeOf(const ToeRoom& room)
+{
+    return !room.mm                  ? Toe::Passes
+           : *room.mm < leastToldMm  ? Toe::Meets
+           : *room.mm < room.doubtMm ? Toe::JustClears
+                                     : Toe::Clears;
 }
 
 /// In one go, so that nothing put in is taken for a place.
@@ -195,6 +205,11 @@ QString kneeAndBarTitle()
     return RiderWords::tr("Knee and bar");
 }
 
+QString toeTitle()
+{
+    return RiderWords::tr("Shoe and wheel");
+}
+
 QString backWords(const SideView& shown, const SideView* beside)
 {
     if (standOf(joint(shown, Joint::Elbow)) == Stand::Less)
@@ -215,7 +230,7 @@ QString backWords(const SideView& shown, const SideView* beside)
                      : standOf(other) == Stand::Less ? RiderWords::tr("Too low on the %1.")
                                                      : RiderWords::tr("Too upright on the %1.");
     else if (std::abs(more) < leastToldDeg)
-        return both(words, asWellOn(*beside));
+        return both(words, asWellOn(sizeOf(*beside)));
     else
         comparison = more > 0.0 ? RiderWords::tr("More upright on the %1.")
                                 : RiderWords::tr("Lower on the %1.");
@@ -232,7 +247,7 @@ QString kneeWords(const SideView& shown, const SideView* beside)
         return words;
     const Stand other = standOf(joint(*beside, Joint::Knee));
     if (other == stand)
-        return both(words, asWellOn(*beside));
+        return both(words, asWellOn(sizeOf(*beside)));
     const QString comparison = other == Stand::Fine ? RiderWords::tr("As it should on the %1.")
                                : other == Stand::Less
                                    ? RiderWords::tr("Stretched too far on the %1.")
@@ -251,7 +266,7 @@ QString kneeAndBarWords(const SideView& shown, const SideView* beside)
         return both(
             words,
             other <= 0.0
-                ? asWellOn(*beside)
+                ? asWellOn(sizeOf(*beside))
                 : RiderWords::tr("On the %1 it has %2 of room.").arg(sizeOf(*beside), mm(other)));
     }
     if (!beside)
@@ -273,6 +288,36 @@ QString barWords(const SideView& shown, const SideView* beside)
     const bool alike = height == heightOf(*beside) && (height == Height::Level || drop == other);
     return filled(alike ? barAlike(shown) : barOnBoth(height, heightOf(*beside)), drop,
                   sizeOf(*beside), other);
+}
+
+QString toeWords(const ToeRoom& shown, const std::optional<ToeRoom>& beside)
+{
+    const auto alone = [&shown] {
+        switch (toeOf(shown)) {
+        case Toe::Meets: return RiderWords::tr("In tight turns your shoe meets the front wheel.");
+        case Toe::JustClears:
+            return RiderWords::tr("In tight turns your shoe only just clears the front wheel.");
+        case Toe::Clears:
+            return RiderWords::tr("In tight turns your shoe clears the front wheel by %1.")
+                .arg(mm(*shown.mm));
+        case Toe::Passes: return RiderWords::tr("Your shoe passes beside the front wheel.");
+        }
+        return QString();
+    };
+    if (!beside)
+        return alone();
+    if (toeOf(*beside) == toeOf(shown))
+        return both(alone(), asWellOn(beside->size));
+    QString other;
+    switch (toeOf(*beside)) {
+    case Toe::Meets: other = RiderWords::tr("On the %1 they meet."); break;
+    case Toe::JustClears: other = RiderWords::tr("On the %1 it only just clears it."); break;
+    case Toe::Clears:
+        other = RiderWords::tr("On the %1 it clears it by %2.").arg(beside->size, mm(*beside->mm));
+        return both(alone(), other);
+    case Toe::Passes: other = RiderWords::tr("On the %1 it passes beside it."); break;
+    }
+    return both(alone(), other.arg(beside->size));
 }
 
 QString measuredOn(const SideView& view, double valueMm)

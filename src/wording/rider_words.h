@@ -9,6 +9,7 @@
 #include <QString>
 
 #include <array>
+#include <optional>
 
 namespace tripoise {
 
@@ -26,11 +27,19 @@ inline constexpr std::array allRidden{Ridden::Today, Ridden::Shown, Ridden::Besi
 [[nodiscard]] QString kneeTitle();
 [[nodiscard]] QString barTitle();
 [[nodiscard]] QString kneeAndBarTitle();
+[[nodiscard]] QString toeTitle();
 /// Sentences that compare the size looked at with the one beside it, if there is one.
 [[nodiscard]] QString backWords(const SideView& shown, const SideView* beside);
 [[nodiscard]] QString kneeWords(const SideView& shown, const SideView* beside);
 [[nodiscard]] QString kneeAndBarWords(const SideView& shown, const SideView* beside);
 [[nodiscard]] QString barWords(const SideView& shown, const SideView* beside);
+/// The room between shoe and wheel, negative where they meet, empty where they pass each other.
+struct ToeRoom {
+    QString size;
+    std::optional<double> mm;
+    double doubtMm = 0.0; ///< less than this may be none, as shoes differ
+};
+[[nodiscard]] QString toeWords(const ToeRoom& shown, const std::optional<ToeRoom>& beside);
 
 /// "M: 33 mm", beside a dimension in a picture.
 [[nodiscard]] QString measuredOn(const SideView& view, double valueMm);

@@ -86,6 +86,7 @@ private slots:
     void shouldSayHowTheBackIs();
     void shouldSayHowTheKneeIs();
     void shouldSayHowNearTheKneeIs();
+    void shouldSayHowNearTheToeIs();
     void shouldFindTheLeastRoomOfATurn();
 };
 
@@ -182,6 +183,30 @@ void RiderWordsTest::shouldSayHowNearTheKneeIs()
              "Your knee has 64 mm of room to the bar. On the L it would touch it.");
     QCOMPARE(kneeAndBarWords(touching, &nearer),
              "Your knee would touch the bar. On the L it has 41 mm of room.");
+}
+
+void RiderWordsTest::shouldSayHowNearTheToeIs()
+{
+    constexpr double doubt = 20.0;
+    const auto on = [&](const char* size, std::optional<double> room) {
+        return ToeRoom{QLatin1String(size), room, doubt};
+    };
+    const ToeRoom just = on("M", 12.4);
+    const ToeRoom meets = on("M", -7.0);
+    QCOMPARE(toeWords(just, {}), "In tight turns your shoe only just clears the front wheel.");
+    QCOMPARE(toeWords(just, on("L", 27.0)), "In tight turns your shoe only just clears the front "
+                                            "wheel. On the L it clears it by 27 mm.");
+    QCOMPARE(toeWords(just, on("L", -3.0)),
+             "In tight turns your shoe only just clears the front wheel. On the L they meet.");
+    QCOMPARE(toeWords(on("M", 38.0), on("L", 19.0)),
+             "In tight turns your shoe clears the front wheel by 38 mm. On the L it only just "
+             "clears it.");
+    QCOMPARE(toeWords(meets, on("L", 0.3)),
+             "In tight turns your shoe meets the front wheel. On the L as well.");
+    QCOMPARE(toeWords(meets, on("L", {})),
+             "In tight turns your shoe meets the front wheel. On the L it passes beside it.");
+    QCOMPARE(toeWords(on("M", {}), on("L", -3.0)),
+             "Your shoe passes beside the front wheel. On the L they meet.");
 }
 
 void RiderWordsTest::shouldFindTheLeastRoomOfATurn()

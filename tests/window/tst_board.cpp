@@ -127,6 +127,7 @@ private slots:
     void shouldStandEmptyWithoutAnAnswer();
     void shouldForgetTheViewOfAnotherFitting();
     void shouldShowTheRiderOneBicycleAfterTheOther();
+    void shouldShowTheRiderAShoeNearTheWheel();
     void shouldSkipABicycleThatIsNotKnown();
     void shouldFrameWhatAVignetteSpeaksOf_data();
     void shouldFrameWhatAVignetteSpeaksOf();
@@ -815,6 +816,45 @@ void TestBoard::shouldShowTheRiderOneBicycleAfterTheOther()
     QVERIFY2(bar.contains(QString::number(std::lround(std::abs(drop)))), qPrintable(bar));
 }
 
+// With longer cranks the shoe of the demo's rider comes to the wheel; as it is, it keeps well
+// clear.
+void TestBoard::shouldShowTheRiderAShoeNearTheWheel()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    const auto kinds = [&] {
+        QList<int> told;
+        for (const QVariant& reason : rider->reasons())
+            told << reason.value<RiderReason>().kind;
+        return told;
+    };
+    const auto room = [&] {
+        return -open.session.solution()
+                    .advice.candidates[*open.session.shownCandidate()]
+                    .ride->toe->overlapMm;
+    };
+    QVERIFY(room() > 20.0);
+    QCOMPARE(kinds(),
+             QList<int>({Vignette::BackAndArms, Vignette::Knee, Vignette::BarAgainstSaddle}));
+
+    Fitting next = open.session.fitting();
+    next.stock.cranksMm = {195.0};
+    next.stock.fittedCrankMm.reset();
+    open.session.edit(std::move(next), QStringLiteral("cranks"));
+    QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
+    QVERIFY(room() < 20.0);
+    QCOMPARE(kinds(), QList<int>({Vignette::BackAndArms, Vignette::ToeAndWheel,
+                                  Vignette::BarAgainstSaddle}));
+    const QString text = rider->reasons().at(1).value<RiderReason>().text;
+    QVERIFY2(
+        text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
+        qPrintable(text));
+    QVERIFY(std::abs(*rider->story().fromAbove(Ridden::Shown)->roomMm - room()) < exact);
+}
+
 void TestBoard::shouldSkipABicycleThatIsNotKnown()
 {
     OpenBoard open("one-frame-two-bikes");
@@ -874,6 +914,13 @@ void TestBoard::shouldFrameWhatAVignetteSpeaksOf()
             QVERIFY(inside(point));
         QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
         QVERIFY(inside(on.grip));
+        vignette->setKind(Vignette::ToeAndWheel);
+        const PlanPose& pose = rider->story().fromAbove(Ridden::Shown)->nearest;
+        const PlanView& plan = *rider->story().fromAbove(which);
+        for (const Point& point : shoeLine(plan, pose, Side::Right))
+            QVERIFY(inside(point));
+        for (const Point& point : wheelLine(plan, pose))
+            QVERIFY(inside(point) || point.x() > plan.wheel.axle.x() - 0.25 * plan.wheel.radiusMm);
     }
     // And fills it: the subject takes most of one side.
     vignette->setKind(Vignette::BackAndArms);
