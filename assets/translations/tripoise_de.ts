@@ -1745,6 +1745,18 @@
         <source>back to the advised set-up</source>
         <translation>zurück zur empfohlenen Einstellung</translation>
     </message>
+    <message>
+        <source>The front wheel carries %1, as advised.</source>
+        <translation>Das Vorderrad trägt %1, wie empfohlen.</translation>
+    </message>
+    <message>
+        <source>The front wheel carries %1, %2 more than advised.</source>
+        <translation>Das Vorderrad trägt %1, %2 mehr als empfohlen.</translation>
+    </message>
+    <message>
+        <source>The front wheel carries %1, %2 less than advised.</source>
+        <translation>Das Vorderrad trägt %1, %2 weniger als empfohlen.</translation>
+    </message>
 </context>
 <context>
     <name>UnsavedSheet</name>

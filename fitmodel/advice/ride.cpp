@@ -9,10 +9,9 @@
 namespace tripoise {
 namespace {
 
-SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mix& mix,
-                     const Prepared& prepared, const Tables& tables)
+SeatedRider seatedOn(const Setup& setup, const std::vector<UsePosture>& uses, const Person& person,
+                     const Mix& mix, const Prepared& prepared, const Tables& tables)
 {
-    const Setup& setup = advised.setup;
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     SeatedRider rider;
     rider.body = person.body;
@@ -24,9 +23,9 @@ SeatedRider seatedOn(const AdvisedSetup& advised, const Person& person, const Mi
     rider.gripHalfWidthMm = gripOn(bar, mainPlace(bar.kind), tables.parts).halfWidthMm;
     rider.pedalLateralMm = pedalLateral(prepared.stock, tables);
     const auto main = std::max_element(
-        advised.uses.begin(), advised.uses.end(),
+        uses.begin(), uses.end(),
         [&mix](const UsePosture& a, const UsePosture& b) { return mix.of(a.use) < mix.of(b.use); });
-    if (main != advised.uses.end())
+    if (main != uses.end())
         rider.windows = main->windows;
     return rider;
 }
@@ -66,21 +65,25 @@ void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const Pre
     ride.tyreLeftMm = tyreLeft(size.frame, size.skeleton);
 }
 
+WhippleBicycle loaded(const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
+                      const Riding& riding, const Tables& tables)
+{
+    const HandlingTables& handling = tables.handling;
+    return loadedBicycle(size.skeleton, setup, rider.gripHalfWidthMm,
+                         riderMass(rider, tables.body, handling.segments),
+                         {riding.luggage.frontKg, riding.luggage.rearKg}, handling.bicycle,
+                         handling.carriers);
+}
+
 void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
                 const Riding& riding, const Prepared& prepared, const Tables& tables)
 {
     const HandlingTables& handling = tables.handling;
-    const Bags bags{riding.luggage.frontKg, riding.luggage.rearKg};
-    const auto loaded = [&](const SeatedRider& seated) {
-        return loadedBicycle(size.skeleton, setup, rider.gripHalfWidthMm,
-                             riderMass(seated, tables.body, handling.segments), bags,
-                             handling.bicycle, handling.carriers);
-    };
-    const WhippleBicycle bicycle = loaded(rider);
+    const WhippleBicycle bicycle = loaded(rider, setup, size, riding, tables);
     ride.balance = balanceOf(bicycle);
     const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, tables.parts);
-    if (const auto back =
-            balanceOf(loaded(fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance))))
+    const SeatedRider satBack = fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance);
+    if (const auto back = balanceOf(loaded(satBack, setup, size, riding, tables)))
         ride.frontShareFullyBack = back->frontShare();
     ride.handsShareBound = handsShareBound(rider, tables.body, handling.segments);
     if (ride.balance) {
@@ -97,7 +100,8 @@ void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const 
 Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
             const Riding& riding, const Prepared& prepared, const Tables& tables)
 {
-    const SeatedRider rider = seatedOn(advised, person, riding.mix, prepared, tables);
+    const SeatedRider rider =
+        seatedOn(advised.setup, advised.uses, person, riding.mix, prepared, tables);
     Ride ride;
     ride.steering = steeringOf(size.skeleton);
     ride.wheelMm = outsideDiameter(size.skeleton.beadSeatMm, size.skeleton.tyreMm);
@@ -110,6 +114,14 @@ Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person&
     addRoom(ride, rider, advised.setup, size, riding, person, tables);
     addBalance(ride, rider, advised.setup, size, riding, prepared, tables);
     return ride;
+}
+
+std::optional<Balance> loadOn(const Setup& setup, const std::vector<UsePosture>& uses,
+                              const PreparedSize& size, const Person& person, const Riding& riding,
+                              const Prepared& prepared, const Tables& tables)
+{
+    const SeatedRider rider = seatedOn(setup, uses, person, riding.mix, prepared, tables);
+    return balanceOf(loaded(rider, setup, size, riding, tables));
 }
 
 std::optional<double> leastToeClearanceUnder(const Riding& riding, const ToeTable& table)

@@ -12,6 +12,7 @@
 namespace tripoise {
 
 struct AdvisedSetup;
+struct UsePosture;
 
 struct Ride {
     Steering steering;
@@ -40,6 +41,12 @@ struct Ride {
 [[nodiscard]] Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size,
                           const Person& person, const Riding& riding, const Prepared& prepared,
                           const Tables& tables);
+
+/// Of it how the load stands on the wheels; on any contacts, with the postures they ask for.
+[[nodiscard]] std::optional<Balance> loadOn(const Setup& setup, const std::vector<UsePosture>& uses,
+                                            const PreparedSize& size, const Person& person,
+                                            const Riding& riding, const Prepared& prepared,
+                                            const Tables& tables);
 
 /// The least toe clearance of the standard the bicycle is sold under, where that applies.
 [[nodiscard]] std::optional<double> leastToeClearanceUnder(const Riding& riding,

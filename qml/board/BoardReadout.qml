@@ -88,12 +88,13 @@ Item {
                         }
                     }
                     Repeater {
-                        model: 3
+                        model: 4
                         InkText {
                             required property int index
+                            visible: text
                             width: parent.width
                             font.pixelSize: Look.small
-                            text: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText][index]
+                            text: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText, readout.board.loadText][index]
                         }
                     }
                 }

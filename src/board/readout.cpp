@@ -47,6 +47,7 @@ Readouts readoutsOf(const Scene& scene)
     readouts.carry = unbroken(wouldCarrySentence(tried));
     readouts.nearest = unbroken(nearestSentence(tried, *scene.prepared()));
     readouts.steering = unbroken(steeringSentence(tried));
+    readouts.load = unbroken(loadSentence(tried));
     for (const Finding& finding : tried.findings)
         if (finding.severity != Severity::Note && !isOfAJoint(finding.code))
             readouts.findings << QVariant::fromValue(

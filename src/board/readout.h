@@ -49,6 +49,7 @@ struct Readouts {
     QString carry;
     QString nearest;
     QString steering;
+    QString load;
     QVariantList joints;
     QVariantList findings; ///< of the pull; none while nothing is pulled about
     QString description;   ///< of the drawing, for those who do not see it

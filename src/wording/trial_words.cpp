@@ -84,6 +84,24 @@ QString steeringSentence(const Tried& tried)
         .arg(place, mm(std::abs(more)));
 }
 
+QString loadSentence(const Tried& tried)
+{
+    if (!tried.load || !tried.advisedLoad)
+        return {};
+    const double share = tried.load->frontShare();
+    // As both are said, in whole hundredths.
+    const long more =
+        std::lround(100.0 * share) - std::lround(100.0 * tried.advisedLoad->frontShare());
+    if (more == 0)
+        return TrialWords::tr("The front wheel carries %1, as advised.").arg(percent(share));
+    return TrialWords::tr(
+               more > 0 ? QT_TRANSLATE_NOOP("TrialWords",
+                                            "The front wheel carries %1, %2 more than advised.")
+                        : QT_TRANSLATE_NOOP("TrialWords",
+                                            "The front wheel carries %1, %2 less than advised."))
+        .arg(percent(share), plain(static_cast<double>(std::abs(more))));
+}
+
 QString jointValue(const JointAngle& angle)
 {
     return degrees(angle.value.deg());

@@ -109,6 +109,9 @@ private slots:
         QCOMPARE(tried.leg.hipTop.deg(), advised.leg.hipTop.deg());
         QVERIFY(tried.nearest && tried.nearest->offMm < exact);
         QVERIFY(tried.nearest->cockpit == advised.setup.cockpit);
+        const double share = made.named().ride->balance->frontShare();
+        QVERIFY(std::abs(tried.load->frontShare() - share) < exact);
+        QVERIFY(std::abs(tried.advisedLoad->frontShare() - share) < exact);
         for (const Finding& finding : tried.findings) {
             QVERIFY(finding.severity != Severity::Limit);
             QVERIFY(has(made.named().findings, finding.code));
@@ -186,6 +189,26 @@ private slots:
                          + (from.grip.y() - skeleton.headTop.y()) * std::cos(h)
                          - nearer.advisedAheadOfSteeringMm)
                 < 1e-9);
+    }
+
+    void shouldMoveTheLoadWithTheRider_data() { demos(); }
+    void shouldMoveTheLoadWithTheRider()
+    {
+        QFETCH(QString, name);
+        const Case made = demo(qPrintable(name));
+        double before = made.pulled(20.0, 0.0).load->frontShare();
+        for (double pull = 10.0; pull >= -60.0; pull -= 10.0) {
+            const double share = made.pulled(pull, 0.0).load->frontShare();
+            QVERIFY(share < before); // the bar comes nearer, the trunk leans back
+            before = share;
+        }
+        Contacts back = contactsOf(made.advised().setup);
+        constexpr double movedMm = 15.0;
+        back.saddle = saddleFrom(back.saddle.heightMm, back.saddle.setbackMm() + movedMm);
+        const Tried tried = made.tried(back);
+        QVERIFY(tried.load->frontShare() < tried.advisedLoad->frontShare());
+        // No more than if all of the rider went with it.
+        QVERIFY(tried.advisedLoad->centre.x() - tried.load->centre.x() < movedMm);
     }
 
     void shouldRaiseTheTrunkAsTheBarComesBackOrUp_data() { demos(); }

@@ -589,6 +589,8 @@ void TestBoard::shouldTellWhatAPullDoes()
     const double back = tried.advisedAheadOfSteeringMm - tried.gripAheadOfSteeringMm;
     QVERIFY(back > 0.0);
     QVERIFY(open.board->steeringText().contains(QString::number(std::lround(back))));
+    QVERIFY(open.board->loadText().contains(
+        QString::number(std::lround(100.0 * tried.load->frontShare()))));
     const auto trunk = open.board->joints().first().value<JointReadout>();
     const double degrees = open.board->scene().view().rider->angles[0].value.deg();
     QCOMPARE(trunk.text, QStringLiteral("%1°").arg(std::lround(degrees)));

@@ -233,6 +233,19 @@ TestCase {
         compare(win.documents.dirty, false)
     }
 
+    function test_a_long_note_is_read_from_its_beginning() {
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        const notes = find("notes", find("brief"))
+        compare(notes.cursorPosition, 0)
+        reveal(notes)
+        compare(notes.cursorPosition, notes.length) // to write on
+        for (const letter of " and more of it than the line has room for")
+            keyClick(letter)
+        verify(notes.text.endsWith("has room for"))
+        keyClick(Qt.Key_Tab)
+        compare(notes.cursorPosition, 0)
+    }
+
     function test_every_number_takes_any_text() {
         verify(win.documents.open(demoFolder + "between-two-sizes.json"))
         const before = holdsTheTruth().sentence
