@@ -152,8 +152,8 @@
         <translation>über eine Kurbelumdrehung: Knie von %1 bis %2, Hüfte von %3 bis %4</translation>
     </message>
     <message>
-        <source>comfortable for the knee</source>
-        <translation>angenehm fürs Knie</translation>
+        <source>comfortable</source>
+        <translation>bequem</translation>
     </message>
 </context>
 <context>

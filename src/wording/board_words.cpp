@@ -55,7 +55,7 @@ QString hipTraceWords()
 
 QString kneeRangeWords()
 {
-    return BoardWords::tr("comfortable for the knee");
+    return BoardWords::tr("comfortable");
 }
 
 QString turnWords(const std::vector<TurnStep>& turn)

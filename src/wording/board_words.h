@@ -24,7 +24,7 @@ namespace tripoise {
 
 [[nodiscard]] QString kneeTraceWords(); ///< "knee"
 [[nodiscard]] QString hipTraceWords();  ///< "hip"
-[[nodiscard]] QString kneeRangeWords(); ///< "comfortable for the knee"
+[[nodiscard]] QString kneeRangeWords(); ///< "comfortable"
 /// "knee from 35° to 112°, hip from 45° to 98°, over a turn"
 [[nodiscard]] QString turnWords(const std::vector<TurnStep>& turn);
 

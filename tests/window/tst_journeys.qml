@@ -137,14 +137,23 @@ TestCase {
         keyClick(Qt.Key_Escape)
         holdsTheTruth()
 
-        // The bar pulled 10 mm nearer by the keys; and back.
+        // The bar pulled 10 mm nearer by the keys; what comes of it can be read; and back.
         const drawing = find("drawing")
         reveal(drawing) // the first handle has the keys
         for (let i = 0; i < 10; ++i)
             keyClick(Qt.Key_Left)
         const trial = truth.trial(win.session)
         verify(trial.reach, "a set-up is being tried")
-        find("board").backToAdvised()
+        for (const size of [[1024, 700], [1280, 800], [1920, 1080]]) {
+            win.width = size[0]
+            win.height = size[1]
+            waitForRendering(win.contentItem)
+            const told = find("pullTold")
+            verify(told.visible && told.width > 20 * Look.small, "room for a line of it at " + size)
+            verify(told.height > 2 * Look.small, "and for more than one")
+            verify(!find("pulledText").truncated && find("pulledText").width > 10 * Look.small)
+        }
+        click(find("backToAdvised"))
         compare(truth.trial(win.session).reach, undefined)
     }
 
