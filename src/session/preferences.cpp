@@ -116,12 +116,11 @@ void Preferences::remember(const QString& key, const QVariant& value)
 
 void Preferences::restoreWindow(QWindow* window) const
 {
-    const QSize size = QSettings().value(QStringLiteral("window/size")).toSize();
-    if (size.isValid()) {
-        const QScreen* screen = window->screen();
-        const QSize room = screen ? screen->availableSize() : size;
-        window->resize(size.boundedTo(room).expandedTo(window->minimumSize()));
-    }
+    const QSize kept = QSettings().value(QStringLiteral("window/size")).toSize();
+    const QSize size = kept.isEmpty() ? window->size() : kept;
+    const QScreen* screen = window->screen();
+    const QSize room = screen ? screen->availableSize() : size;
+    window->resize(size.boundedTo(room).expandedTo(window->minimumSize()));
     if (QSettings().value(QStringLiteral("window/maximised")).toBool())
         window->showMaximized();
 }

@@ -105,6 +105,11 @@ private slots:
         preferences.remember(QStringLiteral("window/size"), QSize(20'000, 10));
         preferences.restoreWindow(&window);
         QCOMPARE(window.size(), QSize(window.screen()->availableSize().width(), 240));
+        // And one that is opened for the first time.
+        preferences.remember(QStringLiteral("window/size"), {});
+        window.resize(20'000, 300);
+        preferences.restoreWindow(&window);
+        QCOMPARE(window.size(), QSize(window.screen()->availableSize().width(), 300));
     }
 };
 
