@@ -20,7 +20,7 @@ constexpr double barelyMovedMm = 10.0; // of the view's edges since it was fitte
 
 } // namespace
 
-Board::Board(QQuickItem* parent) : QQuickPaintedItem(parent)
+Board::Board(QQuickItem* parent) : SessionCanvas(parent)
 {
     setAcceptedMouseButtons(Qt::LeftButton | Qt::MiddleButton);
     setAcceptHoverEvents(true);
@@ -30,55 +30,33 @@ Board::Board(QQuickItem* parent) : QQuickPaintedItem(parent)
     m_pause.setSingleShot(true);
     m_pause.setInterval(pauseMs);
     connect(&m_pause, &QTimer::timeout, this, [this] { refit(true); });
+    connect(this, &Board::sessionChanged, this, &Board::follow);
+    connect(this, &Board::lookChanged, this, [this] {
+        if (std::exchange(m_fittedLetters, letters()) != letters())
+            refit(false);
+    });
 }
 
-void Board::setSession(Session* session)
+void Board::follow()
 {
-    if (m_session == session)
+    if (!session())
         return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (m_session) {
-        connect(m_session, &Session::answerArrived, this, &Board::sessionAnswered);
-        connect(m_session, &Session::fittingChanged, this, [this] {
-            m_live.reset();
-            if (m_session->settled()) // else the answer will be drawn
-                remake();
-        });
-        connect(m_session, &Session::started, this, [this] {
-            m_crank.reset();
-            m_viewport.showAll();
-            m_drag.reset();
-            emit crankChanged();
-            viewportMoved();
-        });
-        connect(m_session, &Session::speechChanged, this, [this] {
-            emit crankChanged();
-            emit handleChanged();
-        });
-    }
-    emit sessionChanged();
-    sessionAnswered();
-}
-
-void Board::setNight(bool night)
-{
-    if (m_night == night)
-        return;
-    m_night = night;
-    emit lookChanged();
-    update();
-}
-
-void Board::setLetters(double px)
-{
-    if (m_letters == px)
-        return;
-    m_letters = px;
-    emit lookChanged();
-    refit(false);
-    update();
+    connect(session(), &Session::fittingChanged, this, [this] {
+        m_live.reset();
+        if (session()->settled()) // else the answer will be drawn
+            remake();
+    });
+    connect(session(), &Session::started, this, [this] {
+        m_crank.reset();
+        m_viewport.showAll();
+        m_drag.reset();
+        emit crankChanged();
+        viewportMoved();
+    });
+    connect(session(), &Session::speechChanged, this, [this] {
+        emit crankChanged();
+        emit handleChanged();
+    });
 }
 
 void Board::setLayer(bool& layer, bool on)
@@ -177,7 +155,7 @@ void Board::viewportMoved()
 
 bool Board::hasBeside() const
 {
-    return m_session && m_session->besideCandidate().has_value();
+    return session() && session()->besideCandidate().has_value();
 }
 
 std::optional<QPointF> Board::placeOfHandle(Handle handle) const
@@ -210,17 +188,17 @@ QString Board::handleText() const
 
 void Board::backToAdvised()
 {
-    if (!m_session || !m_scene.tried())
+    if (!session() || !m_scene.tried())
         return;
     m_live.reset();
-    Fitting next = m_session->fitting();
+    Fitting next = session()->fitting();
     next.choices.trial.reset();
     m_settlingLabels = true;
-    m_session->edit(std::move(next), backToAdvisedStep());
+    session()->edit(std::move(next), backToAdvisedStep());
     remake();
 }
 
-void Board::sessionAnswered()
+void Board::answered()
 {
     m_settlingLabels = true;
     makeScene();
@@ -255,8 +233,8 @@ void Board::makeScene()
 {
     ++m_sceneNumber;
     m_sceneOptions.crank = m_crank ? std::optional(Angle::degrees(90.0 - *m_crank)) : std::nullopt;
-    if (m_session)
-        m_scene.make(*m_session, m_sceneOptions, m_live);
+    if (session())
+        m_scene.make(*session(), m_sceneOptions, m_live);
     else
         m_scene.clear();
 }
@@ -305,7 +283,7 @@ void Board::refit(bool patiently)
 
 void Board::geometryChange(const QRectF& now, const QRectF& before)
 {
-    QQuickPaintedItem::geometryChange(now, before);
+    SessionCanvas::geometryChange(now, before);
     if (now.size() == before.size())
         return;
     m_settlingLabels = true;
@@ -317,7 +295,7 @@ void Board::itemChange(ItemChange change, const ItemChangeData& data)
 {
     if (change == ItemDevicePixelRatioHasChanged)
         update();
-    QQuickPaintedItem::itemChange(change, data);
+    SessionCanvas::itemChange(change, data);
 }
 
 } // namespace tripoise

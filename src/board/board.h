@@ -10,20 +10,15 @@
 #include "board/scene.h"
 #include "board/side_view_painter.h"
 #include "board/viewport.h"
+#include "session/session_canvas.h"
 
-#include <QPointer>
-#include <QQuickPaintedItem>
 #include <QTimer>
 
 namespace tripoise {
 
-class Board : public QQuickPaintedItem {
+class Board : public SessionCanvas {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
-    Q_PROPERTY(bool night READ night WRITE setNight NOTIFY lookChanged)
-    Q_PROPERTY(double letters READ letters WRITE setLetters NOTIFY lookChanged)
-
     Q_PROPERTY(bool rider READ rider WRITE setRider NOTIFY layersChanged)
     Q_PROPERTY(bool angles READ angles WRITE setAngles NOTIFY layersChanged)
     Q_PROPERTY(bool dimensions READ dimensions WRITE setDimensions NOTIFY layersChanged)
@@ -59,13 +54,6 @@ class Board : public QQuickPaintedItem {
 
 public:
     explicit Board(QQuickItem* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
-    [[nodiscard]] bool night() const { return m_night; }
-    void setNight(bool night);
-    [[nodiscard]] double letters() const { return m_letters; } ///< px of small letters
-    void setLetters(double px);
 
     [[nodiscard]] bool rider() const { return m_layers.rider; }
     void setRider(bool on) { setLayer(m_layers.rider, on); }
@@ -133,8 +121,6 @@ public:
     void paint(QPainter* painter) override;
 
 signals:
-    void sessionChanged();
-    void lookChanged();
     void layersChanged();
     void crankChanged();
     void viewportChanged();
@@ -179,14 +165,14 @@ private:
     };
 
     void setLayer(bool& layer, bool on);
-    void sessionAnswered();
+    void follow();
+    void answered() override;
     void remake(); ///< scene and readouts
     void makeScene();
     void tellScene();
     void refit(bool patiently); ///< the whole view; patiently, only where it no longer suits
     [[nodiscard]] DrawingOptions drawingOptions() const;
     [[nodiscard]] bool fitHolds() const; ///< all that is drawn lies within the board
-    [[nodiscard]] const Theme& theme() const;
     [[nodiscard]] Stamp stamp() const;
     [[nodiscard]] PaintOrder paintOrder(const Stamp& stamp) const;
     void paintHandles(QPainter& painter) const;
@@ -198,11 +184,7 @@ private:
     void nudge(const Point& by);
     void commit(const Contacts& contacts, const QString& mergeKey);
     void viewportMoved();
-    [[nodiscard]] QRectF area() const { return {0.0, 0.0, width(), height()}; }
 
-    QPointer<Session> m_session;
-    bool m_night = false;
-    double m_letters = 11.0;
     Layers m_layers;
     SceneOptions m_sceneOptions;
     std::optional<double> m_crank; ///< degrees clockwise from the top
@@ -213,6 +195,7 @@ private:
     Viewport m_viewport;
     QTimer m_pause;
     SideView::Bounds m_fittedTo; ///< when the whole view was last worked out
+    double m_fittedLetters = letters();
     std::vector<LabelSpot> m_spots;
     QRectF m_leftOutBox; ///< where it stands that there is more to tell
     QStringList m_leftOut;

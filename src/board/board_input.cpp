@@ -47,8 +47,8 @@ void Board::setFocused(std::optional<Handle> handle)
     if (m_focused == handle)
         return;
     m_focused = handle;
-    if (m_session)
-        m_session->sealStep();
+    if (session())
+        session()->sealStep();
     emit handleChanged();
     update();
 }
@@ -146,13 +146,13 @@ void Board::letGo()
 void Board::commit(const Contacts& contacts, const QString& mergeKey)
 {
     const auto bench = m_scene.bench();
-    if (!m_session || !bench)
+    if (!session() || !bench)
         return;
     const FrameSize frame = m_scene.size()->frame;
     const bool saddle = m_focused == Handle::Saddle;
-    Fitting next = m_session->fitting();
+    Fitting next = session()->fitting();
     next.choices.trial = trialOf(contacts, bench->advised, frame);
-    m_session->edit(std::move(next), pulledStep(saddle), mergeKey);
+    session()->edit(std::move(next), pulledStep(saddle), mergeKey);
     m_live.reset();
     remake();
 }
@@ -278,8 +278,8 @@ void Board::focusInEvent(QFocusEvent* event)
 void Board::focusOutEvent(QFocusEvent* event)
 {
     QQuickPaintedItem::focusOutEvent(event);
-    if (m_session)
-        m_session->sealStep();
+    if (session())
+        session()->sealStep();
     update();
 }
 

@@ -16,20 +16,13 @@ constexpr double focusMark = 10.5;
 
 } // namespace
 
-const Theme& Board::theme() const
-{
-    static const Theme day = Theme::day();
-    static const Theme night = Theme::night();
-    return m_night ? night : day;
-}
-
 DrawingOptions Board::drawingOptions() const
 {
     DrawingOptions options;
     options.layers = m_layers;
     options.furniture = false;
     options.kneePath = m_crank.has_value();
-    options.lettersPx = m_letters;
+    options.lettersPx = letters();
     options.viewport = drawingFit();
     options.spots = m_spots;
     options.holdSpots = !m_settlingLabels;
@@ -38,7 +31,7 @@ DrawingOptions Board::drawingOptions() const
 
 Board::Stamp Board::stamp() const
 {
-    return {m_sceneNumber, size(), window() ? window()->effectiveDevicePixelRatio() : 1.0, m_night,
+    return {m_sceneNumber, size(), window() ? window()->effectiveDevicePixelRatio() : 1.0, night(),
             drawingOptions()};
 }
 

@@ -18,38 +18,15 @@ constexpr double marginShare = 0.02;
 
 } // namespace
 
-RiderBoard::RiderBoard(QQuickItem* parent) : QQuickPaintedItem(parent)
+RiderBoard::RiderBoard(QQuickItem* parent) : SessionCanvas(parent)
 {
     setOpaquePainting(true);
 }
 
-void RiderBoard::setSession(Session* session)
+void RiderBoard::answered()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (m_session) {
-        connect(m_session, &Session::answerChanged, this, &RiderBoard::remake);
-    }
-    emit sessionChanged();
-    remake();
-}
-
-void RiderBoard::setNight(bool night)
-{
-    if (m_night == night)
-        return;
-    m_night = night;
-    emit nightChanged();
-    update();
-}
-
-void RiderBoard::remake()
-{
-    if (m_session)
-        m_story.make(*m_session);
+    if (session())
+        m_story.make(*session());
     if (!m_story.has(m_which))
         m_which = Ridden::Shown;
     emit storyChanged();
@@ -145,10 +122,8 @@ DrawingFit RiderBoard::drawingFit() const
 
 void RiderBoard::paint(QPainter* painter)
 {
-    const Theme theme = m_night ? Theme::night() : Theme::day();
-    const QRectF area(0.0, 0.0, width(), height());
     if (!m_story.has(m_which)) {
-        painter->fillRect(area, theme.paper);
+        painter->fillRect(area(), theme().paper);
         return;
     }
     DrawingOptions options;
@@ -158,7 +133,7 @@ void RiderBoard::paint(QPainter* painter)
     options.layers.angles = false;
     // Of today's bicycle only the contacts are known.
     options.layers.bike = options.layers.wheels = options.layers.ground = m_which != Ridden::Today;
-    paintSideView(*painter, area, *m_story.of(m_which), theme, {}, options);
+    paintSideView(*painter, area(), *m_story.of(m_which), theme(), {}, options);
 }
 
 } // namespace tripoise

@@ -5,10 +5,8 @@
 #pragma once
 
 #include "board/rider_story.h"
-#include "drawing/theme.h"
+#include "session/session_canvas.h"
 
-#include <QPointer>
-#include <QQuickPaintedItem>
 #include <QVariantList>
 
 namespace tripoise {
@@ -41,11 +39,9 @@ public:
     bool operator==(const RiderChoice&) const = default;
 };
 
-class RiderBoard : public QQuickPaintedItem {
+class RiderBoard : public SessionCanvas {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
-    Q_PROPERTY(bool night READ night WRITE setNight NOTIFY nightChanged)
     Q_PROPERTY(int which READ which WRITE setWhich NOTIFY whichChanged)
     Q_PROPERTY(QString title READ title NOTIFY whichChanged)
     Q_PROPERTY(QString change READ change NOTIFY whichChanged)
@@ -55,11 +51,6 @@ class RiderBoard : public QQuickPaintedItem {
 
 public:
     explicit RiderBoard(QQuickItem* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
-    [[nodiscard]] bool night() const { return m_night; }
-    void setNight(bool night);
 
     /// 0 today's bicycle, 1 the size looked at, 2 the one beside it; one that is there.
     [[nodiscard]] int which() const { return static_cast<int>(m_which); }
@@ -79,16 +70,12 @@ public:
     void paint(QPainter* painter) override;
 
 signals:
-    void sessionChanged();
-    void nightChanged();
     void whichChanged();
     void storyChanged();
 
 private:
-    void remake();
+    void answered() override;
 
-    QPointer<Session> m_session;
-    bool m_night = false;
     Ridden m_which = Ridden::Shown;
     Ridden m_before = Ridden::Beside;
     RiderStory m_story;

@@ -282,7 +282,7 @@ void Vignette::setBoard(RiderBoard* board)
     m_board = board;
     if (m_board) {
         connect(m_board, &RiderBoard::storyChanged, this, [this] { update(); });
-        connect(m_board, &RiderBoard::nightChanged, this, [this] { update(); });
+        connect(m_board, &RiderBoard::lookChanged, this, [this] { update(); });
     }
     emit boardChanged();
     update();

@@ -75,9 +75,10 @@ signals:
     void busyChanged();
     void lookChanged();
     void speechChanged(); ///< language or units: every text is made anew
-    /// Solution, size looked at or speech: first what is worked on beside this thread is begun,
+    /// Solution, size looked at or speech: first for pictures, which may be painted beside this
+    /// thread,
     void answerArrived();
-    void answerChanged(); ///< then what shows them is made anew
+    void answerChanged(); ///< then for words, made meanwhile
 
 private:
     struct Step {

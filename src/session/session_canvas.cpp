@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: MIT
+#include "session/session_canvas.h"
+
+namespace tripoise {
+
+void SessionCanvas::setSession(Session* session)
+{
+    if (m_session == session)
+        return;
+    if (m_session)
+        m_session->disconnect(this);
+    m_session = session;
+    if (session)
+        connect(session, &Session::answerArrived, this, &SessionCanvas::answered);
+    emit sessionChanged();
+    answered();
+}
+
+void SessionCanvas::setNight(bool night)
+{
+    if (m_night == night)
+        return;
+    m_night = night;
+    emit lookChanged();
+    update();
+}
+
+void SessionCanvas::setLetters(double px)
+{
+    if (m_letters == px)
+        return;
+    m_letters = px;
+    emit lookChanged();
+    update();
+}
+
+const Theme& SessionCanvas::theme() const
+{
+    static const Theme day = Theme::day();
+    static const Theme night = Theme::night();
+    return m_night ? night : day;
+}
+
+} // namespace tripoise
