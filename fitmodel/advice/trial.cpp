@@ -141,11 +141,7 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
         legPosture(person, contacts.saddle, tried.setup.crankMm, lowestTrunk(tried.uses), tables);
     tried.gripAheadOfSteeringMm = aheadOfSteering(size.skeleton, contacts.grip);
     tried.advisedAheadOfSteeringMm = aheadOfSteering(size.skeleton, from.grip);
-    const auto loadOf = [&](const Setup& setup, const std::vector<UsePosture>& uses) {
-        return loadOn(setup, uses, size, person, riding, prepared, tables);
-    };
-    tried.load = loadOf(tried.setup, tried.uses);
-    tried.advisedLoad = loadOf(from, advised.uses);
+    tried.load = loadOn(tried.setup, tried.uses, size, person, riding, prepared, tables);
     tried.nearest = nearestCockpit(contacts.grip, from.cockpit.bar, size, prepared, tables);
 
     tried.findings = newLimits(tried.setup, from, size, person, riding, prepared, tables);

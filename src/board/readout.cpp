@@ -47,7 +47,8 @@ Readouts readoutsOf(const Scene& scene)
     readouts.carry = unbroken(wouldCarrySentence(tried));
     readouts.nearest = unbroken(nearestSentence(tried, *scene.prepared()));
     readouts.steering = unbroken(steeringSentence(tried));
-    readouts.load = unbroken(loadSentence(tried));
+    if (const Ride* ride = scene.ride(); ride && ride->balance && tried.load)
+        readouts.load = unbroken(loadSentence(*tried.load, *ride->balance));
     for (const Finding& finding : tried.findings)
         if (finding.severity != Severity::Note && !isOfAJoint(finding.code))
             readouts.findings << QVariant::fromValue(

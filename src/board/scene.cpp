@@ -60,6 +60,11 @@ const AdvisedSetup* Scene::advised() const
     return m_candidate && m_candidate->best ? &*m_candidate->best : nullptr;
 }
 
+const Ride* Scene::ride() const
+{
+    return m_candidate && m_candidate->ride ? &*m_candidate->ride : nullptr;
+}
+
 const PreparedSize* Scene::size() const
 {
     return m_candidate ? &m_prepared->sizes[m_candidate->size] : nullptr;

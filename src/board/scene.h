@@ -36,6 +36,7 @@ public:
     /// Of the size looked at, as tried or as advised; empty without a set-up.
     [[nodiscard]] const std::optional<Contacts>& contacts() const { return m_contacts; }
     [[nodiscard]] const AdvisedSetup* advised() const;
+    [[nodiscard]] const Ride* ride() const; ///< of the same
     [[nodiscard]] const PreparedSize* size() const;
     [[nodiscard]] std::optional<Bench> bench() const;
     [[nodiscard]] const Prepared* prepared() const { return m_prepared.get(); }

@@ -2,8 +2,8 @@
 //
 // A small picture for one reason, from the real set-ups: what it speaks of fills it, with the
 // comfortable range shaded and a sign that says whether it is kept. The size looked at is drawn
-// whole; the one beside it is its lines alone, dashed, on the same bottom bracket. Shoe and wheel are
-// seen from above, turned to where they come nearest.
+// whole; the one beside it is its lines alone, dashed, on the same bottom bracket. Shoe and wheel
+// are seen from above, turned to where they come nearest.
 #pragma once
 
 #include "board/rider_board.h"

@@ -34,7 +34,8 @@ struct PlanView {
     double barBeyondPalmMm = 0.0;
     bool mudguard = false;
     PlanPose nearest; ///< where shoe and wheel come nearest, or straight and level
-    /// There, straight ahead, negative where they meet; empty where the shoe passes beside the wheel.
+    /// There, straight ahead, negative where they meet; empty where the shoe passes beside the
+    /// wheel.
     std::optional<double> roomMm;
 
     struct Bounds {

@@ -292,32 +292,35 @@ QString barWords(const SideView& shown, const SideView* beside)
 
 QString toeWords(const ToeRoom& shown, const std::optional<ToeRoom>& beside)
 {
-    const auto alone = [&shown] {
-        switch (toeOf(shown)) {
-        case Toe::Meets: return RiderWords::tr("In tight turns your shoe meets the front wheel.");
-        case Toe::JustClears:
-            return RiderWords::tr("In tight turns your shoe only just clears the front wheel.");
-        case Toe::Clears:
-            return RiderWords::tr("In tight turns your shoe clears the front wheel by %1.")
-                .arg(mm(*shown.mm));
-        case Toe::Passes: return RiderWords::tr("Your shoe passes beside the front wheel.");
-        }
-        return QString();
-    };
-    if (!beside)
-        return alone();
-    if (toeOf(*beside) == toeOf(shown))
-        return both(alone(), asWellOn(beside->size));
-    QString other;
-    switch (toeOf(*beside)) {
-    case Toe::Meets: other = RiderWords::tr("On the %1 they meet."); break;
-    case Toe::JustClears: other = RiderWords::tr("On the %1 it only just clears it."); break;
+    const Toe toe = toeOf(shown);
+    QString words;
+    switch (toe) {
+    case Toe::Meets:
+        words = RiderWords::tr("In tight turns your shoe meets the front wheel.");
+        break;
+    case Toe::JustClears:
+        words = RiderWords::tr("In tight turns your shoe only just clears the front wheel.");
+        break;
     case Toe::Clears:
-        other = RiderWords::tr("On the %1 it clears it by %2.").arg(beside->size, mm(*beside->mm));
-        return both(alone(), other);
-    case Toe::Passes: other = RiderWords::tr("On the %1 it passes beside it."); break;
+        words = RiderWords::tr("In tight turns your shoe clears the front wheel by %1.")
+                    .arg(mm(*shown.mm));
+        break;
+    case Toe::Passes: words = RiderWords::tr("Your shoe passes beside the front wheel."); break;
     }
-    return both(alone(), other.arg(beside->size));
+    if (!beside)
+        return words;
+    const Toe other = toeOf(*beside);
+    if (other == Toe::Clears)
+        return both(
+            words,
+            RiderWords::tr("On the %1 it clears it by %2.").arg(beside->size, mm(*beside->mm)));
+    if (other == toe)
+        return both(words, asWellOn(beside->size));
+    const QString comparison = other == Toe::Meets ? RiderWords::tr("On the %1 they meet.")
+                               : other == Toe::JustClears
+                                   ? RiderWords::tr("On the %1 it only just clears it.")
+                                   : RiderWords::tr("On the %1 it passes beside it.");
+    return both(words, comparison.arg(beside->size));
 }
 
 QString measuredOn(const SideView& view, double valueMm)

@@ -84,14 +84,11 @@ QString steeringSentence(const Tried& tried)
         .arg(place, mm(std::abs(more)));
 }
 
-QString loadSentence(const Tried& tried)
+QString loadSentence(const Balance& tried, const Balance& advised)
 {
-    if (!tried.load || !tried.advisedLoad)
-        return {};
-    const double share = tried.load->frontShare();
+    const double share = tried.frontShare();
     // As both are said, in whole hundredths.
-    const long more =
-        std::lround(100.0 * share) - std::lround(100.0 * tried.advisedLoad->frontShare());
+    const long more = std::lround(100.0 * share) - std::lround(100.0 * advised.frontShare());
     if (more == 0)
         return TrialWords::tr("The front wheel carries %1, as advised.").arg(percent(share));
     return TrialWords::tr(

@@ -19,8 +19,8 @@ namespace tripoise {
 [[nodiscard]] QString nearestSentence(const Tried& tried, const Prepared& prepared);
 /// "Grips 24 mm ahead of the steering axis, 10 mm less."
 [[nodiscard]] QString steeringSentence(const Tried& tried);
-/// "The front wheel carries 44 %, 2 more than advised."; empty where weights are not known.
-[[nodiscard]] QString loadSentence(const Tried& tried);
+/// "The front wheel carries 44 %, 2 more than advised."
+[[nodiscard]] QString loadSentence(const Balance& tried, const Balance& advised);
 
 [[nodiscard]] QString jointValue(const JointAngle& angle);
 /// "inside", "near the edge", "outside": what a sign beside the angle says.

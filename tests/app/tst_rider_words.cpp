@@ -201,6 +201,9 @@ void RiderWordsTest::shouldSayHowNearTheToeIs()
     QCOMPARE(toeWords(on("M", 38.0), on("L", 19.0)),
              "In tight turns your shoe clears the front wheel by 38 mm. On the L it only just "
              "clears it.");
+    QCOMPARE(toeWords(on("M", 38.0), on("L", 41.0)),
+             "In tight turns your shoe clears the front wheel by 38 mm. On the L it clears it by "
+             "41 mm.");
     QCOMPARE(toeWords(meets, on("L", 0.3)),
              "In tight turns your shoe meets the front wheel. On the L as well.");
     QCOMPARE(toeWords(meets, on("L", {})),

@@ -2,19 +2,13 @@
 //
 // The drafting board under real pointers and keys: where things are drawn, what a pull does. All
 // expected numbers are derived: places from the skeleton, postures from the model asked directly.
-#include "support.h"
-#include "window/window_fixture.h"
+#include "window/open_board.h"
 
-#include "advice/trial.h"
-#include "board/board.h"
-#include "board/rider_board.h"
 #include "board/turn_chart.h"
-#include "board/vignette.h"
 #include "command/tables.h"
 
 #include <QImage>
 #include <QSignalSpy>
-#include <QWheelEvent>
 
 #include <cmath>
 
@@ -23,73 +17,6 @@ using namespace tripoise;
 namespace {
 
 constexpr double exact = 1e-6;
-
-/// A window with nothing but a board, and something after it that takes the focus.
-struct OpenBoard {
-    explicit OpenBoard(const char* name = "between-two-sizes", QSize size = {640, 640})
-    {
-        window.resize(size);
-        window.setColor(Qt::magenta);
-        board = new Board(window.contentItem());
-        board->setSize(QSizeF(size));
-        after = new QQuickItem(window.contentItem());
-        after->setActiveFocusOnTab(true);
-        window.show();
-        session.start(*name ? test::demoFitting(name) : Fitting());
-        board->setSession(&session);
-        ready = QTest::qWaitForWindowExposed(&window)
-                && QTest::qWaitFor([this] { return session.settled(); });
-        window.requestActivate();
-        ready = ready && QTest::qWaitForWindowActive(&window);
-    }
-
-    [[nodiscard]] const AdvisedSetup& advised() const { return *board->scene().advised(); }
-    [[nodiscard]] const PreparedSize& size() const { return *board->scene().size(); }
-    [[nodiscard]] Tried model(const Contacts& contacts) const
-    {
-        const Solution& solution = session.solution();
-        return tryContacts(contacts, advised(), size(), solution.advice.person,
-                           solution.fitting.riding, *solution.prepared, *solution.tables);
-    }
-    [[nodiscard]] QPoint at(Handle handle) const { return board->placeOfHandle(handle)->toPoint(); }
-    [[nodiscard]] QPoint px(const Point& mm) const
-    {
-        return board->drawingFit().toPx(mm).toPoint();
-    }
-    [[nodiscard]] const std::optional<Trial>& trial() const
-    {
-        return session.fitting().choices.trial;
-    }
-    [[nodiscard]] QImage grab() { return window.grabWindow(); }
-
-    void press(const QPoint& at) { QTest::mousePress(&window, Qt::LeftButton, {}, at); }
-    void move(const QPoint& at) { QTest::mouseMove(&window, at); }
-    void release(const QPoint& at) { QTest::mouseRelease(&window, Qt::LeftButton, {}, at); }
-    void drag(const QPoint& from, const QPoint& by)
-    {
-        press(from);
-        for (int i = 1; i <= 4; ++i)
-            move(from + by * i / 4);
-        release(from + by);
-    }
-    void wheel(const QPoint& at, int clicks)
-    {
-        QWheelEvent event(at, window.mapToGlobal(at), {}, {0, 120 * clicks}, Qt::NoButton,
-                          Qt::NoModifier, Qt::NoScrollPhase, false);
-        QCoreApplication::sendEvent(&window, &event);
-    }
-    void key(Qt::Key key, Qt::KeyboardModifiers modifiers = {})
-    {
-        QTest::keyClick(&window, key, modifiers);
-    }
-    void focusByTab() { board->forceActiveFocus(Qt::TabFocusReason); }
-
-    Session session;
-    QQuickWindow window;
-    Board* board = nullptr;
-    QQuickItem* after = nullptr;
-    bool ready = false;
-};
 
 } // namespace
 
@@ -126,11 +53,6 @@ private slots:
     void shouldShowNothingThatWasBegunBefore();
     void shouldStandEmptyWithoutAnAnswer();
     void shouldForgetTheViewOfAnotherFitting();
-    void shouldShowTheRiderOneBicycleAfterTheOther();
-    void shouldShowTheRiderAShoeNearTheWheel();
-    void shouldSkipABicycleThatIsNotKnown();
-    void shouldFrameWhatAVignetteSpeaksOf_data();
-    void shouldFrameWhatAVignetteSpeaksOf();
 };
 
 void TestBoard::shouldDrawWhereItsFitSays_data()
@@ -765,170 +687,6 @@ void TestBoard::shouldForgetTheViewOfAnotherFitting()
     open.session.start(test::demoFitting("short-rider-large-wheels"));
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(open.board->showsAll() && !open.board->crankTurned());
-}
-
-void TestBoard::shouldShowTheRiderOneBicycleAfterTheOther()
-{
-    OpenBoard open;
-    QVERIFY(open.ready);
-    auto* rider = new RiderBoard(open.window.contentItem());
-    rider->setSize({640, 600});
-    rider->setSession(&open.session);
-    QCOMPARE(rider->choices().size(), 3);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
-    const DrawingFit fit = rider->drawingFit();
-    QStringList titles{rider->title()};
-    rider->step(-1);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Today));
-    titles << rider->title();
-    // Themselves on the contacts of today, solved as any other.
-    const CurrentBike& current = *open.session.fitting().current;
-    const Tried model = open.model(*contactsOf(current));
-    const SideView& today = *rider->story().of(Ridden::Today);
-    QVERIFY((today.rider->grip - Point(*current.gripReachMm, *current.gripHeightMm)).norm()
-            < exact);
-    const auto drawnUse =
-        std::find_if(model.uses.begin(), model.uses.end(),
-                     [&](const UsePosture& use) { return use.use == today.rider->use; });
-    QVERIFY(drawnUse != model.uses.end());
-    QVERIFY(std::abs((today.rider->angles[0].value - drawnUse->posture.trunk).deg()) < exact);
-    const QImage drawn = open.grab();
-    rider->step(1);
-    rider->step(1);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
-    titles << rider->title();
-    QVERIFY(open.grab() != drawn);
-    rider->step(1); // there is no further one
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
-    rider->turnOver();
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
-    QCOMPARE(rider->drawingFit().origin, fit.origin);
-    QCOMPARE(rider->drawingFit().pxPerMm, fit.pxPerMm);
-    titles.removeDuplicates();
-    QCOMPARE(titles.size(), 3);
-
-    QCOMPARE(rider->reasons().size(), 3);
-    for (const QVariant& reason : rider->reasons()) {
-        const QString text = reason.value<RiderReason>().text;
-        QVERIFY(!text.isEmpty() && !text.contains(QLatin1Char('%')));
-    }
-    // The bar against the saddle, as set up.
-    const double drop = open.advised().setup.saddle.point().y() - open.advised().setup.grip.y();
-    const QString bar = rider->reasons().at(2).value<RiderReason>().text;
-    QVERIFY2(bar.contains(QString::number(std::lround(std::abs(drop)))), qPrintable(bar));
-}
-
-// With longer cranks the shoe of the demo's rider comes to the wheel; as it is, it keeps well
-// clear.
-void TestBoard::shouldShowTheRiderAShoeNearTheWheel()
-{
-    OpenBoard open;
-    QVERIFY(open.ready);
-    auto* rider = new RiderBoard(open.window.contentItem());
-    rider->setSize({640, 600});
-    rider->setSession(&open.session);
-    const auto kinds = [&] {
-        QList<int> told;
-        for (const QVariant& reason : rider->reasons())
-            told << reason.value<RiderReason>().kind;
-        return told;
-    };
-    const auto room = [&] {
-        return -open.session.solution()
-                    .advice.candidates[*open.session.shownCandidate()]
-                    .ride->toe->overlapMm;
-    };
-    QVERIFY(room() > 20.0);
-    QCOMPARE(kinds(),
-             QList<int>({Vignette::BackAndArms, Vignette::Knee, Vignette::BarAgainstSaddle}));
-
-    Fitting next = open.session.fitting();
-    next.stock.cranksMm = {195.0};
-    next.stock.fittedCrankMm.reset();
-    open.session.edit(std::move(next), QStringLiteral("cranks"));
-    QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
-    QVERIFY(room() < 20.0);
-    QCOMPARE(kinds(), QList<int>({Vignette::BackAndArms, Vignette::ToeAndWheel,
-                                  Vignette::BarAgainstSaddle}));
-    const QString text = rider->reasons().at(1).value<RiderReason>().text;
-    QVERIFY2(
-        text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
-        qPrintable(text));
-    QVERIFY(std::abs(*rider->story().fromAbove(Ridden::Shown)->roomMm - room()) < exact);
-}
-
-void TestBoard::shouldSkipABicycleThatIsNotKnown()
-{
-    OpenBoard open("one-frame-two-bikes");
-    QVERIFY(open.ready);
-    RiderBoard rider;
-    rider.setSize({640, 600});
-    rider.setSession(&open.session);
-    QCOMPARE(rider.choices().size(), 1);
-    rider.step(-1);
-    rider.step(1);
-    rider.setWhich(2);
-    QCOMPARE(rider.which(), static_cast<int>(Ridden::Shown));
-    QVERIFY(!rider.title().isEmpty() && !rider.reasons().isEmpty());
-}
-
-void TestBoard::shouldFrameWhatAVignetteSpeaksOf_data()
-{
-    QTest::addColumn<QString>("demo");
-    QTest::addColumn<QSize>("size");
-    for (const QSize size : {QSize(180, 160), QSize(290, 220), QSize(600, 420), QSize(160, 300)}) {
-        QTest::addRow("%dx%d", size.width(), size.height())
-            << QStringLiteral("between-two-sizes") << size;
-        QTest::addRow("short rider, %dx%d", size.width(), size.height())
-            << QStringLiteral("short-rider-large-wheels") << size;
-    }
-}
-void TestBoard::shouldFrameWhatAVignetteSpeaksOf()
-{
-    QFETCH(QString, demo);
-    QFETCH(QSize, size);
-    OpenBoard open(demo.toLatin1().constData());
-    QVERIFY(open.ready);
-    auto* rider = new RiderBoard(open.window.contentItem());
-    rider->setSize({640, 600});
-    rider->setSession(&open.session);
-    auto* vignette = new Vignette(open.window.contentItem());
-    vignette->setSize(size);
-    vignette->setLetters(size.height() / 8.0);
-    vignette->setBoard(rider);
-    const QRectF picture{QPointF(), QSizeF(size)};
-    const auto inside = [&](const Point& point) {
-        return picture.contains(vignette->drawingFit().toPx(point));
-    };
-    for (const Ridden which : {Ridden::Shown, Ridden::Beside}) {
-        const SideView& view = *rider->story().of(which);
-        const RiderSketch& on = *view.rider;
-        vignette->setKind(Vignette::BackAndArms);
-        const Point crown = on.head + Point(0.0, 0.07 * on.statureMm);
-        for (const Point& point :
-             {crown, on.shoulder, on.elbow, on.grip, on.hip, view.chosen.saddle->tail})
-            QVERIFY(inside(point));
-        vignette->setKind(Vignette::Knee);
-        for (const Point& point : {on.near.knee, on.near.ankle, on.near.toe, on.near.heel})
-            QVERIFY(inside(point));
-        vignette->setKind(Vignette::BarAgainstSaddle);
-        for (const Point& point : view.chosen.cockpit->bar.curve)
-            QVERIFY(inside(point));
-        QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
-        QVERIFY(inside(on.grip));
-        vignette->setKind(Vignette::ToeAndWheel);
-        const PlanPose& pose = rider->story().fromAbove(Ridden::Shown)->nearest;
-        const PlanView& plan = *rider->story().fromAbove(which);
-        for (const Point& point : shoeLine(plan, pose, Side::Right))
-            QVERIFY(inside(point));
-        for (const Point& point : wheelLine(plan, pose))
-            QVERIFY(inside(point) || point.x() > plan.wheel.axle.x() - 0.25 * plan.wheel.radiusMm);
-    }
-    // And fills it: the subject takes most of one side.
-    vignette->setKind(Vignette::BackAndArms);
-    const SideView::Bounds subject = vignette->subject();
-    const Point extent = vignette->drawingFit().pxPerMm * (subject.high - subject.low);
-    QVERIFY(extent.x() > 0.85 * size.width() || extent.y() > 0.85 * size.height());
 }
 
 int main(int argc, char** argv)

@@ -1,0 +1,207 @@
+// SPDX-License-Identifier: MIT
+//
+// The board turned to the rider and the pictures of its reasons. All expected numbers are derived:
+// from the contacts, the skeleton and the model asked directly.
+#include "window/open_board.h"
+
+#include "board/rider_board.h"
+#include "board/vignette.h"
+
+#include <QImage>
+
+#include <algorithm>
+#include <cmath>
+
+using namespace tripoise;
+
+namespace {
+
+constexpr double exact = 1e-6;
+
+} // namespace
+
+class TestRiderBoard : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldShowTheRiderOneBicycleAfterTheOther();
+    void shouldShowTheRiderAShoeNearTheWheel();
+    void shouldSkipABicycleThatIsNotKnown();
+    void shouldFrameWhatAVignetteSpeaksOf_data();
+    void shouldFrameWhatAVignetteSpeaksOf();
+};
+
+void TestRiderBoard::shouldShowTheRiderOneBicycleAfterTheOther()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    QCOMPARE(rider->choices().size(), 3);
+    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
+    const DrawingFit fit = rider->drawingFit();
+    QStringList titles{rider->title()};
+    rider->step(-1);
+    QCOMPARE(rider->which(), static_cast<int>(Ridden::Today));
+    titles << rider->title();
+    // Themselves on the contacts of today, solved as any other.
+    const CurrentBike& current = *open.session.fitting().current;
+    const Tried model = open.model(*contactsOf(current));
+    const SideView& today = *rider->story().of(Ridden::Today);
+    QVERIFY((today.rider->grip - Point(*current.gripReachMm, *current.gripHeightMm)).norm()
+            < exact);
+    const auto drawnUse =
+        std::find_if(model.uses.begin(), model.uses.end(),
+                     [&](const UsePosture& use) { return use.use == today.rider->use; });
+    QVERIFY(drawnUse != model.uses.end());
+    QVERIFY(std::abs((today.rider->angles[0].value - drawnUse->posture.trunk).deg()) < exact);
+    const QImage drawn = open.grab();
+    rider->step(1);
+    rider->step(1);
+    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
+    titles << rider->title();
+    QVERIFY(open.grab() != drawn);
+    rider->step(1); // there is no further one
+    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
+    rider->turnOver();
+    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
+    QCOMPARE(rider->drawingFit().origin, fit.origin);
+    QCOMPARE(rider->drawingFit().pxPerMm, fit.pxPerMm);
+    titles.removeDuplicates();
+    QCOMPARE(titles.size(), 3);
+
+    QCOMPARE(rider->reasons().size(), 3);
+    for (const QVariant& reason : rider->reasons()) {
+        const QString text = reason.value<RiderReason>().text;
+        QVERIFY(!text.isEmpty() && !text.contains(QLatin1Char('%')));
+    }
+    // The bar against the saddle, as set up.
+    const double drop = open.advised().setup.saddle.point().y() - open.advised().setup.grip.y();
+    const QString bar = rider->reasons().at(2).value<RiderReason>().text;
+    QVERIFY2(bar.contains(QString::number(std::lround(std::abs(drop)))), qPrintable(bar));
+}
+
+// With longer cranks the shoe of the demo's rider comes to the wheel; as it is, it keeps well
+// clear.
+void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    const auto kinds = [&] {
+        QList<int> told;
+        for (const QVariant& reason : rider->reasons())
+            told << reason.value<RiderReason>().kind;
+        return told;
+    };
+    const auto room = [&] {
+        return -open.session.solution()
+                    .advice.candidates[*open.session.shownCandidate()]
+                    .ride->toe->overlapMm;
+    };
+    const double doubt = open.session.solution().tables->handling.toe.checkRoomMm;
+    QVERIFY(room() > doubt);
+    QCOMPARE(kinds(),
+             QList<int>({Vignette::BackAndArms, Vignette::Knee, Vignette::BarAgainstSaddle}));
+
+    Fitting next = open.session.fitting();
+    next.stock.cranksMm = {195.0};
+    next.stock.fittedCrankMm.reset();
+    open.session.edit(std::move(next), QStringLiteral("cranks"));
+    QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
+    QVERIFY(room() < doubt);
+    QCOMPARE(kinds(), QList<int>({Vignette::BackAndArms, Vignette::ToeAndWheel,
+                                  Vignette::BarAgainstSaddle}));
+    const QString text = rider->reasons().at(1).value<RiderReason>().text;
+    QVERIFY2(
+        text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
+        qPrintable(text));
+    QVERIFY(std::abs(*rider->story().fromAbove(Ridden::Shown)->roomMm - room()) < exact);
+}
+
+void TestRiderBoard::shouldSkipABicycleThatIsNotKnown()
+{
+    OpenBoard open("one-frame-two-bikes");
+    QVERIFY(open.ready);
+    RiderBoard rider;
+    rider.setSize({640, 600});
+    rider.setSession(&open.session);
+    QCOMPARE(rider.choices().size(), 1);
+    rider.step(-1);
+    rider.step(1);
+    rider.setWhich(2);
+    QCOMPARE(rider.which(), static_cast<int>(Ridden::Shown));
+    QVERIFY(!rider.title().isEmpty() && !rider.reasons().isEmpty());
+}
+
+void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf_data()
+{
+    QTest::addColumn<QString>("demo");
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : {QSize(180, 160), QSize(290, 220), QSize(600, 420), QSize(160, 300)}) {
+        QTest::addRow("%dx%d", size.width(), size.height())
+            << QStringLiteral("between-two-sizes") << size;
+        QTest::addRow("short rider, %dx%d", size.width(), size.height())
+            << QStringLiteral("short-rider-large-wheels") << size;
+    }
+}
+void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf()
+{
+    QFETCH(QString, demo);
+    QFETCH(QSize, size);
+    OpenBoard open(demo.toLatin1().constData());
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    auto* vignette = new Vignette(open.window.contentItem());
+    vignette->setSize(size);
+    vignette->setLetters(size.height() / 8.0);
+    vignette->setBoard(rider);
+    const QRectF picture{QPointF(), QSizeF(size)};
+    const auto inside = [&](const Point& point) {
+        return picture.contains(vignette->drawingFit().toPx(point));
+    };
+    for (const Ridden which : {Ridden::Shown, Ridden::Beside}) {
+        const SideView& view = *rider->story().of(which);
+        const RiderSketch& on = *view.rider;
+        vignette->setKind(Vignette::BackAndArms);
+        const Point crown = on.head + Point(0.0, 0.07 * on.statureMm);
+        for (const Point& point :
+             {crown, on.shoulder, on.elbow, on.grip, on.hip, view.chosen.saddle->tail})
+            QVERIFY(inside(point));
+        vignette->setKind(Vignette::Knee);
+        for (const Point& point : {on.near.knee, on.near.ankle, on.near.toe, on.near.heel})
+            QVERIFY(inside(point));
+        vignette->setKind(Vignette::BarAgainstSaddle);
+        for (const Point& point : view.chosen.cockpit->bar.curve)
+            QVERIFY(inside(point));
+        QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
+        QVERIFY(inside(on.grip));
+        vignette->setKind(Vignette::ToeAndWheel);
+        const PlanPose& pose = rider->story().fromAbove(Ridden::Shown)->nearest;
+        const PlanView& plan = *rider->story().fromAbove(which);
+        for (const Point& point : shoeLine(plan, pose, Side::Right))
+            QVERIFY(inside(point));
+        for (const Point& point : wheelLine(plan, pose))
+            QVERIFY(inside(point) || point.x() > plan.wheel.axle.x() - 0.25 * plan.wheel.radiusMm);
+    }
+    // And fills it: the subject takes most of one side.
+    vignette->setKind(Vignette::BackAndArms);
+    const SideView::Bounds subject = vignette->subject();
+    const Point extent = vignette->drawingFit().pxPerMm * (subject.high - subject.low);
+    QVERIFY(extent.x() > 0.85 * size.width() || extent.y() > 0.85 * size.height());
+}
+
+int main(int argc, char** argv)
+{
+    const OwnFolders folders;
+    const QGuiApplication application(argc, argv);
+    TestRiderBoard test;
+    return QTest::qExec(&test, argc, argv);
+}
+
+#include "tst_rider_board.moc"
