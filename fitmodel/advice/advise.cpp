@@ -9,6 +9,9 @@
 #include <tuple>
 
 namespace tripoise {
+
+using namespace advice;
+
 namespace {
 
 class Decision {

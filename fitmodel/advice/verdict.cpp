@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::advice {
 namespace {
 
 constexpr double leastGainTold = 0.01; // points; a smaller difference decides nothing
@@ -128,4 +128,4 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
     return verdict;
 }
 
-} // namespace tripoise
+} // namespace tripoise::advice

@@ -5,7 +5,7 @@
 
 #include "advice/advise.h"
 
-namespace tripoise {
+namespace tripoise::advice {
 
 /// `candidates` in rank order, the first with a set-up; `searches` one a size of `prepared`, asked
 /// again under other weights.
@@ -13,4 +13,4 @@ namespace tripoise {
                                 std::vector<SizeSearch>& searches, const Prepared& prepared,
                                 const Tables& tables);
 
-} // namespace tripoise
+} // namespace tripoise::advice

@@ -7,7 +7,7 @@
 #include <limits>
 #include <set>
 
-namespace tripoise {
+namespace tripoise::advice {
 namespace {
 
 /// The box with its stems replaced by all that are made, for every bar in it.
@@ -94,4 +94,4 @@ std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
     return part;
 }
 
-} // namespace tripoise
+} // namespace tripoise::advice

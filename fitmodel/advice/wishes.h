@@ -5,7 +5,7 @@
 
 #include "advice/advise.h"
 
-namespace tripoise {
+namespace tripoise::advice {
 
 /// Back from the target grip over the stems and spacers one would rather use, on the head angle and
 /// bar of an advised set-up.
@@ -17,4 +17,4 @@ namespace tripoise {
 partWorthBuying(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
                 const Riding& riding, const Stock& stock, const Tables& tables);
 
-} // namespace tripoise
+} // namespace tripoise::advice

@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr std::size_t mostProblems = 500;
@@ -279,4 +279,4 @@ void Fields::keepUnknown(std::vector<KeptJson>& kept) const
             kept.push_back({pathOf(name), compact(value)});
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

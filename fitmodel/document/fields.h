@@ -14,7 +14,7 @@
 #include <string_view>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::document {
 
 /// How much a document must hold.
 enum class Demand {
@@ -126,4 +126,4 @@ private:
     std::vector<std::string_view> m_known; // names in the source, so they last
 };
 
-} // namespace tripoise
+} // namespace tripoise::document

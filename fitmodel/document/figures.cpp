@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "document/figures.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 double figure(Fields& fields, std::string_view key)
 {
@@ -45,4 +45,4 @@ Range range(Fields& fields, std::string_view key)
     return {ends[0], ends[1]};
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

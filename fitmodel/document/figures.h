@@ -9,7 +9,7 @@
 
 #include <limits>
 
-namespace tripoise {
+namespace tripoise::document {
 
 inline constexpr double largest = std::numeric_limits<double>::max();
 inline constexpr Limits anyNumber{-largest, largest, ""};
@@ -36,4 +36,4 @@ void readParts(Fields file, Tables& tables);
 void readSegments(Fields file, SegmentTable& to);
 void readHandling(Fields file, HandlingTables& to);
 
-} // namespace tripoise
+} // namespace tripoise::document

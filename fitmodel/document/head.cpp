@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::document {
 
 Head readHead(Fields& root, std::string_view format, int newestVersion)
 {
@@ -44,4 +44,4 @@ Head readHead(Fields& root, std::string_view format, int newestVersion)
     return newer ? Head::Newer : Head::Readable;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -5,7 +5,7 @@
 
 #include "document/fields.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 enum class Head {
     Readable, ///< of this kind and a known version, or it is reported that this is not said
@@ -16,4 +16,4 @@ enum class Head {
 /// Reports what is wrong with `format` and `version`.
 [[nodiscard]] Head readHead(Fields& root, std::string_view format, int newestVersion);
 
-} // namespace tripoise
+} // namespace tripoise::document

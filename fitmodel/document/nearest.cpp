@@ -5,7 +5,7 @@
 #include <numeric>
 #include <utility>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 // A name longer than any of ours is compared by its beginning.
@@ -60,4 +60,4 @@ std::vector<std::string> nearestOf(std::string_view name, std::span<const std::s
     return names;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::document {
 
 /// The known names, nearest first; equal distances keep their order.
 [[nodiscard]] std::vector<std::string> byNearness(std::string_view name,
@@ -19,4 +19,4 @@ namespace tripoise {
 [[nodiscard]] std::vector<std::string> nearestOf(std::string_view name,
                                                  std::span<const std::string_view> known);
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -3,7 +3,7 @@
 
 #include "document/plausible.h"
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 // Of what no fitting holds: as wide as the rest, common practice, no source.
@@ -75,4 +75,4 @@ Range plausibleOf(Column column)
     return {limits.low, limits.high};
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -4,9 +4,9 @@
 #include "base/range.h"
 #include "frame/columns.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 /// What can be believed of a column, by `plausible.h`.
 [[nodiscard]] Range plausibleOf(Column column);
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -3,7 +3,7 @@
 
 #include <charconv>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 /// The key or index between two slashes of a JSON pointer, as it was.
@@ -62,4 +62,4 @@ void putBack(Json& root, const KeptJson& piece)
                                                                   std::move(value));
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

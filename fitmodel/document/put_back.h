@@ -6,9 +6,9 @@
 #include "document/fitting.h"
 #include "document/json_text.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 /// Adds a kept piece at its place; one whose place is gone is dropped.
 void putBack(Json& root, const KeptJson& piece);
 
-} // namespace tripoise
+} // namespace tripoise::document

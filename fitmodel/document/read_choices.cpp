@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr Limits factorLimits{weightFactorRange.low, weightFactorRange.high, ""};
@@ -81,4 +81,4 @@ Choices readChoices(Fields fields, Kept& kept)
     return choices;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

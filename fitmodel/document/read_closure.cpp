@@ -7,6 +7,9 @@
 #include "document/table_file.h"
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 void readOrdinary(Fields fields, const FrameDefaults& defaults, Ordinary& to)

@@ -4,7 +4,7 @@
 #include "document/figures.h"
 #include "document/sections.h"
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr std::size_t longestRuleName = 40;
@@ -140,4 +140,4 @@ void readComfort(Fields file, ComfortTable& comfort)
     }
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -11,6 +11,9 @@
 #include <set>
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 constexpr std::string_view formatName = "tripoise.fitting";

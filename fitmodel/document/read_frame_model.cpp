@@ -6,6 +6,9 @@
 #include "document/sections.h"
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 constexpr std::string_view formatName = "tripoise.frame";

@@ -7,7 +7,7 @@
 #include <map>
 #include <utility>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr Count frameCount{1, mostFrames};
@@ -175,4 +175,4 @@ std::vector<FrameSize> readFrames(Fields& fields, std::string_view key, Kept& ke
     return frames;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

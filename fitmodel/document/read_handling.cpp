@@ -4,7 +4,7 @@
 #include "document/figures.h"
 #include "document/words.h"
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr double mm3PerM3 = 1e9;
@@ -118,4 +118,4 @@ void readHandling(Fields file, HandlingTables& to)
         to.tyresMm = tyres->numbers("widths_mm", anyCount, anyNumber);
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

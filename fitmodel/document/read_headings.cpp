@@ -10,6 +10,9 @@
 #include <algorithm>
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 constexpr std::pair<std::string_view, PrintUnit> unitKeys[] = {

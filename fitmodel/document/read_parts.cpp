@@ -3,7 +3,7 @@
 // assets/parts.json
 #include "document/figures.h"
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 void readFrameDefaults(Fields frame, FrameDefaults& to)
@@ -100,4 +100,4 @@ void readParts(Fields file, Tables& tables)
         tables.marketStems = stemsOf(*market);
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -8,7 +8,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr std::size_t mostReadings = 20;
@@ -273,4 +273,4 @@ CurrentBike readCurrent(Fields fields, Kept& kept)
     return current;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

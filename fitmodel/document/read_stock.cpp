@@ -4,7 +4,7 @@
 #include "document/plausible.h"
 #include "document/sections.h"
 
-namespace tripoise {
+namespace tripoise::document {
 namespace {
 
 constexpr Count stemCount{1, mostStems};
@@ -95,4 +95,4 @@ Stock readStock(Fields fields)
     return stock;
 }
 
-} // namespace tripoise
+} // namespace tripoise::document

@@ -6,6 +6,9 @@
 #include "document/table_file.h"
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 Population populationFrom(Fields& group)

@@ -7,7 +7,7 @@
 #include "advice/tables.h"
 #include "document/fields.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 using Kept = std::vector<KeptJson>;
 
@@ -30,4 +30,4 @@ inline constexpr auto useWords = [] {
     return words;
 }();
 
-} // namespace tripoise
+} // namespace tripoise::document

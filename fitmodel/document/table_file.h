@@ -5,7 +5,7 @@
 
 #include "document/fields.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 /// A file's outermost object, or what is wrong with it under the file's name.
 class TableFile {
@@ -40,4 +40,4 @@ private:
     bool m_readable = false;
 };
 
-} // namespace tripoise
+} // namespace tripoise::document

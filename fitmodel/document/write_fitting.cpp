@@ -11,6 +11,9 @@
 #include <cmath>
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 /// Degrees that read back as exactly this angle; the shortest of those near by.

@@ -5,6 +5,9 @@
 #include "document/write_json.h"
 
 namespace tripoise {
+
+using namespace document;
+
 namespace {
 
 Json geometryJson(const Geometry& geometry)
@@ -70,7 +73,7 @@ Json postJson(const Post& post)
 
 } // namespace
 
-Json frameJson(const FrameSize& frame)
+Json document::frameJson(const FrameSize& frame)
 {
     Json json = Json::object();
     putText(json, "model", frame.model);

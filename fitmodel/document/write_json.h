@@ -7,7 +7,7 @@
 #include "document/words.h"
 #include "frame/geometry.h"
 
-namespace tripoise {
+namespace tripoise::document {
 
 inline constexpr int indentOfDocuments = 2;
 
@@ -55,4 +55,4 @@ inline Json numbers(const std::vector<double>& values)
 /// A frame as it stands in a fitting and in a frame model's file.
 [[nodiscard]] Json frameJson(const FrameSize& frame);
 
-} // namespace tripoise
+} // namespace tripoise::document

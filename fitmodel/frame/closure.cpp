@@ -10,6 +10,9 @@
 #include <cmath>
 
 namespace tripoise {
+
+using namespace frame;
+
 namespace {
 
 /// What a size is described by, given or not.

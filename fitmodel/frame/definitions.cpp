@@ -7,7 +7,7 @@
 #include <array>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::frame {
 namespace {
 
 struct Alternative {
@@ -289,4 +289,4 @@ Definitions defined(const GeometryTable& geometry, const ClosureTable& table,
     return chooser.take();
 }
 
-} // namespace tripoise
+} // namespace tripoise::frame

@@ -12,7 +12,7 @@
 #include "frame/closure.h"
 #include "frame/size_rows.h"
 
-namespace tripoise {
+namespace tripoise::frame {
 
 struct Definitions {
     GeometryTable geometry; ///< with the columns as they are meant
@@ -24,4 +24,4 @@ struct Definitions {
 [[nodiscard]] Definitions defined(const GeometryTable& geometry, const ClosureTable& table,
                                   const CloseOptions& options);
 
-} // namespace tripoise
+} // namespace tripoise::frame

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::frame {
 namespace {
 
 constexpr std::size_t mostFaults = 3; // of one size; beyond, the table is not to be mended
@@ -129,4 +129,4 @@ FaultSearch findFaults(std::vector<Claim> claims, const std::vector<Observation>
     }
 }
 
-} // namespace tripoise
+} // namespace tripoise::frame

@@ -15,7 +15,7 @@
 
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::frame {
 
 /// A row that may be at fault, and what the run expects of it.
 struct Claim {
@@ -42,4 +42,4 @@ struct FaultSearch {
                                      const std::vector<Observation>& beyondDoubt,
                                      const ClosureTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::frame

@@ -5,7 +5,7 @@
 #include <cmath>
 #include <numeric>
 
-namespace tripoise {
+namespace tripoise::frame {
 namespace {
 
 constexpr double leastStep = 0.25; // of the mean step
@@ -101,4 +101,4 @@ std::vector<double> placesOf(const std::vector<std::string>& sizes)
     return even ? places : oneByOne(places.size());
 }
 
-} // namespace tripoise
+} // namespace tripoise::frame

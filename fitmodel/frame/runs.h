@@ -13,7 +13,7 @@
 #include <string>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::frame {
 
 struct RunPoint {
     double place = 0.0; ///< along the run, neighbours about 1 apart
@@ -39,4 +39,4 @@ struct Expected {
 /// one.
 [[nodiscard]] std::vector<double> placesOf(const std::vector<std::string>& sizes);
 
-} // namespace tripoise
+} // namespace tripoise::frame

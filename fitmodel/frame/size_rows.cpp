@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::frame {
 namespace {
 
 constexpr double tyreSdMm = 3.0; // a nominal width against the inflated tyre on its rim
@@ -157,4 +157,4 @@ std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& 
     return all;
 }
 
-} // namespace tripoise
+} // namespace tripoise::frame

@@ -11,7 +11,7 @@
 #include "frame/closure_table.h"
 #include "frame/geometry_table.h"
 
-namespace tripoise {
+namespace tripoise::frame {
 
 struct SizeRows {
     std::vector<Observation> claims;      ///< one for each entry that has an equation
@@ -28,4 +28,4 @@ enum class Rounding { AsPrinted, Coarse };
 [[nodiscard]] std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& table,
                                            Rounding rounding);
 
-} // namespace tripoise
+} // namespace tripoise::frame

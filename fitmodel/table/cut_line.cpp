@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::table {
 
 Cells cutAt(std::string_view line, std::string_view sign)
 {
@@ -92,4 +92,4 @@ Cells tokensOf(std::string_view line)
     return tokens;
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -7,7 +7,7 @@
 #include <string_view>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 using Cells = std::vector<std::string>;
 
@@ -21,4 +21,4 @@ using Cells = std::vector<std::string>;
 /// "|---|:--:|", "+----+", "=====" : a line that is drawn.
 [[nodiscard]] bool isDrawn(std::string_view line);
 
-} // namespace tripoise
+} // namespace tripoise::table

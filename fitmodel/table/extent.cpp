@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <map>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 constexpr double sameHeadings = 0.6; // of the best line's, in the heading line of another table
@@ -227,4 +227,4 @@ Extent extentOf(const Grid& grid, const HeadingTable& table)
     return Finder(grid, table).take();
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

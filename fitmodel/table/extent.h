@@ -10,7 +10,7 @@
 
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 struct Extent {
     std::vector<std::vector<HeadingRead>> reads; ///< of every cell
@@ -29,4 +29,4 @@ struct Extent {
 
 [[nodiscard]] Extent extentOf(const Grid& grid, const HeadingTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -8,7 +8,7 @@
 #include <map>
 #include <optional>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 std::string smallLetters(std::string_view text)
@@ -325,4 +325,4 @@ Grid gridOf(const std::vector<PlainLine>& lines, const HeadingTable& table)
     return best;
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -13,7 +13,7 @@
 #include <string_view>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 struct PlainLine {
     std::size_t number = 0; ///< counted from 1
@@ -36,4 +36,4 @@ enum class CellKind { Blank, Number, Missing, Heading, Unit, Text };
 
 [[nodiscard]] Grid gridOf(const std::vector<PlainLine>& lines, const HeadingTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -9,7 +9,7 @@
 #include <cmath>
 #include <limits>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 constexpr std::array lengthUnits{PrintUnit::Millimetre, PrintUnit::Centimetre, PrintUnit::Inch,
@@ -367,4 +367,4 @@ PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& tab
                       : lengthUnits[static_cast<std::size_t>(most - votes.begin())];
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -16,7 +16,7 @@
 #include <string>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 /// The cells of one lane by size; empty where there is none.
 struct LaneTexts {
@@ -51,4 +51,4 @@ struct LaneValues {
 /// The unit most lanes of lengths are plausible in.
 [[nodiscard]] PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::table

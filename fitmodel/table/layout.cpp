@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 constexpr std::size_t longestTitle = 60;
@@ -29,7 +29,7 @@ public:
         findModel(sheet);
     }
 
-    Layout take() { return std::move(m_layout); }
+    GridLayout take() { return std::move(m_layout); }
 
 private:
     /// Whether a line of the sheet has a heading.
@@ -324,14 +324,14 @@ private:
     std::vector<Place> m_places;
     std::vector<std::size_t> m_values;
     std::optional<std::size_t> m_sizeLine;
-    Layout m_layout;
+    GridLayout m_layout;
 };
 
 } // namespace
 
-Layout layoutOf(const Grid& grid, const HeadingTable& table)
+GridLayout layoutOf(const Grid& grid, const HeadingTable& table)
 {
     return Layouter(grid, table).take();
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 /// One column of the geometry, whichever way it lies in the grid.
 struct Lane {
@@ -22,7 +22,7 @@ struct Lane {
     std::vector<std::optional<CellPlace>> cells; ///< by size
 };
 
-struct Layout {
+struct GridLayout {
     bool sizesDown = false;
     std::vector<std::string> sizes;
     std::vector<std::optional<CellPlace>> sizeCells;
@@ -35,6 +35,6 @@ struct Layout {
     bool sizesNamed = false;
 };
 
-[[nodiscard]] Layout layoutOf(const Grid& grid, const HeadingTable& table);
+[[nodiscard]] GridLayout layoutOf(const Grid& grid, const HeadingTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::table

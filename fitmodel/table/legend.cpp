@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::table {
 
 PrintUnit statedIn(std::string_view text, const HeadingTable& table)
 {
@@ -76,4 +76,4 @@ bool Legend::takeOne(std::string_view text, const HeadingTable& table)
     return true;
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -10,7 +10,7 @@
 #include <string>
 #include <string_view>
 
-namespace tripoise {
+namespace tripoise::table {
 
 [[nodiscard]] constexpr bool isLength(PrintUnit unit)
 {
@@ -37,4 +37,4 @@ private:
     std::map<std::string, HeadingRead> m_named;
 };
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 bool holds(std::string_view text, std::string_view small)
@@ -71,4 +71,4 @@ std::variant<std::vector<PlainLine>, Problem> plainLinesOf(std::string_view byte
     return plain;
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -10,8 +10,8 @@
 #include <variant>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 
 [[nodiscard]] std::variant<std::vector<PlainLine>, Problem> plainLinesOf(std::string_view bytes);
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -10,6 +10,9 @@
 #include <algorithm>
 
 namespace tripoise {
+
+using namespace table;
+
 namespace {
 
 constexpr std::size_t longestShown = 60;
@@ -373,7 +376,7 @@ private:
     const HeadingTable& m_table;
     const std::vector<Assignment>& m_assignments;
     Grid m_grid;
-    Layout m_layout;
+    GridLayout m_layout;
     std::vector<LaneValues> m_values;
     ReadTable m_result;
 };

@@ -8,7 +8,7 @@
 #include <algorithm>
 #include <optional>
 
-namespace tripoise {
+namespace tripoise::table {
 
 struct CellPlace {
     std::size_t row = 0;
@@ -53,4 +53,4 @@ private:
     std::size_t m_widest = 0;
 };
 
-} // namespace tripoise
+} // namespace tripoise::table

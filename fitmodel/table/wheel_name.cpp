@@ -5,7 +5,7 @@
 #include <string>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::table {
 namespace {
 
 constexpr std::size_t longestName = 40;
@@ -83,4 +83,4 @@ WheelName wheelNamed(std::string_view cell, bool tyreAsked, const HeadingTable& 
                    : WheelName{rimOf(parts[0], table), widthOf(parts[1], table)};
 }
 
-} // namespace tripoise
+} // namespace tripoise::table

@@ -8,7 +8,7 @@
 #include <optional>
 #include <string_view>
 
-namespace tripoise {
+namespace tripoise::table {
 
 struct WheelName {
     std::optional<double> beadSeatMm;
@@ -19,4 +19,4 @@ struct WheelName {
 [[nodiscard]] WheelName wheelNamed(std::string_view cell, bool tyreAsked,
                                    const HeadingTable& table);
 
-} // namespace tripoise
+} // namespace tripoise::table

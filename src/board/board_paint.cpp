@@ -51,7 +51,7 @@ void Board::paint(QPainter* painter)
     if (const Stamp now = stamp(); std::exchange(m_begun, std::nullopt) != now)
         m_painter.paint(paintOrder(now));
     painter->drawImage(QPointF(), m_painter.finished());
-    const Layout& layout = m_painter.order().layout;
+    const DrawingLayout& layout = m_painter.order().layout;
     m_spots = spotsOf(layout);
     m_leftOutBox = layout.moreLeadersBox;
     m_leftOut = layout.leftOut;

@@ -73,9 +73,9 @@ void SideViewPainter::run()
 void SideViewPainter::paint()
 {
     const auto& [size, ratio, theme, view, layout, options] = m_order;
-    const auto canvasOn = [&](QPainter& painter) {
+    const auto canvasOn = [this](QPainter& painter) {
         painter.setRenderHint(QPainter::Antialiasing);
-        return Canvas{painter, theme, layout.fit, layout.steps};
+        return Canvas{painter, m_order.theme, m_order.layout.fit, m_order.layout.steps};
     };
     const Behind of = behind();
     if (m_behindOf != of) {

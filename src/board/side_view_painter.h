@@ -24,7 +24,7 @@ struct PaintOrder {
     double ratio = 1.0; ///< screen pixels by px
     Theme theme;
     SideView view; ///< drawn
-    Layout layout;
+    DrawingLayout layout;
     DrawingOptions options;
 };
 

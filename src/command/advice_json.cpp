@@ -11,7 +11,7 @@
 
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::command {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -287,4 +287,4 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
     return json.dump(2) + "\n";
 }
 
-} // namespace tripoise
+} // namespace tripoise::command

@@ -6,10 +6,10 @@
 
 #include <string>
 
-namespace tripoise {
+namespace tripoise::command {
 
 /// The decision as a JSON document; fields whose computation does not exist yet are absent.
 [[nodiscard]] std::string adviceJson(const Fitting& fitting, const Advice& advice,
                                      const Prepared& prepared);
 
-} // namespace tripoise
+} // namespace tripoise::command

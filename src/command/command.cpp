@@ -17,6 +17,9 @@
 #include <optional>
 
 namespace tripoise {
+
+using namespace command;
+
 namespace {
 
 QString usage()

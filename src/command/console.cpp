@@ -8,7 +8,7 @@
 #include <QFile>
 #include <QFileInfo>
 
-namespace tripoise {
+namespace tripoise::command {
 namespace {
 
 Problem notReadable(const QString& why, const std::string& wanted)
@@ -66,4 +66,4 @@ std::variant<std::string, Problem> bytesOf(const QString& path, const std::strin
     return file.read(mostBytes + 1).toStdString();
 }
 
-} // namespace tripoise
+} // namespace tripoise::command

@@ -11,7 +11,7 @@
 #include <string>
 #include <variant>
 
-namespace tripoise {
+namespace tripoise::command {
 
 /// Whether all of it was written.
 bool say(FILE* stream, const std::string& text);
@@ -25,4 +25,4 @@ void report(const QString& file, const Problems& problems);
 [[nodiscard]] std::variant<std::string, Problem> bytesOf(const QString& path,
                                                          const std::string& wanted = {});
 
-} // namespace tripoise
+} // namespace tripoise::command

@@ -10,7 +10,7 @@
 #include <array>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::command {
 namespace {
 
 using Json = nlohmann::ordered_json;
@@ -158,4 +158,4 @@ std::string tableText(const ReadTable& read, TableFormat format)
     return closedTableText(read, closed).toStdString();
 }
 
-} // namespace tripoise
+} // namespace tripoise::command

@@ -10,7 +10,7 @@
 #include <optional>
 #include <string>
 
-namespace tripoise {
+namespace tripoise::command {
 
 enum class TableFormat { Text, Json, Csv };
 
@@ -19,4 +19,4 @@ enum class TableFormat { Text, Json, Csv };
 
 [[nodiscard]] std::string tableText(const ReadTable& read, TableFormat format);
 
-} // namespace tripoise
+} // namespace tripoise::command

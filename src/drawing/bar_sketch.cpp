@@ -7,7 +7,7 @@
 
 #include <algorithm>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 using Line = std::vector<Point>;
@@ -107,4 +107,4 @@ BarSketch sketchBar(const Bar& bar, const Point& clamp, const PartDefaults& defa
     return sketch;
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

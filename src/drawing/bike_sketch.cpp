@@ -8,7 +8,7 @@
 #include <cmath>
 #include <map>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 namespace draw = proportions;
@@ -213,4 +213,4 @@ std::vector<double> spacerPieces(const std::vector<double>& pieces, double total
     return found->second;
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

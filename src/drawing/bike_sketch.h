@@ -5,7 +5,7 @@
 
 #include "drawing/side_view.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Without a set-up, the bare frame with its wheels.
 [[nodiscard]] BikeSketch sketchBike(const PreparedSize& size, const Setup* setup,
@@ -20,4 +20,4 @@ namespace tripoise {
 /// Fewest pieces that make a total, largest first; the total as one piece where none do.
 [[nodiscard]] std::vector<double> spacerPieces(const std::vector<double>& pieces, double totalMm);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

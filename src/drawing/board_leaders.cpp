@@ -5,7 +5,7 @@
 #include <array>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 /// What a rider feels first; the parts that bring it about last.
@@ -29,7 +29,7 @@ bool ofSaddle(const Leader& leader)
 
 class Column {
 public:
-    Column(Layout& layout, const SideView& view, const Clearance& clearance)
+    Column(DrawingLayout& layout, const SideView& view, const Clearance& clearance)
         : m_layout(layout), m_view(view), m_clearance(clearance), m_small(layout.steps.small),
           m_row(rowPitch * layout.steps.small)
     {
@@ -190,7 +190,7 @@ private:
         return wheelCentre() + wheelRadius() * QPointF(ahead.x(), -ahead.y());
     }
 
-    Layout& m_layout;
+    DrawingLayout& m_layout;
     const SideView& m_view;
     const Clearance& m_clearance;
     double m_small;
@@ -199,7 +199,7 @@ private:
 
 /// Behind the saddle: level with it if that is clear, else higher or lower, there also up to the
 /// board's edge.
-std::optional<LeaderPlace> behindSaddle(LeaderPlace place, const Layout& layout,
+std::optional<LeaderPlace> behindSaddle(LeaderPlace place, const DrawingLayout& layout,
                                         const Clearance& clearance)
 {
     const double small = layout.steps.small;
@@ -230,7 +230,7 @@ std::optional<LeaderPlace> behindSaddle(LeaderPlace place, const Layout& layout,
 
 /// Heading and count for leaders of the saddle where the column has none; without room for those,
 /// there are no leaders.
-bool placeSaddleAlone(Layout& layout, const SideView& view, const Clearance& clearance)
+bool placeSaddleAlone(DrawingLayout& layout, const SideView& view, const Clearance& clearance)
 {
     const double row = rowPitch * layout.steps.small;
     const auto widthIn = [&layout](const QString& text, QFont::Weight weight) {
@@ -256,7 +256,7 @@ bool placeSaddleAlone(Layout& layout, const SideView& view, const Clearance& cle
 
 } // namespace
 
-void placeLeadersOnBoard(Layout& layout, const SideView& view, Clearance& clearance)
+void placeLeadersOnBoard(DrawingLayout& layout, const SideView& view, Clearance& clearance)
 {
     std::vector<Leader> column;
     std::vector<Leader> saddle;
@@ -301,4 +301,4 @@ void placeLeadersOnBoard(Layout& layout, const SideView& view, Clearance& cleara
     clearance.take(layout.moreLeadersBox);
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

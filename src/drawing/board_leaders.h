@@ -8,9 +8,9 @@
 #include "drawing/clearance.h"
 #include "drawing/layout.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// The layout must have its fit, the clearance all that is drawn.
-void placeLeadersOnBoard(Layout& layout, const SideView& view, Clearance& clearance);
+void placeLeadersOnBoard(DrawingLayout& layout, const SideView& view, Clearance& clearance);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -8,6 +8,9 @@
 #include <cmath>
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 // One scale of letters and lines, at the size of an ordinary picture; smaller areas keep letters

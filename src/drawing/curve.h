@@ -7,7 +7,7 @@
 
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Unit vector a quarter turn to the left of a vector; the x axis for a vector without length.
 [[nodiscard]] inline Point leftOf(const Point& vector)
@@ -49,4 +49,4 @@ inline void curveTo(std::vector<Point>& line, const Point& first, const Point& s
     return loop;
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

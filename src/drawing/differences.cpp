@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 class Differences {
@@ -83,4 +83,4 @@ std::vector<Leader> differencesOf(const BikeSketch& chosen, const BikeSketch& ot
     return Differences(chosen, other, offset).take();
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

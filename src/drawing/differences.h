@@ -5,10 +5,10 @@
 
 #include "drawing/side_view.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Highest first. `offset` is where the other stands, in the chosen one's axes.
 [[nodiscard]] std::vector<Leader> differencesOf(const BikeSketch& chosen, const BikeSketch& other,
                                                 const Point& offset);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -3,7 +3,7 @@
 
 #include "drawing/joint_labels.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 constexpr double weightOfLine = 8.0;
@@ -113,4 +113,4 @@ void avoidDrawn(Clearance& clearance, const SideView& view, const DrawingFit& fi
         strokes.handle(view.chosen.saddle->point);
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

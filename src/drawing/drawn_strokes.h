@@ -8,11 +8,11 @@
 #include "drawing/options.h"
 #include "drawing/side_view.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Adds what is drawn of a view. A board, which is small, lets words stand inside a wheel; a sheet
 /// does not.
 void avoidDrawn(Clearance& clearance, const SideView& view, const DrawingFit& fit,
                 const Layers& layers, bool onBoard);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

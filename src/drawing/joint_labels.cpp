@@ -10,7 +10,7 @@
 #include <cmath>
 #include <limits>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 /// A distance of a label from its joint, in radii of its arc, and what it costs.
@@ -63,7 +63,8 @@ QString textOf(const JointAngle& angle, LabelForm form)
 
 class Placer {
 public:
-    Placer(const Layout& layout, const SideView& view, bool onBoard, const Clearance& clearance)
+    Placer(const DrawingLayout& layout, const SideView& view, bool onBoard,
+           const Clearance& clearance)
         : m_layout(layout), m_steps(layout.steps), m_onBoard(onBoard), m_clearance(clearance)
     {
         const SideView::Bounds bounds = view.bounds();
@@ -231,7 +232,7 @@ private:
         return tie;
     }
 
-    const Layout& m_layout;
+    const DrawingLayout& m_layout;
     const Steps& m_steps;
     bool m_onBoard;
     const Clearance& m_clearance;
@@ -256,7 +257,7 @@ double signWidth(const JointAngle& angle, const Steps& steps, bool onBoard)
     return angle.comfortable() && !onBoard ? 0.0 : 1.4 * steps.body;
 }
 
-void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options,
+void placeJointLabels(DrawingLayout& layout, const SideView& view, const DrawingOptions& options,
                       Clearance& clearance)
 {
     if (!view.rider)
@@ -284,4 +285,4 @@ void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions
     }
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

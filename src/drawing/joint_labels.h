@@ -8,7 +8,7 @@
 #include "drawing/clearance.h"
 #include "drawing/layout.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Radius an angle is drawn with, mm.
 [[nodiscard]] double arcRadiusMm(Joint joint);
@@ -19,7 +19,7 @@ namespace tripoise {
 
 /// Fills in a place for each joint angle of the rider, and takes it from what is clear. The layout
 /// must have its fit.
-void placeJointLabels(Layout& layout, const SideView& view, const DrawingOptions& options,
+void placeJointLabels(DrawingLayout& layout, const SideView& view, const DrawingOptions& options,
                       Clearance& clearance);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

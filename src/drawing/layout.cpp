@@ -11,6 +11,9 @@
 #include <algorithm>
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 constexpr double marginShare = 0.03; // of the area's shorter side
@@ -49,7 +52,7 @@ QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, Blo
     return {width, (lines + 0.7) * block.rowHeight};
 }
 
-void placeTitle(Layout& layout, const DrawingText& text)
+void placeTitle(DrawingLayout& layout, const DrawingText& text)
 {
     QRectF& sheet = layout.sheet;
     double y = sheet.top();
@@ -92,7 +95,7 @@ DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds)
     return fit;
 }
 
-ScalePlace placeScale(const Layout& layout, const SideView& view)
+ScalePlace placeScale(const DrawingLayout& layout, const SideView& view)
 {
     const double small = layout.steps.small;
     const double length = roundLength(layout.fit.pxPerMm, 0.3 * layout.scene.width());
@@ -105,7 +108,7 @@ ScalePlace placeScale(const Layout& layout, const SideView& view)
     return place;
 }
 
-std::vector<LabelSpot> spotsOf(const Layout& layout)
+std::vector<LabelSpot> spotsOf(const DrawingLayout& layout)
 {
     std::vector<LabelSpot> spots;
     for (const JointLabelPlace& place : layout.jointLabels)
@@ -113,12 +116,12 @@ std::vector<LabelSpot> spotsOf(const Layout& layout)
     return spots;
 }
 
-Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
-              const DrawingOptions& options)
+DrawingLayout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
+                     const DrawingOptions& options)
 {
     if (!options.furniture)
         return layOutBoard(area, view, options);
-    Layout layout;
+    DrawingLayout layout;
     layout.steps = stepsFor(area.size());
     layout.words = area.width() >= leastReadableWidth && area.height() >= leastReadableHeight;
     const double margin =

@@ -72,7 +72,7 @@ struct PulledPlace {
 inline constexpr double legendSample = 3.0;
 inline constexpr double rowPitch = 1.55;
 
-struct Layout {
+struct DrawingLayout {
     Steps steps;
     bool words = true; ///< false where the area is too small to read in
     QRectF sheet;      ///< inside the margins
@@ -94,15 +94,15 @@ struct Layout {
 };
 
 /// Where joint labels stand, for the next layout to keep them there.
-[[nodiscard]] std::vector<LabelSpot> spotsOf(const Layout& layout);
+[[nodiscard]] std::vector<LabelSpot> spotsOf(const DrawingLayout& layout);
 
-[[nodiscard]] Layout layOut(const QRectF& area, const SideView& view, const DrawingText& text,
-                            const DrawingOptions& options = {});
+[[nodiscard]] DrawingLayout layOut(const QRectF& area, const SideView& view,
+                                   const DrawingText& text, const DrawingOptions& options = {});
 
 /// The whole drawing as large as a rectangle holds it, standing on its floor.
 [[nodiscard]] DrawingFit fitInto(const QRectF& scene, const SideView::Bounds& bounds);
 
 /// A length to read off the drawing, under the ground.
-[[nodiscard]] ScalePlace placeScale(const Layout& layout, const SideView& view);
+[[nodiscard]] ScalePlace placeScale(const DrawingLayout& layout, const SideView& view);
 
 } // namespace tripoise

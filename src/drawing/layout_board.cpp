@@ -9,7 +9,7 @@
 #include <algorithm>
 #include <array>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 // In letters' heights: less than this is a picture without words.
@@ -30,7 +30,7 @@ constexpr double costOfPlace = 0.08;
 constexpr double goodPlace = 12.0;
 
 /// In lines from left to right; as much of the first as leaves few enough lines.
-void placeLegend(Layout& layout, const SideView& view, const DrawingOptions& options)
+void placeLegend(DrawingLayout& layout, const SideView& view, const DrawingOptions& options)
 {
     const double small = layout.steps.small;
     const QFont font = fontOf(small);
@@ -69,7 +69,8 @@ bool tellsLeaders(const SideView& view, const Layers& layers)
 }
 
 /// The scale under the ground, if there is room; no other words there.
-void standOnGround(Layout& layout, const SideView& view, const Layers& layers, Clearance& clearance)
+void standOnGround(DrawingLayout& layout, const SideView& view, const Layers& layers,
+                   Clearance& clearance)
 {
     const double small = layout.steps.small;
     if (!layers.dimensions && layout.sheet.height() > scaleFrom * small) {
@@ -85,7 +86,7 @@ void standOnGround(Layout& layout, const SideView& view, const Layers& layers, C
 }
 
 /// The words of a drawing whose fit is known.
-void write(Layout& layout, const SideView& view, const DrawingOptions& options)
+void write(DrawingLayout& layout, const SideView& view, const DrawingOptions& options)
 {
     const Layers& layers = options.layers;
     Clearance clearance(layout.sheet);
@@ -117,7 +118,7 @@ DrawingFit fitAs(const QRectF& scene, const SideView::Bounds& bounds, double sha
 }
 
 /// What of the words found no room, as a cost.
-double untold(const Layout& layout, const SideView& view, const Layers& layers)
+double untold(const DrawingLayout& layout, const SideView& view, const Layers& layers)
 {
     double cost = 0.0;
     if (tellsLeaders(view, layers)) {
@@ -134,9 +135,9 @@ double untold(const Layout& layout, const SideView& view, const Layers& layers)
 
 } // namespace
 
-Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOptions& options)
+DrawingLayout layOutBoard(const QRectF& area, const SideView& view, const DrawingOptions& options)
 {
-    Layout layout;
+    DrawingLayout layout;
     layout.steps = stepsFor(area.size(), options.lettersPx);
     const double small = layout.steps.small;
     layout.words =
@@ -163,14 +164,14 @@ Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOption
         return layout;
     }
     const SideView::Bounds bounds = view.bounds();
-    std::optional<Layout> best;
+    std::optional<DrawingLayout> best;
     double least = 0.0;
     for (const double share : shares) {
         for (const double side : {0.5, 0.25, 0.0, 0.75}) {
             const double smaller = costOfShare * (1.0 - share);
             if (best && smaller >= least)
                 return *best;
-            Layout tried = layout;
+            DrawingLayout tried = layout;
             tried.fit = fitAs(layout.scene, bounds, share, side);
             write(tried, view, options);
             const double cost = smaller + untold(tried, view, options.layers);
@@ -183,4 +184,4 @@ Layout layOutBoard(const QRectF& area, const SideView& view, const DrawingOption
     return *best;
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

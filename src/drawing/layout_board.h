@@ -7,9 +7,9 @@
 
 #include "drawing/layout.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
-[[nodiscard]] Layout layOutBoard(const QRectF& area, const SideView& view,
-                                 const DrawingOptions& options);
+[[nodiscard]] DrawingLayout layOutBoard(const QRectF& area, const SideView& view,
+                                        const DrawingOptions& options);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

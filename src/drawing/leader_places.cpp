@@ -13,8 +13,8 @@ namespace tripoise {
 namespace {
 
 /// Over the words on the right, or over those on the left where there are no others.
-void placeHeading(Layout& layout, const SideView& view, const std::vector<Interval>& intervals,
-                  double column, double row)
+void placeHeading(DrawingLayout& layout, const SideView& view,
+                  const std::vector<Interval>& intervals, double column, double row)
 {
     const double width =
         widthOf(leadersHeading(view), fontOf(layout.steps.small, QFont::DemiBold)) + 2.0;
@@ -29,7 +29,7 @@ void placeHeading(Layout& layout, const SideView& view, const std::vector<Interv
 }
 
 /// Behind the saddle, level with it; false where there is no room.
-bool placeLeftwards(LeaderPlace& place, const Layout& layout)
+bool placeLeftwards(LeaderPlace& place, const DrawingLayout& layout)
 {
     const QSizeF size(widestOf(place.rows, fontOf(layout.steps.small)),
                       static_cast<double>(place.rows.size()) * rowPitch * layout.steps.small);
@@ -45,7 +45,7 @@ bool placeLeftwards(LeaderPlace& place, const Layout& layout)
 
 } // namespace
 
-std::vector<LeaderPlace> gathered(const Layout& layout, const std::vector<Leader>& leaders)
+std::vector<LeaderPlace> gathered(const DrawingLayout& layout, const std::vector<Leader>& leaders)
 {
     std::vector<LeaderPlace> places;
     const Point* before = nullptr;
@@ -132,7 +132,7 @@ void spread(std::vector<Interval>& intervals, double low, double high)
     }
 }
 
-void placeLeaders(Layout& layout, const SideView& view)
+void placeLeaders(DrawingLayout& layout, const SideView& view)
 {
     layout.leaders = gathered(layout, view.leaders);
     const Steps& steps = layout.steps;

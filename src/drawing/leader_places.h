@@ -14,7 +14,7 @@
 
 namespace tripoise {
 
-struct Layout;
+struct DrawingLayout;
 
 /// Leaders to one point share a line and stand below each other.
 struct LeaderPlace {
@@ -41,11 +41,11 @@ void spread(std::vector<Interval>& intervals, double low, double high);
 [[nodiscard]] double widthOf(const QString& text, const QFont& font);
 [[nodiscard]] double widestOf(const QStringList& rows, const QFont& font);
 /// Leaders grouped by the point they speak of, highest first.
-[[nodiscard]] std::vector<LeaderPlace> gathered(const Layout& layout,
+[[nodiscard]] std::vector<LeaderPlace> gathered(const DrawingLayout& layout,
                                                 const std::vector<Leader>& leaders);
 [[nodiscard]] double leadersWidth(const SideView& view, const Steps& steps);
 
 /// Beside the drawing of a sheet, whose fit and block are known.
-void placeLeaders(Layout& layout, const SideView& view);
+void placeLeaders(DrawingLayout& layout, const SideView& view);
 
 } // namespace tripoise

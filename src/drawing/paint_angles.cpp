@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 /// A band of the ring between two directions.
@@ -135,7 +135,7 @@ void paintWords(const Canvas& c, const JointAngle& angle, const JointLabelPlace&
 
 } // namespace
 
-void paintAngles(const Canvas& c, const SideView& view, const Layout& layout, bool onBoard)
+void paintAngles(const Canvas& c, const SideView& view, const DrawingLayout& layout, bool onBoard)
 {
     if (!view.rider)
         return;
@@ -151,4 +151,4 @@ void paintAngles(const Canvas& c, const SideView& view, const Layout& layout, bo
     }
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -9,6 +9,9 @@
 #include <cmath>
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 namespace draw = proportions;

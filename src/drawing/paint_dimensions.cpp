@@ -3,7 +3,7 @@
 
 #include <cmath>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 constexpr double arrowLength = 0.75; // of the letters' height
@@ -64,7 +64,7 @@ void paintWords(const Canvas& c, const DimensionPlace& place)
 
 } // namespace
 
-void paintDimensions(const Canvas& c, const Layout& layout)
+void paintDimensions(const Canvas& c, const DrawingLayout& layout)
 {
     for (const DimensionPlace& place : layout.dimensions)
         paintLines(c, place);
@@ -72,4 +72,4 @@ void paintDimensions(const Canvas& c, const Layout& layout)
         paintWords(c, place);
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

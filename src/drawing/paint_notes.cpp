@@ -6,7 +6,7 @@
 #include <algorithm>
 #include <array>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 void write(const Canvas& c, const QRectF& box, const QString& text, const QFont& font,
@@ -54,7 +54,7 @@ void paintDot(const Canvas& c, const QPointF& at)
     c.painter.drawEllipse(at, r, r);
 }
 
-void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
+void paintLeaders(const Canvas& c, const SideView& view, const DrawingLayout& layout)
 {
     if (layout.leaders.empty())
         return;
@@ -79,7 +79,7 @@ void paintLeaders(const Canvas& c, const SideView& view, const Layout& layout)
               c.theme.otherText);
 }
 
-void paintTitle(const Canvas& c, const DrawingText& text, const Layout& layout)
+void paintTitle(const Canvas& c, const DrawingText& text, const DrawingLayout& layout)
 {
     const int flags = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
     c.painter.setFont(fontOf(c.steps.title));
@@ -90,7 +90,7 @@ void paintTitle(const Canvas& c, const DrawingText& text, const Layout& layout)
     c.painter.drawText(layout.subtitle, flags, text.subtitle);
 }
 
-void paintBlock(const Canvas& c, const SideView& view, const Layout& layout)
+void paintBlock(const Canvas& c, const SideView& view, const DrawingLayout& layout)
 {
     const BlockPlace& block = layout.block;
     const QRectF& box = block.box;
@@ -131,14 +131,14 @@ void paintBlock(const Canvas& c, const SideView& view, const Layout& layout)
     write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), rangeKey(), small, c.theme.soft);
 }
 
-void paintGround(const Canvas& c, const SideView& view, const Layout& layout)
+void paintGround(const Canvas& c, const SideView& view, const DrawingLayout& layout)
 {
     const double y = c.px(Point(0.0, view.chosen.groundY)).y();
     c.pen(c.theme.hair, c.steps.medium);
     c.painter.drawLine(QPointF(layout.scene.left(), y), QPointF(layout.scene.right(), y));
 }
 
-void paintLegend(const Canvas& c, const Layout& layout)
+void paintLegend(const Canvas& c, const DrawingLayout& layout)
 {
     for (const LegendPlace& place : layout.legend) {
         paintHalo(c, place.box);
@@ -161,7 +161,7 @@ void paintLegend(const Canvas& c, const Layout& layout)
     }
 }
 
-void paintPulled(const Canvas& c, const Layout& layout)
+void paintPulled(const Canvas& c, const DrawingLayout& layout)
 {
     for (const PulledPlace& place : layout.pulled) {
         const QPointF corner(place.leftwards ? place.label.right() : place.label.left(),
@@ -190,4 +190,4 @@ void paintScaleBar(const Canvas& c, const ScalePlace& scale)
     write(c, scale.words, scale.text, fontOf(c.steps.small), c.theme.soft);
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

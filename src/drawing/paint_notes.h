@@ -7,22 +7,23 @@
 #include "drawing/layout.h"
 #include "wording/drawing_labels.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// Arc, comfortable range and tick at every joint, with its label. On a board the range's shade and
 /// a sign beside the label say whether the angle is inside, near the edge or outside.
-void paintAngles(const Canvas& canvas, const SideView& view, const Layout& layout, bool onBoard);
+void paintAngles(const Canvas& canvas, const SideView& view, const DrawingLayout& layout,
+                 bool onBoard);
 /// Paper over what lies under words, half clear.
 void paintHalo(const Canvas& canvas, const QRectF& box);
 /// Where a line from words ends, in the brush's colour.
 void paintDot(const Canvas& canvas, const QPointF& at);
-void paintLeaders(const Canvas& canvas, const SideView& view, const Layout& layout);
-void paintTitle(const Canvas& canvas, const DrawingText& text, const Layout& layout);
-void paintBlock(const Canvas& canvas, const SideView& view, const Layout& layout);
-void paintGround(const Canvas& canvas, const SideView& view, const Layout& layout);
-void paintLegend(const Canvas& canvas, const Layout& layout);
-void paintPulled(const Canvas& canvas, const Layout& layout);
-void paintDimensions(const Canvas& canvas, const Layout& layout);
+void paintLeaders(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
+void paintTitle(const Canvas& canvas, const DrawingText& text, const DrawingLayout& layout);
+void paintBlock(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
+void paintGround(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
+void paintLegend(const Canvas& canvas, const DrawingLayout& layout);
+void paintPulled(const Canvas& canvas, const DrawingLayout& layout);
+void paintDimensions(const Canvas& canvas, const DrawingLayout& layout);
 void paintScaleBar(const Canvas& canvas, const ScalePlace& scale);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -7,6 +7,9 @@
 #include "drawing/paint_rider.h"
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 constexpr double leastExtent = 4.0;
@@ -19,7 +22,7 @@ DrawingFit fitSideView(const QRectF& area, const SideView& view, const DrawingTe
     return layOut(area, view, text, options).fit;
 }
 
-void paintBehind(const Canvas& c, const SideView& view, const Layout& layout,
+void paintBehind(const Canvas& c, const SideView& view, const DrawingLayout& layout,
                  const DrawingOptions& options)
 {
     if (!view.drawn)
@@ -34,7 +37,7 @@ void paintBehind(const Canvas& c, const SideView& view, const Layout& layout,
         paintOutlineWheels(c.shifted(view.otherOffset), *view.other);
 }
 
-void paintBefore(const Canvas& c, const SideView& view, const Layout& layout,
+void paintBefore(const Canvas& c, const SideView& view, const DrawingLayout& layout,
                  const DrawingOptions& options)
 {
     if (!view.drawn)
@@ -88,7 +91,7 @@ void paintSideView(QPainter& painter, const QRectF& area, const SideView& view, 
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.fillRect(area, theme.paper);
-    const Layout layout = layOut(area, view, text, options);
+    const DrawingLayout layout = layOut(area, view, text, options);
     const Canvas canvas{painter, theme, layout.fit, layout.steps};
     if (layout.words && options.furniture)
         paintTitle(canvas, text, layout);

@@ -24,9 +24,9 @@ void paintSideView(QPainter& painter, const QRectF& area, const SideView& view, 
 
 /// The same in two parts: what lies behind the rider and stays while contacts are pulled about, and
 /// the rest. For a window, which keeps the first as a picture.
-void paintBehind(const Canvas& canvas, const SideView& view, const Layout& layout,
+void paintBehind(const Canvas& canvas, const SideView& view, const DrawingLayout& layout,
                  const DrawingOptions& options);
-void paintBefore(const Canvas& canvas, const SideView& view, const Layout& layout,
+void paintBefore(const Canvas& canvas, const SideView& view, const DrawingLayout& layout,
                  const DrawingOptions& options);
 
 } // namespace tripoise

@@ -12,6 +12,9 @@
 #include <utility>
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 constexpr double pitch = 2.0;          // of the letters' height, from row to row
@@ -23,8 +26,8 @@ constexpr double weightOfLine = 6.0;   // words would rather not lie on one
 
 class Placer {
 public:
-    Placer(const Layout& layout, const SideView& view)
-        : m_layout(layout), m_fit(layout.fit), m_small(layout.steps.small)
+    Placer(const DrawingLayout& layout, const SideView& view)
+        : m_fit(layout.fit), m_small(layout.steps.small)
     {
         const SideView::Bounds bounds = view.bounds();
         double ground = view.chosen.groundY;
@@ -129,7 +132,6 @@ private:
             end + (0.5 * place.size.width() + (place.outside ? 2.2 : 1.0) * arrow * m_small) * way;
     }
 
-    const Layout& m_layout;
     const DrawingFit& m_fit;
     double m_small;
     double m_firstRow = 0.0;
@@ -153,7 +155,7 @@ QSizeF roomForDimensions(const Steps& steps)
             3.1 * pitch * steps.small + 0.8 * steps.small};
 }
 
-std::vector<DimensionPlace> placeDimensions(const Layout& layout, const SideView& view,
+std::vector<DimensionPlace> placeDimensions(const DrawingLayout& layout, const SideView& view,
                                             Clearance& clearance)
 {
     std::vector<DimensionPlace> places;

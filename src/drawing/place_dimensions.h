@@ -16,7 +16,7 @@
 
 namespace tripoise {
 
-struct Layout;
+struct DrawingLayout;
 struct Steps;
 
 struct DimensionPlace {
@@ -40,6 +40,6 @@ struct DimensionPlace {
 /// Those whose words find room: the name goes first, then what the size beside has more; they take
 /// it from what is clear. The layout must have its fit.
 [[nodiscard]] std::vector<DimensionPlace>
-placeDimensions(const Layout& layout, const SideView& view, Clearance& clearance);
+placeDimensions(const DrawingLayout& layout, const SideView& view, Clearance& clearance);
 
 } // namespace tripoise

@@ -6,7 +6,7 @@
 #include <cmath>
 #include <limits>
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 constexpr double costOfCovering = 0.5; // by weight, against letters' heights away
@@ -15,7 +15,7 @@ constexpr double barClearMm = 20.0;    // words start clear of the hand
 
 class Pulled {
 public:
-    Pulled(Layout& layout, Clearance& clearance)
+    Pulled(DrawingLayout& layout, Clearance& clearance)
         : m_layout(layout), m_clearance(clearance), m_small(layout.steps.small)
     {
     }
@@ -62,14 +62,14 @@ private:
         return line;
     }
 
-    Layout& m_layout;
+    DrawingLayout& m_layout;
     Clearance& m_clearance;
     double m_small;
 };
 
 } // namespace
 
-void placePulled(Layout& layout, const SideView& view, Clearance& clearance)
+void placePulled(DrawingLayout& layout, const SideView& view, Clearance& clearance)
 {
     if (!view.advised || !view.chosen.saddle || !view.chosen.cockpit)
         return;
@@ -82,4 +82,4 @@ void placePulled(Layout& layout, const SideView& view, Clearance& clearance)
                saddle, {view.chosen.saddle->tail.x(), saddle.y()}, true);
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -6,9 +6,9 @@
 #include "drawing/clearance.h"
 #include "drawing/layout.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// The layout must have all else. What finds no room is told below the drawing anyway.
-void placePulled(Layout& layout, const SideView& view, Clearance& clearance);
+void placePulled(DrawingLayout& layout, const SideView& view, Clearance& clearance);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

@@ -5,7 +5,7 @@
 #include "drawing/curve.h"
 #include "drawing/proportions.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 namespace {
 
 namespace draw = proportions;
@@ -101,4 +101,4 @@ RiderSketch sketchRider(const Person& person, const Seat& seat, Use use, std::op
     return rider;
 }
 
-} // namespace tripoise
+} // namespace tripoise::drawing

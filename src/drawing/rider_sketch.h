@@ -5,7 +5,7 @@
 
 #include "drawing/side_view.h"
 
-namespace tripoise {
+namespace tripoise::drawing {
 
 /// What the rider sits on, and how.
 struct Seat {
@@ -20,4 +20,4 @@ struct Seat {
                                       std::optional<Angle> crank, const Mix& mix,
                                       const Prepared& prepared, const Tables& tables);
 
-} // namespace tripoise
+} // namespace tripoise::drawing

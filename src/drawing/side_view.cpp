@@ -8,6 +8,9 @@
 #include <algorithm>
 
 namespace tripoise {
+
+using namespace drawing;
+
 namespace {
 
 constexpr double edgeShare = 0.25; // of a range's half-width, at either end, is near its edge

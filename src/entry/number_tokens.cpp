@@ -4,7 +4,7 @@
 #include <charconv>
 #include <string>
 
-namespace tripoise {
+namespace tripoise::entry {
 namespace {
 
 constexpr int groupSize = 3;
@@ -176,4 +176,4 @@ std::optional<std::vector<Token>> tokensOf(QStringView plain)
     return Cutter(plain).cut();
 }
 
-} // namespace tripoise
+} // namespace tripoise::entry

@@ -10,7 +10,7 @@
 #include <optional>
 #include <vector>
 
-namespace tripoise {
+namespace tripoise::entry {
 
 /// One run of figures. "1.790" has two readings: with a decimal sign, and as grouped thousands.
 struct Figures {
@@ -34,4 +34,4 @@ struct Token {
 /// Nothing where figures are punctuated as no number is.
 [[nodiscard]] std::optional<std::vector<Token>> tokensOf(QStringView plain);
 
-} // namespace tripoise
+} // namespace tripoise::entry

@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <array>
 
-namespace tripoise {
+namespace tripoise::entry {
 namespace {
 
 struct Rewritten {
@@ -81,4 +81,4 @@ QString plainText(QStringView typed)
     return plain;
 }
 
-} // namespace tripoise
+} // namespace tripoise::entry

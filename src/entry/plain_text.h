@@ -8,9 +8,9 @@
 #include <QString>
 #include <QStringView>
 
-namespace tripoise {
+namespace tripoise::entry {
 
 /// Lower case, ASCII as far as it is a number; letters of words stay as they are. Linear in time.
 [[nodiscard]] QString plainText(QStringView typed);
 
-} // namespace tripoise
+} // namespace tripoise::entry

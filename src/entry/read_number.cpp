@@ -10,6 +10,9 @@
 #include <span>
 
 namespace tripoise {
+
+using namespace entry;
+
 namespace {
 
 constexpr qsizetype longest = 200;        // characters; no number is longer

@@ -101,7 +101,7 @@ struct Written {
     std::vector<QLineF> lines; ///< that tie it to its point
 };
 
-std::vector<Written> writtenOn(const Layout& layout, const SideView& view)
+std::vector<Written> writtenOn(const DrawingLayout& layout, const SideView& view)
 {
     std::vector<Written> all;
     const QFont small = fontOf(layout.steps.small);
@@ -154,7 +154,7 @@ std::vector<Written> writtenOn(const Layout& layout, const SideView& view)
 }
 
 /// What is wrong with a layout; empty where nothing is.
-QString faultOf(const QRectF& area, const Layout& layout, const SideView& view)
+QString faultOf(const QRectF& area, const DrawingLayout& layout, const SideView& view)
 {
     constexpr double hair = 0.01;
     const std::vector<Written> all = writtenOn(layout, view);
@@ -186,7 +186,7 @@ DrawingOptions onBoard(double letters)
     return options;
 }
 
-std::size_t rowsOf(const Layout& layout)
+std::size_t rowsOf(const DrawingLayout& layout)
 {
     std::size_t rows = 0;
     for (const LeaderPlace& place : layout.leaders)
@@ -260,7 +260,7 @@ void BoardLayoutTest::shouldKeepWordsApart()
     QFETCH(QString, name);
     const SideView view = demo(name).view();
     for (const BoardSize& size : boards()) {
-        const Layout layout = layOut(size.area(), view, {}, onBoard(size.letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(size.letters));
         QVERIFY(layout.words);
         const QString fault = faultOf(size.area(), layout, view);
         QVERIFY2(fault.isEmpty(), qPrintable(size.name() + ": " + fault));
@@ -274,7 +274,7 @@ void BoardLayoutTest::shouldKeepWordsApartWithDimensions()
     for (const BoardSize& size : boards()) {
         DrawingOptions options = onBoard(size.letters);
         options.layers.dimensions = true;
-        const Layout layout = layOut(size.area(), view, {}, options);
+        const DrawingLayout layout = layOut(size.area(), view, {}, options);
         const QString fault = faultOf(size.area(), layout, view);
         QVERIFY2(fault.isEmpty(), qPrintable(size.name() + ": " + fault));
     }
@@ -294,7 +294,7 @@ void BoardLayoutTest::shouldKeepWordsApartAtAnyZoom()
             const QPointF middle = area.center();
             fit.origin += middle - fit.toPx(whole.toMm(middle));
             options.viewport = fit;
-            const Layout layout = layOut(area, view, {}, options);
+            const DrawingLayout layout = layOut(area, view, {}, options);
             QCOMPARE(layout.fit.pxPerMm, fit.pxPerMm);
             const QString fault = faultOf(area, layout, view);
             QVERIFY2(fault.isEmpty(), qPrintable(size.name() + ": " + fault));
@@ -314,7 +314,7 @@ void BoardLayoutTest::shouldKeepWordsApartWhilePulled()
     }
     for (const BoardSize& size : boards()) {
         DrawingOptions options = onBoard(size.letters);
-        Layout layout = layOut(size.area(), still, {}, options);
+        DrawingLayout layout = layOut(size.area(), still, {}, options);
         options.viewport = layout.fit;
         options.holdSpots = true;
         for (const SideView& view : pulled) {
@@ -332,7 +332,7 @@ void BoardLayoutTest::shouldTellAllWhereThereIsRoom()
     const SideView view = demo(name).view();
     for (const double letters : {11.0, 22.0}) {
         const BoardSize size{letters, {100.0, 62.0}};
-        const Layout layout = layOut(size.area(), view, {}, onBoard(letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(letters));
         QCOMPARE(rowsOf(layout), view.leaders.size());
         QVERIFY(layout.moreLeaders.isEmpty());
         QVERIFY(layout.scale.has_value());
@@ -346,7 +346,7 @@ void BoardLayoutTest::shouldTellAllWhereThereIsRoom()
         QCOMPARE(layout.legend.front().text, layout.legend.front().row.texts.first());
         DrawingOptions options = onBoard(letters);
         options.layers.dimensions = true;
-        const Layout measured = layOut(size.area(), view, {}, options);
+        const DrawingLayout measured = layOut(size.area(), view, {}, options);
         QCOMPARE(measured.dimensions.size(), dimensionsOf(view).size());
     }
 }
@@ -358,7 +358,7 @@ void BoardLayoutTest::shouldTellEveryAngleOnSmallBoards()
     for (const BoardSize& size : boards()) {
         if (size.inLetters.height() < 24.0)
             continue;
-        const Layout layout = layOut(size.area(), view, {}, onBoard(size.letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(size.letters));
         for (const JointLabelPlace& place : layout.jointLabels)
             QVERIFY2(!place.box.isEmpty(), size.name());
         QCOMPARE(layout.legend.size(), legendRows(view, {}).size());
@@ -370,7 +370,7 @@ void BoardLayoutTest::shouldCountWhatItLeavesOut()
     QFETCH(QString, name);
     const SideView view = demo(name).view();
     for (const BoardSize& size : boards()) {
-        const Layout layout = layOut(size.area(), view, {}, onBoard(size.letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(size.letters));
         if (layout.leaders.empty())
             continue;
         const std::size_t told = rowsOf(layout);
@@ -387,7 +387,7 @@ void BoardLayoutTest::shouldKeepTheDrawingLarge()
     const SideView view = demo(name).view();
     const SideView::Bounds bounds = view.bounds();
     for (const BoardSize& size : boards()) {
-        const Layout layout = layOut(size.area(), view, {}, onBoard(size.letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(size.letters));
         const Point extent = layout.fit.pxPerMm * (bounds.high - bounds.low);
         // At least 70 % of what the area could hold, but for the legend's and the scale's lines.
         const double rows = 2.0 * rowPitch + 2.4 + 1.8 + 0.4;
@@ -402,12 +402,12 @@ void BoardLayoutTest::shouldHoldLabelsWhilePulled()
     const Case& made = demo(demos.front());
     const QRectF area(0.0, 0.0, 640.0, 640.0);
     DrawingOptions options = onBoard(11.0);
-    const Layout before = layOut(area, made.view(), {}, options);
+    const DrawingLayout before = layOut(area, made.view(), {}, options);
     options.viewport = before.fit;
     options.spots = spotsOf(before);
     options.holdSpots = true;
     const Tried tried = made.pulled({-6.0, 4.0}, {0.0, 0.0});
-    const Layout after = layOut(area, made.view(&tried), {}, options);
+    const DrawingLayout after = layOut(area, made.view(&tried), {}, options);
     QVERIFY(spotsOf(after) == spotsOf(before));
     QCOMPARE(after.pulled.size(), std::size_t(1));
 }
@@ -417,7 +417,7 @@ void BoardLayoutTest::shouldEndEveryLeaderOnWhatItSpeaksOf()
     QFETCH(QString, name);
     const SideView view = demo(name).view();
     for (const BoardSize& size : boards()) {
-        const Layout layout = layOut(size.area(), view, {}, onBoard(size.letters));
+        const DrawingLayout layout = layOut(size.area(), view, {}, onBoard(size.letters));
         for (const LeaderPlace& place : layout.leaders) {
             const Point at = layout.fit.toMm(place.at);
             const bool there =

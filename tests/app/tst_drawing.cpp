@@ -241,8 +241,8 @@ void DrawingTest::shouldDrawTheAdvisedSetup()
     const Point up = upTube(skeleton.seatAngle);
     QVERIFY(std::abs((post.to - post.from).norm() - (post.to - post.from).dot(up)) < 1e-6);
     // A fork blade starts at the crown and ends at the axle.
-    QVERIFY(near(forkBlade(bike).front(), skeleton.crown));
-    QVERIFY(near(forkBlade(bike).back(), skeleton.frontAxle));
+    QVERIFY(near(drawing::forkBlade(bike).front(), skeleton.crown));
+    QVERIFY(near(drawing::forkBlade(bike).back(), skeleton.frontAxle));
 }
 
 void DrawingTest::shouldStandBothOnOneGround()
@@ -427,7 +427,7 @@ void DrawingTest::shouldKeepLabelsApart()
     QFETCH(QSize, size);
     const Case made = fetched();
     const QRectF area = areaOf(size);
-    const Layout layout = layOut(area, made.view, sentences);
+    const DrawingLayout layout = layOut(area, made.view, sentences);
     QVERIFY(layout.words);
     std::vector<QRectF> labels;
     for (const JointLabelPlace& place : layout.jointLabels)
@@ -523,7 +523,7 @@ void DrawingTest::shouldMakeSpacersFromThePiecesAtHand()
     QFETCH(QList<double>, pieces);
     QFETCH(double, total);
     QFETCH(QList<double>, expected);
-    const std::vector<double> made = spacerPieces({pieces.begin(), pieces.end()}, total);
+    const std::vector<double> made = drawing::spacerPieces({pieces.begin(), pieces.end()}, total);
     QCOMPARE(QList<double>(made.begin(), made.end()), expected);
 }
 
@@ -589,7 +589,7 @@ void DrawingTest::shouldPaintAtAnySize()
     static const Case made = caseOf(fittingOf(1756.0, 846.0, BarKind::Drop, Use::Road));
     const QImage image = painted(made.view, Theme::night(), size);
     QCOMPARE(image.pixelColor(0, 0) == QColor(Qt::magenta), size.width() < 4);
-    const Layout layout = layOut(areaOf(size), made.view, sentences);
+    const DrawingLayout layout = layOut(areaOf(size), made.view, sentences);
     QVERIFY(std::isfinite(layout.fit.pxPerMm) && layout.fit.pxPerMm > 0.0);
 }
 

@@ -97,7 +97,7 @@ void drag(benchmark::State& state)
     shown.ridden = &*made.fitting.current;
     const SideView before =
         makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());
-    const Layout at = layOut(area, before, {}, options);
+    const DrawingLayout at = layOut(area, before, {}, options);
     options.viewport = at.fit;
     options.spots = spotsOf(at);
     options.holdSpots = true;
@@ -119,7 +119,7 @@ void drag(benchmark::State& state)
         shown.tried = &tried;
         const SideView view =
             makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());
-        const Layout layout = layOut(area, view, {}, options);
+        const DrawingLayout layout = layOut(area, view, {}, options);
         QPainter painter(&image);
         painter.setRenderHint(QPainter::Antialiasing);
         painter.drawImage(0, 0, behind);

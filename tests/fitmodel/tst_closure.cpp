@@ -418,16 +418,16 @@ private slots:
     // Derived: second differences of a straight line are none.
     void shouldExpectTheLineThroughTheNeighbours()
     {
-        const std::vector<RunPoint> run{{0, 10}, {1, 20}, {2, 99}, {3, 40}, {4, 50}};
-        const Evenness evenness{2.0, 3.0, 0.0};
+        const std::vector<frame::RunPoint> run{{0, 10}, {1, 20}, {2, 99}, {3, 40}, {4, 50}};
+        const frame::Evenness evenness{2.0, 3.0, 0.0};
         QCOMPARE(expectedAt(2, run, evenness)->value, 30.0);
         // Three sizes' worth of 2.0 and two second differences of 0: 2 sqrt(3/5), over 2 for the
         // middle.
         QVERIFY(std::abs(expectedAt(2, run, evenness)->sd - std::sqrt(0.6)) < 1e-12);
         QVERIFY(!expectedAt(0, {run.data(), 2}, evenness));
-        QCOMPARE(placesOf({"52", "54", "58"}), (std::vector<double>{0.0, 2.0 / 3.0, 2.0}));
-        QCOMPARE(placesOf({"S", "M", "L"}), (std::vector<double>{0.0, 1.0, 2.0}));
-        QCOMPARE(placesOf({"58", "54", "52"}), (std::vector<double>{0.0, 1.0, 2.0}));
+        QCOMPARE(frame::placesOf({"52", "54", "58"}), (std::vector<double>{0.0, 2.0 / 3.0, 2.0}));
+        QCOMPARE(frame::placesOf({"S", "M", "L"}), (std::vector<double>{0.0, 1.0, 2.0}));
+        QCOMPARE(frame::placesOf({"58", "54", "52"}), (std::vector<double>{0.0, 1.0, 2.0}));
     }
 };
 
