@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: MIT
+//
+// What must hold of the advice for any rider, over random ones (tests/properties.h).
+#include "properties.h"
+
+#include <QTest>
+
+using namespace tripoise;
+using namespace tripoise::test;
+
+namespace {
+
+void holds(const Tally& tally, int least)
+{
+    QVERIFY2(tally.tried >= least, "too few were tried");
+    QVERIFY2(tally.failed == 0,
+             qPrintable(QStringLiteral("%1 of %2 fail, the worst by %3, the first for a %4")
+                            .arg(tally.failed)
+                            .arg(tally.tried)
+                            .arg(tally.worst)
+                            .arg(QString::fromStdString(tally.first))));
+}
+
+} // namespace
+
+class TestProperties : public QObject {
+    Q_OBJECT
+
+private slots:
+    void shouldNotNameAFarOffSizeBesideARightOne()
+    {
+        holds(wrongSizeNamed(studyRuns(), 1000, 2, Offered::Run), 800);
+    }
+};
+
+QTEST_APPLESS_MAIN(TestProperties)
+#include "tst_properties.moc"
