@@ -31,8 +31,7 @@ bool readingsDisagree(const Measurement& measurement, const TapeTable& tape)
     const auto [lowest, highest] =
         std::minmax_element(measurement.readings.begin(), measurement.readings.end());
     constexpr double deviations = 3.0;
-    return *highest - *lowest
-           > deviations * std::numbers::sqrt2 * tape.of(measurement.quantity).sd;
+    return *highest - *lowest > deviations * std::numbers::sqrt2 * tape.of(measurement.quantity).sd;
 }
 
 } // namespace tripoise

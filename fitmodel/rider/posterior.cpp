@@ -75,8 +75,8 @@ Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> se
             const Measurement& measurement = measurements[static_cast<std::size_t>(i)];
             const PooledReading reading = pooled(measurement, tape);
             if (readingsDisagree(measurement, tape)) {
-                const auto [lowest, highest] = std::minmax_element(measurement.readings.begin(),
-                                                                   measurement.readings.end());
+                const auto [lowest, highest] =
+                    std::minmax_element(measurement.readings.begin(), measurement.readings.end());
                 result.findings.push_back({FindingCode::ReadingsDisagree,
                                            Severity::Caution,
                                            {*lowest, *highest},

@@ -20,8 +20,8 @@ using Texts = std::map<std::string, std::string>;
 Texts shippedTexts()
 {
     Texts texts;
-    for (const char* name : {"anthropometry", "tape", "body", "comfort", "parts", "weights",
-                             "segments", "handling"})
+    for (const char* name :
+         {"anthropometry", "tape", "body", "comfort", "parts", "weights", "segments", "handling"})
         texts[name] =
             test::textOf(QStringLiteral(TRIPOISE_ASSETS "/%1.json").arg(QLatin1String(name)));
     return texts;
@@ -30,8 +30,8 @@ Texts shippedTexts()
 std::variant<Tables, Problems> read(const Texts& texts)
 {
     return readTables({texts.at("anthropometry"), texts.at("tape"), texts.at("body"),
-                       texts.at("comfort"), texts.at("parts"), texts.at("weights"), texts.at("segments"),
-                       texts.at("handling")});
+                       texts.at("comfort"), texts.at("parts"), texts.at("weights"),
+                       texts.at("segments"), texts.at("handling")});
 }
 
 Problems problemsOf(const Texts& texts)

@@ -10,7 +10,8 @@ class TestWindows : public QObject {
     Q_OBJECT
 
 private slots:
-    // Direction: Holliday & Swart 2021, Sports Med Health Sci 3:93; sizes common practice, no source.
+    // Direction: Holliday & Swart 2021, Sports Med Health Sci 3:93; sizes common practice, no
+    // source.
     void shouldRaiseTheTrunkOfTheStiff()
     {
         const auto trunk = [](Flexibility flexibility) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The visits the window is made for, on the real Main.qml with real clicks and keys; the answers are
-// held against the model asked directly.
+// The visits the window is made for, on the real Main.qml with real clicks and keys; the answers
+// are held against the model asked directly.
 #include "command/tables.h"
 #include "document/read.h"
 #include "window/window_fixture.h"
@@ -34,12 +34,11 @@ public:
         if (!advice.solved)
             return {};
         const Candidate& named = advice.candidates[advice.verdict.named];
-        QVariantMap map{{QStringLiteral("size"), QString::fromStdString(
-                                                     prepared.sizes[named.size].frame.size)},
-                        {QStringLiteral("frame"), int(named.size)},
-                        {QStringLiteral("sentence"),
-                         verdictSentence(advice, prepared, fitting.riding)},
-                        {QStringLiteral("stem"), named.best->setup.stem.lengthMm}};
+        QVariantMap map{
+            {QStringLiteral("size"), QString::fromStdString(prepared.sizes[named.size].frame.size)},
+            {QStringLiteral("frame"), int(named.size)},
+            {QStringLiteral("sentence"), verdictSentence(advice, prepared, fitting.riding)},
+            {QStringLiteral("stem"), named.best->setup.stem.lengthMm}};
         QVariantList uses;
         for (const UseSetup& use : named.byUse)
             uses << use.advised.setup.stem.lengthMm;

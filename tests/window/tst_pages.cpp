@@ -37,21 +37,36 @@ private slots:
         for (const QSize size : {QSize(1024, 700), QSize(1280, 800), QSize(1920, 1080)})
             for (const bool night : {false, true})
                 QTest::addRow("%dx%d %s", size.width(), size.height(), night ? "night" : "day")
-                    << size << between << night << "en" << "metric" << 1.0;
-        QTest::newRow("2560x1440") << QSize(2560, 1440) << between << false << "en" << "metric" << 1.0;
+                    << size << between << night << "en"
+                    << "metric" << 1.0;
+        QTest::newRow("2560x1440") << QSize(2560, 1440) << between << false << "en"
+                                   << "metric" << 1.0;
         for (const QSize size : {QSize(1024, 700), QSize(1280, 800)})
             for (const bool night : {false, true})
-                QTest::addRow("german %dx%d %s", size.width(), size.height(), night ? "night" : "day")
-                    << size << between << night << "de" << "metric" << 1.0;
-        QTest::newRow("german one frame") << QSize(1024, 700) << "one-frame-two-bikes" << true << "de" << "metric" << 1.0;
-        QTest::newRow("inches") << QSize(1280, 800) << "short-rider-large-wheels" << true << "en" << "imperial" << 1.0;
-        QTest::newRow("german inches") << QSize(1280, 800) << between << false << "de" << "imperial" << 1.0;
-        QTest::newRow("large letters") << QSize(1280, 800) << between << false << "en" << "metric" << 2.0;
-        QTest::newRow("german large letters") << QSize(1280, 800) << between << false << "de" << "metric" << 2.0;
-        QTest::newRow("german large letters, small") << QSize(1024, 700) << between << true << "de" << "metric" << 2.0;
-        QTest::newRow("one frame") << QSize(1280, 800) << "one-frame-two-bikes" << false << "en" << "metric" << 1.0;
-        QTest::newRow("short rider") << QSize(1280, 800) << "short-rider-large-wheels" << false << "en" << "metric" << 1.0;
-        QTest::newRow("empty") << QSize(1280, 800) << "" << false << "en" << "metric" << 1.0;
+                QTest::addRow("german %dx%d %s", size.width(), size.height(),
+                              night ? "night" : "day")
+                    << size << between << night << "de"
+                    << "metric" << 1.0;
+        QTest::newRow("german one frame")
+            << QSize(1024, 700) << "one-frame-two-bikes" << true << "de"
+            << "metric" << 1.0;
+        QTest::newRow("inches") << QSize(1280, 800) << "short-rider-large-wheels" << true << "en"
+                                << "imperial" << 1.0;
+        QTest::newRow("german inches") << QSize(1280, 800) << between << false << "de"
+                                       << "imperial" << 1.0;
+        QTest::newRow("large letters") << QSize(1280, 800) << between << false << "en"
+                                       << "metric" << 2.0;
+        QTest::newRow("german large letters") << QSize(1280, 800) << between << false << "de"
+                                              << "metric" << 2.0;
+        QTest::newRow("german large letters, small") << QSize(1024, 700) << between << true << "de"
+                                                     << "metric" << 2.0;
+        QTest::newRow("one frame") << QSize(1280, 800) << "one-frame-two-bikes" << false << "en"
+                                   << "metric" << 1.0;
+        QTest::newRow("short rider")
+            << QSize(1280, 800) << "short-rider-large-wheels" << false << "en"
+            << "metric" << 1.0;
+        QTest::newRow("empty") << QSize(1280, 800) << "" << false << "en"
+                               << "metric" << 1.0;
     }
     void shouldShowEveryPageWithoutAWarning()
     {
@@ -133,8 +148,8 @@ private slots:
             QVERIFY(preferences->setProperty("language", QLatin1String(language)));
             int board = 0;
             // F3 twice: the board from the side, and from above.
-            for (const Qt::Key key : {Qt::Key_F2, Qt::Key_F4, Qt::Key_F3, Qt::Key_F3, Qt::Key_F1,
-                                      Qt::Key_F5}) {
+            for (const Qt::Key key :
+                 {Qt::Key_F2, Qt::Key_F4, Qt::Key_F3, Qt::Key_F3, Qt::Key_F1, Qt::Key_F5}) {
                 fromAbove(open, key == Qt::Key_F3 && board++ % 2 == 1);
                 QTest::keyClick(open.window(), key);
                 unfold(open.window());
