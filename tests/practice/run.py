@@ -105,7 +105,7 @@ class Answer:
             done = subprocess.run([program, "advise", str(path), "--format", "json"], capture_output=True, timeout=60,
                                   env={**os.environ, "LC_ALL": "C.UTF-8", "LANGUAGE": "en", "QT_QPA_PLATFORM": "offscreen"})
         self.exit = done.returncode
-        self.errors = done.stderr.decode().strip()
+        self.errors = done.stderr.decode().replace(f"{path}: ", "").strip()
         self.json = json.loads(done.stdout) if self.exit in (0, 4) else {}
         self.verdict = self.json.get("verdict", {})
         self.candidates = self.json.get("candidates", [])
