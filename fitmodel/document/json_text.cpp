@@ -54,7 +54,10 @@ Problem notJsonAt(std::string_view text, std::size_t offset)
             .names = {}};
 }
 
-/// Takes the parser's events and builds the value, so that limits are kept while reading.
+/// Takes the parser's events and builds the value, so that limits are kept while reading. What is
+/// open is gathered apart and moved into its place as it closes: a growing object copies its
+/// members with all that is in them, and looking for each key takes a time that grows with the
+/// square of their number.
 class Builder {
 public:
     explicit Builder(std::string_view text) : m_text(text) {}
@@ -66,17 +69,34 @@ public:
     bool number_float(Json::number_float_t value, const std::string&) { return add(value); }
     bool string(std::string& value) { return add(std::move(value)); }
     bool binary(Json::binary_t&) { return false; } // never in text
-    bool start_object(std::size_t) { return open(Json::object()); }
-    bool start_array(std::size_t) { return open(Json::array()); }
-    bool end_object() { return close(); }
-    bool end_array() { return close(); }
+    bool start_object(std::size_t) { return open(); }
+    bool start_array(std::size_t) { return open(); }
 
     bool key(std::string& name)
     {
-        if (!m_keys.back().insert(name).second && m_problems.size() < mostDuplicates)
-            m_problems.push_back(problem(ProblemCode::DuplicateKey, joined(path(), name)));
-        m_key = std::move(name);
+        m_open.back().keys.push_back(std::move(name));
         return true;
+    }
+
+    bool end_object()
+    {
+        noteDuplicates();
+        Level level = std::move(m_open.back());
+        m_open.pop_back();
+        Json object = Json::object();
+        auto& members = object.get_ref<Json::object_t&>();
+        members.reserve(level.values.size());
+        for (std::size_t i = 0; i < level.values.size(); ++i)
+            static_cast<Json::object_t::Container&>(members).emplace_back(
+                std::move(level.keys[i]), std::move(level.values[i]));
+        return add(std::move(object));
+    }
+
+    bool end_array()
+    {
+        Json array = std::move(m_open.back().values);
+        m_open.pop_back();
+        return add(std::move(array));
     }
 
     template <typename Exception>
@@ -94,6 +114,11 @@ public:
     }
 
 private:
+    struct Level {
+        std::vector<std::string> keys; ///< none in an array
+        Json::array_t values;
+    };
+
     static Problem problem(ProblemCode code, const std::string& path)
     {
         return {.code = code,
@@ -109,38 +134,29 @@ private:
     std::string path() const
     {
         std::string result;
-        for (std::size_t i = 0; i + 1 < m_open.size(); ++i) {
-            const Json& container = *m_open[i];
-            result = container.is_array()
-                         ? joined(result, container.size() - 1)
-                         : joined(result, container.get_ref<const Json::object_t&>().back().first);
-        }
+        for (std::size_t i = 0; i + 1 < m_open.size(); ++i)
+            result = m_open[i].keys.empty() ? joined(result, m_open[i].values.size())
+                                            : joined(result, m_open[i].keys.back());
         return result;
+    }
+
+    void noteDuplicates()
+    {
+        const auto& keys = m_open.back().keys;
+        std::unordered_set<std::string_view> seen;
+        seen.reserve(keys.size());
+        for (const std::string& name : keys)
+            if (!seen.insert(name).second && m_problems.size() < mostDuplicates)
+                m_problems.push_back(problem(ProblemCode::DuplicateKey, joined(path(), name)));
     }
 
     bool add(Json value)
     {
-        (void)put(std::move(value));
+        (m_open.empty() ? m_root : m_open.back().values.emplace_back()) = std::move(value);
         return true;
     }
 
-    /// Appends without looking for the key: that was done in `key`, in constant time.
-    Json* put(Json value)
-    {
-        if (m_open.empty()) {
-            m_root = std::move(value);
-            return &m_root;
-        }
-        Json& container = *m_open.back();
-        if (container.is_array())
-            return &container.get_ref<Json::array_t&>().emplace_back(std::move(value));
-        auto& members = container.get_ref<Json::object_t&>();
-        static_cast<Json::object_t::Container&>(members).emplace_back(std::move(m_key),
-                                                                      std::move(value));
-        return &members.back().second;
-    }
-
-    bool open(Json container)
+    bool open()
     {
         if (m_open.size() == mostLevels) {
             Problem deep = problem(ProblemCode::TooDeep, path());
@@ -148,23 +164,13 @@ private:
             m_problems = {std::move(deep)};
             return false;
         }
-        m_open.push_back(put(std::move(container)));
-        m_keys.emplace_back();
-        return true;
-    }
-
-    bool close()
-    {
-        m_open.pop_back();
-        m_keys.pop_back();
+        m_open.emplace_back();
         return true;
     }
 
     std::string_view m_text;
     Json m_root;
-    std::vector<Json*> m_open; // only the last one grows, so none moves
-    std::vector<std::unordered_set<std::string>> m_keys;
-    std::string m_key;
+    std::vector<Level> m_open;
     Problems m_problems;
 };
 

@@ -42,8 +42,9 @@ Json* stepInto(Json& json, const std::string& key)
 
 void putBack(Json& root, const KeptJson& piece)
 {
-    Json value = Json::parse(piece.text, nullptr, false);
-    if (value.is_discarded() || piece.path.empty())
+    auto parsed = parseJson(piece.text);
+    auto* value = std::get_if<Json>(&parsed);
+    if (!value || piece.path.empty())
         return;
     Json* place = &root;
     std::string_view rest = std::string_view(piece.path).substr(1);
@@ -59,7 +60,7 @@ void putBack(Json& root, const KeptJson& piece)
     // would take a time that grows with the square of their number.
     auto& members = place->get_ref<Json::object_t&>();
     static_cast<Json::object_t::Container&>(members).emplace_back(unescaped(rest),
-                                                                  std::move(value));
+                                                                  std::move(*value));
 }
 
 } // namespace tripoise::document

@@ -446,6 +446,29 @@ private slots:
         QVERIFY(*again == *fitting);
     }
 
+    // Keys are looked for neither while reading nor while putting back: a time that grew with the
+    // square of their number would be fifty times as long.
+    void shouldWriteALargeKeptObjectAsSoonAsItReadsIt()
+    {
+        QByteArray keys;
+        for (int i = 0; i < 40'000; ++i)
+            keys += "\"k" + QByteArray::number(i) + "\":1,";
+        const QByteArray text =
+            with(minimal, R"("version":1)", R"("version":1,"kept":{)" + keys + R"("last":1})");
+        QElapsedTimer timer;
+        timer.start();
+        const auto fitting = fittingOf(text);
+        const auto reading = timer.nsecsElapsed();
+        QVERIFY(fitting);
+        timer.start();
+        const std::string written = writeFitting(*fitting);
+        QVERIFY2(timer.nsecsElapsed() < 15 * reading,
+                 qPrintable(QStringLiteral("%1 ms, read in %2 ms")
+                                .arg(timer.nsecsElapsed() / 1'000'000)
+                                .arg(reading / 1'000'000)));
+        QVERIFY(fittingOf(QByteArray::fromStdString(written)) == fitting);
+    }
+
     void shouldReportEveryProblemAtOnce()
     {
         QByteArray text = with(minimal, R"("stature_mm":1756)", R"("stature_mm":"tall")");
