@@ -56,12 +56,10 @@ int main(int argc, char** argv)
     for (int i = 1; i < argc; ++i)
         arguments << QString::fromLocal8Bit(argv[i]);
 
-    // Without a command, the window; a file alone is opened in it.
-    const QString first = arguments.value(0);
-    if ((first.isEmpty() || first.endsWith(QLatin1String(".json"))) && hasDisplay())
-        return runWindow(argc, argv, first);
+    if (tripoise::opensWindow(arguments) && hasDisplay())
+        return runWindow(argc, argv, arguments.value(0));
     // Only a picture needs fonts; no command needs a display.
-    if (first == QLatin1String("draw"))
+    if (arguments.value(0) == QLatin1String("draw"))
         return runDraw(argc, argv, arguments);
     return tripoise::runCommand(arguments);
 }

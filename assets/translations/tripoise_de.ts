@@ -1971,12 +1971,6 @@
         <translation>%1 zurückgelegt</translation>
     </message>
     <message>
-        <source>tripoise: %1
-</source>
-        <translation>tripoise: %1
-</translation>
-    </message>
-    <message>
         <source>%1 wants a value</source>
         <translation>%1 braucht einen Wert</translation>
     </message>
@@ -1989,24 +1983,12 @@
         <translation>welche Anpassung?</translation>
     </message>
     <message>
-        <source>%1: %2
-</source>
-        <translation>%1: %2
-</translation>
-    </message>
-    <message>
         <source>a folder</source>
         <translation>ein Ordner</translation>
     </message>
     <message>
         <source>unknown format %1</source>
         <translation>unbekanntes Format %1</translation>
-    </message>
-    <message>
-        <source>tripoise: the advice could not be written
-</source>
-        <translation>tripoise: Der Rat konnte nicht geschrieben werden
-</translation>
     </message>
     <message>
         <source>-o wants a picture ending in .svg or .png</source>
@@ -4541,30 +4523,12 @@
         <translation>Vom ersten bis zum letzten Wert reicht, was übliche Vorbaulängen und die Spacer ausgleichen. Ein Rahmen innerhalb von beiden kann die Hände an ihren besten Platz bringen.</translation>
     </message>
     <message>
-        <source>tripoise [CASE.json]                               the window
-tripoise advise CASE.json [--format text|json]      the decision
-tripoise draw CASE.json -o PICTURE.svg|.png         the side view
-tripoise table FILE|- [--format text|json|csv]      a geometry table
-</source>
-        <translation>tripoise [FALL.json]                               das Fenster
-tripoise advise FALL.json [--format text|json]      die Entscheidung
-tripoise draw FALL.json -o BILD.svg|.png            die Seitenansicht
-tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
-</translation>
-    </message>
-    <message>
         <source>one file at a time, not also %1</source>
         <translation>eine Datei auf einmal, nicht auch %1</translation>
     </message>
     <message>
         <source>which table?</source>
         <translation>welche Tabelle?</translation>
-    </message>
-    <message>
-        <source>tripoise: the table could not be written
-</source>
-        <translation>tripoise: die Tabelle konnte nicht geschrieben werden
-</translation>
     </message>
     <message>
         <source>not a text; accepted: a geometry table, copied as text or saved as CSV</source>
@@ -5605,6 +5569,70 @@ tripoise table DATEI|- [--format text|json|csv]     eine Geometrietabelle
     <message>
         <source>Not added: a fitting holds %1 sizes at most.</source>
         <translation>Nicht dazugenommen: Eine Anpassung fasst höchstens %1 Größen.</translation>
+    </message>
+    <message>
+        <source>the window</source>
+        <translation>das Fenster</translation>
+    </message>
+    <message>
+        <source>more on a command</source>
+        <translation>mehr zu einem Befehl</translation>
+    </message>
+    <message>
+        <source>which Tripoise this is</source>
+        <translation>welches Tripoise dies ist</translation>
+    </message>
+    <message>
+        <source>Exit codes: 0 done; 2 the command was wrong, or the result could not be written;
+3 the input was wrong, with every problem on standard error, one a line;
+4 no size fits or keeps the limits, and the result is written all the same.
+</source>
+        <translation>Rückgabewerte: 0 erledigt; 2 der Befehl war falsch, oder das Ergebnis konnte nicht geschrieben werden;
+3 die Eingabe war falsch, mit jedem Fehler auf der Standardfehlerausgabe, einer je Zeile;
+4 keine Größe passt oder hält die Grenzen ein, und das Ergebnis wird trotzdem geschrieben.
+</translation>
+    </message>
+    <message>
+        <source>this text</source>
+        <translation>dieser Text</translation>
+    </message>
+    <message>
+        <source>For example:
+</source>
+        <translation>Zum Beispiel:
+</translation>
+    </message>
+    <message>
+        <source>tripoise: the result could not be written</source>
+        <translation>tripoise: Das Ergebnis konnte nicht geschrieben werden</translation>
+    </message>
+    <message>
+        <source>tripoise: %1</source>
+        <translation>tripoise: %1</translation>
+    </message>
+    <message>
+        <source>the decision</source>
+        <translation>die Entscheidung</translation>
+    </message>
+    <message>
+        <source>text, as without it, or json for other programs</source>
+        <translation>text, wie ohne diese Angabe, oder json für andere Programme</translation>
+    </message>
+    <message>
+        <source>the side view</source>
+        <translation>die Seitenansicht</translation>
+    </message>
+    <message>
+        <source>the picture to write; its ending says which kind</source>
+        <translation>das Bild, das geschrieben wird; seine Endung sagt, welcher Art</translation>
+    </message>
+    <message>
+        <source>a geometry table</source>
+        <translation>eine Geometrietabelle</translation>
+    </message>
+    <message>
+        <source>text, as without it, json or csv for other programs</source>
+        <translation>text, wie ohne diese Angabe, json oder csv für andere Programme</translation>
     </message>
 </context>
 <context>

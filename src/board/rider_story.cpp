@@ -3,6 +3,7 @@
 
 #include "advice/trial.h"
 #include "drawing/knee_room.h"
+#include "wording/visible.h"
 
 #include <algorithm>
 
@@ -10,7 +11,6 @@ namespace tripoise {
 
 void RiderStory::make(const Session& session)
 {
-    *this = RiderStory();
     const Solution& solution = session.solution();
     const auto shown = session.shownCandidate();
     if (!shown || !solution.prepared || !solution.tables)
@@ -69,8 +69,7 @@ std::optional<ToeRoom> RiderStory::toeRoom(Ridden which) const
 {
     if (!has(which) || !fromAbove(which))
         return std::nullopt;
-    return ToeRoom{QString::fromStdString(of(which)->chosen.size), fromAbove(which)->roomMm,
-                   m_doubtMm};
+    return ToeRoom{asName(of(which)->chosen.size), fromAbove(which)->roomMm, m_doubtMm};
 }
 
 bool RiderStory::toeNearWheel() const

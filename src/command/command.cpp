@@ -8,13 +8,16 @@
 #include "document/read.h"
 #include "drawing/export.h"
 #include "wording/advice_text.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QFileInfo>
-#include <QRegularExpression>
 
+#include <algorithm>
 #include <cstdio>
 #include <optional>
+#include <variant>
+#include <vector>
 
 namespace tripoise {
 
@@ -22,56 +25,113 @@ using namespace command;
 
 namespace {
 
+struct Arguments {
+    QString file;
+    QString value; ///< of the command's option; empty where it is not given
+};
+
+struct Command {
+    QString name;
+    QString takes;
+    QString does;
+    QString option;
+    QString optionTold; ///< in help
+    QString which;      ///< asked where the file is missing
+    QStringList examples;
+    int (*run)(const Arguments&);
+};
+
+std::vector<Command> commands();
+
+QString synopsis(const QString& words, const QString& does)
+{
+    return QStringLiteral("tripoise %1").arg(words).leftJustified(50) + QLatin1Char(' ') + does
+           + QLatin1Char('\n');
+}
+
+QString synopsis(const Command& command)
+{
+    return synopsis(command.name + QLatin1Char(' ') + command.takes, command.does);
+}
+
 QString usage()
 {
-    return Words::tr("tripoise [CASE.json]                               the window\n"
-                     "tripoise advise CASE.json [--format text|json]      the decision\n"
-                     "tripoise draw CASE.json -o PICTURE.svg|.png         the side view\n"
-                     "tripoise table FILE|- [--format text|json|csv]      a geometry table\n");
+    QString text = synopsis(QStringLiteral("[CASE.json]"), Words::tr("the window"));
+    for (const Command& command : commands())
+        text += synopsis(command);
+    return text + synopsis(QStringLiteral("COMMAND --help"), Words::tr("more on a command"))
+           + synopsis(QStringLiteral("--version"), Words::tr("which Tripoise this is"));
+}
+
+QString exitCodes()
+{
+    return Words::tr("Exit codes: 0 done; 2 the command was wrong, or the result could not be "
+                     "written;\n3 the input was wrong, with every problem on standard error, one "
+                     "a line;\n4 no size fits or keeps the limits, and the result is written all "
+                     "the same.\n");
+}
+
+QString helpOn(const Command& command)
+{
+    const auto row = [](const QString& words, const QString& told) {
+        return QStringLiteral("  %1 %2\n").arg(words.leftJustified(11), told);
+    };
+    return synopsis(command) + QLatin1Char('\n') + row(command.option, command.optionTold)
+           + row(QStringLiteral("-h, --help"), Words::tr("this text")) + QLatin1Char('\n')
+           + Words::tr("For example:\n") + QStringLiteral("  ")
+           + command.examples.join(QStringLiteral("\n  ")) + QStringLiteral("\n\n") + exitCodes();
+}
+
+int written(const QString& text, int exitCode = Done)
+{
+    if (say(stdout, text))
+        return exitCode;
+    complain(Words::tr("tripoise: the result could not be written"));
+    return CommandWrong;
 }
 
 int wrongCommand(const QString& what)
 {
-    say(stderr, Words::tr("tripoise: %1\n").arg(what) + usage());
+    complain(Words::tr("tripoise: %1").arg(what));
+    say(stderr, usage());
     return CommandWrong;
 }
 
-struct Arguments {
-    QString file;
-    QString format;
-    QString output;
-    QString problem; ///< what is wrong with them, empty when nothing is
-};
-
-/// What a command takes beside its file.
-enum class Takes { Format, Output };
-
-/// `whichFile` is asked where the file is missing.
-Arguments parse(const QStringList& words, Takes takes, const QString& whichFile)
+bool asksForHelp(const QStringList& words)
 {
-    const bool takesFormat = takes == Takes::Format;
+    const auto end = std::find(words.begin(), words.end(), QStringLiteral("--"));
+    return std::any_of(words.begin(), end, [](const QString& word) {
+        return word == QLatin1String("--help") || word == QLatin1String("-h");
+    });
+}
+
+/// What follows a command, or what is wrong with it. An option's value follows it, or an equals
+/// sign; after "--" stands a file, whatever its name begins with.
+std::variant<Arguments, QString> parse(const Command& command, const QStringList& words)
+{
     Arguments arguments;
-    const QString option = takesFormat ? QStringLiteral("--format") : QStringLiteral("-o");
-    for (int i = 0; i < words.size(); ++i) {
+    bool optionsEnded = false;
+    for (qsizetype i = 0; i < words.size(); ++i) {
         const QString& word = words[i];
-        if (word == option) {
-            if (i + 1 == words.size()) {
-                arguments.problem = Words::tr("%1 wants a value").arg(option);
-                return arguments;
-            }
-            (takesFormat ? arguments.format : arguments.output) = words[++i];
-        } else if (word.startsWith(QLatin1Char('-')) && word != QLatin1String("-")) {
-            arguments.problem = Words::tr("unknown option %1").arg(word);
-            return arguments;
+        const bool isOption =
+            !optionsEnded && word.startsWith(QLatin1Char('-')) && word != QLatin1String("-");
+        const qsizetype equals = word.indexOf(QLatin1Char('='));
+        if (isOption && word == QLatin1String("--")) {
+            optionsEnded = true;
+        } else if (isOption && word.left(equals) == command.option) {
+            arguments.value = equals >= 0 ? word.mid(equals + 1) : words.value(++i);
+            if (arguments.value.isEmpty())
+                return Words::tr("%1 wants a value").arg(command.option);
+        } else if (isOption) {
+            return Words::tr("unknown option %1").arg(word);
         } else if (!arguments.file.isEmpty()) {
-            arguments.problem = Words::tr("one file at a time, not also %1").arg(word);
-            return arguments;
+            return Words::tr("one file at a time, not also %1").arg(word);
         } else {
             arguments.file = word;
         }
     }
     if (arguments.file.isEmpty())
-        arguments.problem = whichFile;
+        return command.which;
     return arguments;
 }
 
@@ -104,34 +164,23 @@ std::optional<Case> decideFile(const QString& path)
     return result;
 }
 
-int runAdvise(const QStringList& words)
+int runAdvise(const Arguments& arguments)
 {
-    const Arguments arguments = parse(words, Takes::Format, Words::tr("which fitting?"));
-    if (!arguments.problem.isEmpty())
-        return wrongCommand(arguments.problem);
-    const bool json = arguments.format == QLatin1String("json");
-    if (!json && !arguments.format.isEmpty() && arguments.format != QLatin1String("text"))
-        return wrongCommand(Words::tr("unknown format %1").arg(arguments.format));
-
+    const bool json = arguments.value == QLatin1String("json");
+    if (!json && !arguments.value.isEmpty() && arguments.value != QLatin1String("text"))
+        return wrongCommand(Words::tr("unknown format %1").arg(arguments.value));
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
-    const bool written =
-        json ? say(stdout, adviceJson(found->fitting, found->advice, found->prepared))
-             : say(stdout, decisionText(found->fitting, found->advice, found->prepared));
-    if (!written) {
-        say(stderr, Words::tr("tripoise: the advice could not be written\n"));
-        return CommandWrong;
-    }
-    return found->exitCode();
+    return written(
+        json ? QString::fromStdString(adviceJson(found->fitting, found->advice, found->prepared))
+             : decisionText(found->fitting, found->advice, found->prepared),
+        found->exitCode());
 }
 
-int runDraw(const QStringList& words)
+int runDraw(const Arguments& arguments)
 {
-    const Arguments arguments = parse(words, Takes::Output, Words::tr("which fitting?"));
-    if (!arguments.problem.isEmpty())
-        return wrongCommand(arguments.problem);
-    const QString suffix = QFileInfo(arguments.output).suffix().toLower();
+    const QString suffix = QFileInfo(arguments.value).suffix().toLower();
     if (suffix != QLatin1String("svg") && suffix != QLatin1String("png"))
         return wrongCommand(Words::tr("-o wants a picture ending in .svg or .png"));
 
@@ -140,29 +189,25 @@ int runDraw(const QStringList& words)
         return InputWrong;
     const SideView view =
         makeSideView(found->advice, found->fitting.riding.mix, found->prepared, shippedTables());
+    QStringList quiet{asName(found->fitting.rider.label), nameOf(found->fitting.riding.mix)};
+    quiet.removeAll(QString());
     const DrawingText text{verdictSentence(found->advice, found->prepared, found->fitting.riding),
-                           QStringList{QString::fromStdString(found->fitting.rider.label),
-                                       nameOf(found->fitting.riding.mix)}
-                               .filter(QRegularExpression(QStringLiteral(".")))
-                               .join(QStringLiteral(" · "))};
+                           quiet.join(QStringLiteral(" · "))};
     const auto failure = suffix == QLatin1String("svg")
-                             ? writeSvg(arguments.output, view, Theme::day(), text)
-                             : writePng(arguments.output, view, Theme::day(), text);
+                             ? writeSvg(arguments.value, view, Theme::day(), text)
+                             : writePng(arguments.value, view, Theme::day(), text);
     if (failure) {
-        say(stderr, Words::tr("%1: %2\n").arg(arguments.output, *failure));
+        complain(Words::tr("%1: %2").arg(arguments.value, *failure));
         return CommandWrong;
     }
     return found->exitCode();
 }
 
-int runTable(const QStringList& words)
+int runTable(const Arguments& arguments)
 {
-    const Arguments arguments = parse(words, Takes::Format, Words::tr("which table?"));
-    if (!arguments.problem.isEmpty())
-        return wrongCommand(arguments.problem);
-    const auto format = tableFormat(arguments.format);
+    const auto format = tableFormat(arguments.value);
     if (!format)
-        return wrongCommand(Words::tr("unknown format %1").arg(arguments.format));
+        return wrongCommand(Words::tr("unknown format %1").arg(arguments.value));
     const auto bytes = bytesOf(arguments.file, "table");
     if (const auto* problem = std::get_if<Problem>(&bytes)) {
         report(arguments.file, {*problem});
@@ -172,31 +217,72 @@ int runTable(const QStringList& words)
     report(arguments.file, read.problems); // of a table that is read all the same, what was odd
     if (!read.readable())
         return InputWrong;
-    if (!say(stdout, tableText(read, *format))) {
-        say(stderr, Words::tr("tripoise: the table could not be written\n"));
-        return CommandWrong;
-    }
-    return Done;
+    return written(QString::fromStdString(tableText(read, *format)));
+}
+
+std::vector<Command> commands()
+{
+    const QString format = QStringLiteral("--format");
+    return {{QStringLiteral("advise"),
+             QStringLiteral("CASE.json [--format text|json]"),
+             Words::tr("the decision"),
+             format,
+             Words::tr("text, as without it, or json for other programs"),
+             Words::tr("which fitting?"),
+             {QStringLiteral("tripoise advise MINE.json"),
+              QStringLiteral("tripoise advise MINE.json --format=json > ADVICE.json")},
+             runAdvise},
+            {QStringLiteral("draw"),
+             QStringLiteral("CASE.json -o PICTURE.svg|.png"),
+             Words::tr("the side view"),
+             QStringLiteral("-o"),
+             Words::tr("the picture to write; its ending says which kind"),
+             Words::tr("which fitting?"),
+             {QStringLiteral("tripoise draw MINE.json -o MINE.svg"),
+              QStringLiteral("tripoise draw MINE.json -o MINE.png")},
+             runDraw},
+            {QStringLiteral("table"),
+             QStringLiteral("FILE|- [--format text|json|csv]"),
+             Words::tr("a geometry table"),
+             format,
+             Words::tr("text, as without it, json or csv for other programs"),
+             Words::tr("which table?"),
+             {QStringLiteral("tripoise table TABLE.txt"),
+              QStringLiteral("tripoise table - --format=csv < TABLE.txt")},
+             runTable}};
 }
 
 } // namespace
 
 int runCommand(const QStringList& arguments)
 {
-    if (arguments.isEmpty() || arguments.first().endsWith(QLatin1String(".json")))
-        return wrongCommand(Words::tr("no display for the window; what to do without?"));
-    const QString command = arguments.first();
-    if (command == QLatin1String("advise"))
-        return runAdvise(arguments.mid(1));
-    if (command == QLatin1String("draw"))
-        return runDraw(arguments.mid(1));
-    if (command == QLatin1String("table"))
-        return runTable(arguments.mid(1));
-    if (command == QLatin1String("--help") || command == QLatin1String("-h")) {
-        say(stdout, usage());
-        return Done;
+    const QString first = arguments.value(0);
+    for (const Command& command : commands()) {
+        if (first != command.name)
+            continue;
+        const QStringList words = arguments.mid(1);
+        if (asksForHelp(words))
+            return written(helpOn(command));
+        const auto parsed = parse(command, words);
+        if (const auto* problem = std::get_if<QString>(&parsed))
+            return wrongCommand(*problem);
+        return command.run(std::get<Arguments>(parsed));
     }
-    return wrongCommand(Words::tr("unknown command %1").arg(command));
+    if (asksForHelp(arguments))
+        return written(usage() + QLatin1Char('\n') + exitCodes());
+    if (arguments == QStringList{QStringLiteral("--version")})
+        return written(QStringLiteral("tripoise %1\n").arg(QLatin1String(TRIPOISE_VERSION)));
+    if (!opensWindow(arguments))
+        return wrongCommand(first.endsWith(QLatin1String(".json"))
+                                ? Words::tr("one file at a time, not also %1").arg(arguments[1])
+                                : Words::tr("unknown command %1").arg(first));
+    return wrongCommand(Words::tr("no display for the window; what to do without?"));
+}
+
+bool opensWindow(const QStringList& arguments)
+{
+    return arguments.isEmpty()
+           || (arguments.size() == 1 && arguments[0].endsWith(QLatin1String(".json")));
 }
 
 } // namespace tripoise

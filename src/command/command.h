@@ -15,7 +15,10 @@ enum ExitCode {
     NothingSound = 4, ///< no candidate satisfies the limits; the result is still written
 };
 
-/// `arguments` without the program's name.
+// `arguments` are without the program's name.
+
 [[nodiscard]] int runCommand(const QStringList& arguments);
+/// Whether they ask for the window: no word, or a fitting's file alone.
+[[nodiscard]] bool opensWindow(const QStringList& arguments);
 
 } // namespace tripoise

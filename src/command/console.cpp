@@ -3,6 +3,7 @@
 
 #include "document/json_text.h"
 #include "wording/problems.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QFile>
@@ -26,20 +27,23 @@ Problem tooLarge(qint64 size)
 
 } // namespace
 
-bool say(FILE* stream, const std::string& text)
-{
-    return std::fwrite(text.data(), 1, text.size(), stream) == text.size()
-           && std::fflush(stream) == 0;
-}
 bool say(FILE* stream, const QString& text)
 {
-    return say(stream, text.toStdString());
+    const QByteArray bytes = visible(text).toUtf8();
+    return std::fwrite(bytes.data(), 1, std::size_t(bytes.size()), stream)
+               == std::size_t(bytes.size())
+           && std::fflush(stream) == 0;
+}
+
+void complain(const QString& line)
+{
+    say(stderr, visibleLine(line) + QLatin1Char('\n'));
 }
 
 void report(const QString& file, const Problems& problems)
 {
     for (const Problem& problem : problems)
-        say(stderr, Words::tr("%1: %2\n").arg(file, sentence(problem)));
+        complain(Words::tr("%1: %2").arg(file, sentence(problem)));
 }
 
 std::variant<std::string, Problem> bytesOf(const QString& path, const std::string& wanted)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What every command does with files and streams.
+// What every command does with files and streams. No character that a terminal would obey gets out
+// of here: see wording/visible.h.
 #pragma once
 
 #include "base/problem.h"
@@ -14,8 +15,13 @@
 namespace tripoise::command {
 
 /// Whether all of it was written.
-bool say(FILE* stream, const std::string& text);
 bool say(FILE* stream, const QString& text);
+inline bool say(FILE* stream, const std::string& text)
+{
+    return say(stream, QString::fromStdString(text));
+}
+/// A message of one line, whatever is in it.
+void complain(const QString& line);
 
 /// Every problem on standard error, one a line.
 void report(const QString& file, const Problems& problems);

@@ -2,6 +2,7 @@
 #include "drawing/export.h"
 
 #include "wording/drawing_labels.h"
+#include "wording/visible.h"
 
 #include <QBuffer>
 #include <QImage>
@@ -41,7 +42,8 @@ std::optional<QString> writeSvg(const QString& path, const SideView& view, const
         return QStringLiteral("SVG");
     paintSideView(painter, QRectF(QPointF(), QSizeF(size)), view, theme, text);
     painter.end();
-    QByteArray svg = buffer.data();
+    // The generator passes on what XML does not allow.
+    QByteArray svg = visible(QString::fromUtf8(buffer.data())).toUtf8();
     // A reader without the font the drawing was measured with still finds a plain one.
     svg.replace("font-family=\"DejaVu Sans\"", "font-family=\"DejaVu Sans, Verdana, sans-serif\"");
     svg.replace("<svg width=", "<svg role=\"img\" width=");

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/drawing_labels.h"
 
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QStringList>
@@ -31,11 +32,11 @@ QString handsOn(GripPlace place)
 
 QString nameOf(const BikeSketch& bike, const SideView& view)
 {
-    const QString size = QString::fromStdString(bike.size);
+    const QString size = asName(bike.size);
     if (view.other && view.other->model == view.chosen.model)
         return size;
     return Drawing::tr("%1 %2", "model and size of a frame")
-        .arg(QString::fromStdString(bike.model), size)
+        .arg(asName(bike.model), size)
         .trimmed();
 }
 
@@ -154,8 +155,7 @@ QString otherName(const SideView& view)
 QString blockTitle(const SideView& view)
 {
     const bool oneModel = view.other && view.other->model == view.chosen.model;
-    return oneModel ? Drawing::tr("%1, side view to scale")
-                          .arg(QString::fromStdString(view.chosen.model))
+    return oneModel ? Drawing::tr("%1, side view to scale").arg(asName(view.chosen.model))
                     : Drawing::tr("Side view to scale");
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/entry_words.h"
 
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <algorithm>
@@ -214,8 +215,8 @@ QString standInText(const Estimate& standIn, int decimals)
 
 QString frameName(const FrameSize& frame)
 {
-    const QString model = QString::fromStdString(frame.model);
-    const QString size = QString::fromStdString(frame.size);
+    const QString model = asName(frame.model);
+    const QString size = asName(frame.size);
     if (size.isEmpty())
         return model.isEmpty() ? Words::tr("New size") : Words::tr("%1, new size").arg(model);
     return model.isEmpty() ? size : Words::tr("%1 %2", "model and size").arg(model, size);
@@ -235,7 +236,7 @@ QString framesSummary(std::span<const FrameSize> frames)
     const std::string* model = nullptr;
     for (const FrameSize& frame : frames) {
         const bool again = model && *model == frame.model;
-        names << (again ? QString::fromStdString(frame.size) : frameName(frame));
+        names << (again ? asName(frame.size) : frameName(frame));
         model = &frame.model;
     }
     return names.join(Words::tr(", ", "between items of a list"));

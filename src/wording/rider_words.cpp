@@ -3,6 +3,7 @@
 
 #include "drawing/knee_room.h"
 #include "wording/drawing_labels.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <algorithm>
@@ -20,7 +21,7 @@ class RiderWords {
 
 QString sizeOf(const SideView& view)
 {
-    return QString::fromStdString(view.chosen.size);
+    return asName(view.chosen.size);
 }
 
 const JointAngle& joint(const SideView& view, Joint which)
@@ -133,12 +134,13 @@ Toe toeOf(const ToeRoom& room)
                                      : Toe::Clears;
 }
 
-/// In one go, so that nothing put in is taken for a place.
+/// Not every form has all three places. The name comes last, so that nothing in it is taken for a
+/// place.
 QString filled(QString sentence, const QString& shown, const QString& size, const QString& beside)
 {
     return sentence.replace(QStringLiteral("%1"), shown)
-        .replace(QStringLiteral("%2"), size)
-        .replace(QStringLiteral("%3"), beside);
+        .replace(QStringLiteral("%3"), beside)
+        .replace(QStringLiteral("%2"), size);
 }
 
 } // namespace
@@ -152,9 +154,7 @@ QString riddenTitle(Ridden which, const SideView& view)
 {
     if (which == Ridden::Today)
         return RiderWords::tr("Your bicycle today");
-    return RiderWords::tr("%1 %2")
-        .arg(QString::fromStdString(view.chosen.model), sizeOf(view))
-        .trimmed();
+    return RiderWords::tr("%1 %2").arg(asName(view.chosen.model), sizeOf(view)).trimmed();
 }
 
 QString riddenDescription(Ridden which, const SideView& view)

@@ -3,6 +3,7 @@
 
 #include "wording/advice_text.h"
 #include "wording/findings.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <algorithm>
@@ -39,7 +40,7 @@ QString ruleName(const std::string& name)
 
 QString briefSentence(const Fitting& fitting)
 {
-    const QString label = QString::fromStdString(fitting.rider.label);
+    const QString label = asName(fitting.rider.label);
     const QString mix = nameOf(fitting.riding.mix);
     return label.isEmpty() ? Words::tr("For %1.", "a mix of uses").arg(mix)
                            : Words::tr("%1: %2.", "a rider, a mix of uses").arg(label, mix);

@@ -3,6 +3,7 @@
 
 #include "wording/problems.h"
 #include "wording/table_words.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QRegularExpression>
@@ -94,9 +95,9 @@ QString backText(Column column, double printed)
 
 QString headingUnknownText(const std::string& heading)
 {
-    return heading.empty() ? Words::tr("A column without a heading is not understood.")
-                           : Words::tr("“%1” is not understood, and left out.")
-                                 .arg(QString::fromStdString(heading));
+    return heading.empty()
+               ? Words::tr("A column without a heading is not understood.")
+               : Words::tr("“%1” is not understood, and left out.").arg(asName(heading));
 }
 
 QString moreUnknownText(std::size_t count)

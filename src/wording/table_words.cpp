@@ -2,6 +2,7 @@
 #include "wording/table_words.h"
 
 #include "wording/entry_words.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QStringList>
@@ -15,7 +16,7 @@ namespace {
 
 QString sizeName(std::size_t size, const ClosedTable& closed)
 {
-    return QString::fromStdString(closed.sizes[size].size);
+    return asName(closed.sizes[size].size);
 }
 
 /// As printed, with a mark for what the table does not give.
@@ -56,7 +57,7 @@ QString grid(const ClosedTable& closed)
     QStringList sizes;
     std::vector<qsizetype> widths;
     for (const ClosedSize& size : closed.sizes) {
-        sizes << QString::fromStdString(size.size);
+        sizes << asName(size.size);
         widths.push_back(sizes.last().size());
     }
     QStringList heads;
@@ -194,7 +195,7 @@ QString anglesRoundedText()
 QString lineUnknownText(const TableText& text)
 {
     return Words::tr("Line %1 is not understood: %2")
-        .arg(plain(double(text.line)), QString::fromStdString(text.text));
+        .arg(plain(double(text.line)), asName(text.text));
 }
 
 QString entryText(const Entry& entry)
@@ -219,15 +220,14 @@ QString standInFigure(const ClosedValue& value)
 QString correctedSentence(const std::string& size, Column column, double printed, double taken)
 {
     return Words::tr("%1: %2 is taken as %3; %4 is printed.")
-        .arg(QString::fromStdString(size), nameOf(column), figureOf(column, taken),
-             figureOf(column, printed));
+        .arg(asName(size), nameOf(column), figureOf(column, taken), figureOf(column, printed));
 }
 
 QString closedTableText(const ReadTable& read, const ClosedTable& closed)
 {
     QString text;
     if (read.model)
-        text += QString::fromStdString(*read.model) + QStringLiteral("\n\n");
+        text += asName(*read.model) + QStringLiteral("\n\n");
     text += grid(closed);
     if (anyOf(Origin::Derived, closed))
         text += Words::tr("* follows from the other numbers\n");

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "wording/words.h"
 
+#include "wording/visible.h"
+
 #include <QRegularExpression>
 #include <QStringList>
 
@@ -178,10 +180,10 @@ QString sizeName(const FrameSize& frame, const Prepared& prepared, Place place)
 
 QString sizeLabel(const FrameSize& frame, const Prepared& prepared)
 {
-    const QString size = QString::fromStdString(frame.size);
-    return oneModel(prepared) ? size
-                              : Words::tr("%1 %2", "model and size of a frame")
-                                    .arg(QString::fromStdString(frame.model), size);
+    const QString size = asName(frame.size);
+    return oneModel(prepared)
+               ? size
+               : Words::tr("%1 %2", "model and size of a frame").arg(asName(frame.model), size);
 }
 
 QString stemName(const Stem& mounted, bool flipped)
@@ -195,7 +197,7 @@ QString stemName(const Stem& mounted, bool flipped)
 QString barName(const Bar& bar)
 {
     if (!bar.name.empty())
-        return QString::fromStdString(bar.name);
+        return asName(bar.name);
     switch (bar.kind) {
     case BarKind::Flat: return Words::tr("flat, %1", "a bar").arg(halfMm(bar.widthMm));
     case BarKind::Swept: return Words::tr("swept, %1", "a bar").arg(halfMm(bar.widthMm));

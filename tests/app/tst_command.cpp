@@ -136,6 +136,59 @@ bool saysNan(const QString& text)
     return text.contains(nan);
 }
 
+bool isObeyed(QChar c)
+{
+    switch (c.direction()) {
+    case QChar::DirLRE:
+    case QChar::DirLRO:
+    case QChar::DirRLE:
+    case QChar::DirRLO:
+    case QChar::DirPDF:
+    case QChar::DirLRI:
+    case QChar::DirRLI:
+    case QChar::DirFSI:
+    case QChar::DirPDI: return true;
+    default: break;
+    }
+    return c.category() == QChar::Other_Control || c == QChar(0xFFFE) || c == QChar(0xFFFF);
+}
+
+/// Code of the first such character in a text but for ends of lines; empty where there is none.
+QString obeyedIn(const QString& text)
+{
+    for (const QChar c : text)
+        if (isObeyed(c) && c != u'\n')
+            return QStringLiteral("U+%1 in %2").arg(c.unicode(), 4, 16).arg(text);
+    return {};
+}
+
+/// The demo with every character in its names that a terminal obeys or that XML does not allow, and
+/// with runs of them.
+std::vector<Json> withObeyed()
+{
+    QString all;
+    for (int code = 1; code <= 0xFFFF; ++code)
+        if (isObeyed(QChar(code)) || QChar(code).category() == QChar::Separator_Line
+            || QChar(code).category() == QChar::Separator_Paragraph)
+            all += QChar(code);
+    std::vector<Json> documents;
+    for (const QString& piece : {all.left(20), all.mid(20, 40), all.mid(60),
+                                 QStringLiteral("\x1b[31mred\x1b]0;title\x07")}) {
+        Json document = demo();
+        const std::string name = ("a" + piece + "b").toStdString();
+        document["rider"]["label"] = name;
+        document["rider"]["notes"] = name;
+        for (Json& bar : document["stock"]["bars"])
+            bar["name"] = name;
+        for (Json& frame : document["frames"]) {
+            frame["model"] = name;
+            frame["size"] = name + frame["size"].get<std::string>();
+        }
+        documents.push_back(std::move(document));
+    }
+    return documents;
+}
+
 /// What may be null: a shoe that never touches has no steering angle at which it does, some
 /// bicycles have no weave or capsize speed, some tables no standover or limits, some no bags.
 const QStringList mayBeNull{
@@ -815,6 +868,10 @@ private slots:
         row("unknown option", {"advise", path, "--loud"}, "--loud");
         row("an option of another command", {"draw", path, "--format", "json"}, "--format");
         row("no format", {"advise", path, "--format"}, "--format wants a value");
+        row("no format after the sign", {"advise", path, "--format="}, "--format wants a value");
+        row("an option that only begins alike", {"advise", path, "--formats=json"}, "--formats");
+        row("two files for the window", {path, "other.json"}, "other.json");
+        row("version of what", {"--version", path}, "--version");
         row("no picture after -o", {"draw", path, "-o"}, "-o wants a value");
         row("unknown format", {"advise", path, "--format", "xml"}, "xml");
         row("no picture", {"draw", path}, "-o wants a picture");
@@ -836,12 +893,151 @@ private slots:
             QVERIFY2(!QFile::exists(pathIn(name)), name);
     }
 
+    void shouldHelpOnStandardOutput_data()
+    {
+        QTest::addColumn<QStringList>("arguments");
+        QTest::addColumn<QStringList>("told");
+        const auto row = [](const QStringList& arguments, const QStringList& told) {
+            QTest::newRow(qPrintable(arguments.join(QLatin1Char(' ')))) << arguments << told;
+        };
+        for (const QString help : {"--help", "-h"}) {
+            row({help}, {"tripoise advise CASE.json", "tripoise draw CASE.json",
+                         "tripoise table FILE|-", "--version"});
+            row({"advise", help}, {"--format text|json", "--format=json"});
+            row({"advise", "absent.json", help}, {"--format text|json", "--format=json"});
+            row({"draw", help}, {"-o PICTURE.svg|.png", "-o MINE.svg"});
+            row({"table", help}, {"--format text|json|csv", "--format=csv"});
+        }
+    }
     void shouldHelpOnStandardOutput()
     {
-        const Run result = run({QStringLiteral("--help")});
+        QFETCH(QStringList, arguments);
+        QFETCH(QStringList, told);
+        const Run result = run(arguments);
         QCOMPARE(result.exitCode, 0);
-        QVERIFY(result.out.contains("tripoise advise CASE.json"));
         QCOMPARE(result.err, QString());
+        const QString out = QString::fromUtf8(result.out);
+        for (const QString& words : told + QStringList{"Exit codes: 0 "})
+            QVERIFY2(out.contains(words), qPrintable(words + QLatin1Char('\n') + out));
+        for (const QString& line : out.split(QLatin1Char('\n')))
+            QVERIFY2(line.size() < 100, qPrintable(line));
+    }
+
+    void shouldSayItsVersion()
+    {
+        const Run result = run({QStringLiteral("--version")});
+        QCOMPARE(result.exitCode, 0);
+        static const QRegularExpression version(QStringLiteral("^tripoise \\d+\\.\\d+\n$"));
+        QVERIFY2(version.match(QString::fromUtf8(result.out)).hasMatch(), result.out.constData());
+    }
+
+    void shouldTakeAnOptionsValueAfterAnEqualsSign()
+    {
+        const Run apart = adviseOn(demoPath(), "json");
+        const Run together =
+            run({QStringLiteral("advise"), QStringLiteral("--format=json"), demoPath()});
+        QCOMPARE(together.exitCode, 0);
+        QCOMPARE(together.out, apart.out);
+        QCOMPARE(together.err, QString());
+    }
+
+    void shouldTakeAFileWhoseNameLooksLikeAnOption()
+    {
+        const QString path = file(textOfJson(demo()), "-h.json");
+        const QString folder = QDir::currentPath();
+        QVERIFY(QDir::setCurrent(m_folder.path()));
+        const Run result =
+            run({QStringLiteral("advise"), QStringLiteral("--"), QStringLiteral("-h.json")});
+        QVERIFY(QDir::setCurrent(folder));
+        QCOMPARE(result.err, QString());
+        QCOMPARE(result.exitCode, 0);
+        QCOMPARE(result.out, adviseOn(path, "text").out);
+    }
+
+    // What a reader copies out of README does what stands beside it.
+    void shouldDoWhatTheReadmeSays()
+    {
+        const QString readme =
+            QString::fromStdString(textOf(QStringLiteral(TRIPOISE_ASSETS "/../README.md")));
+        const QString section = readme.section(QStringLiteral("## Without a window"), 1)
+                                    .section(QStringLiteral("## "), 0, 0);
+        int lines = 0;
+        for (const QString& line : section.split(QLatin1Char('\n'))) {
+            if (!line.startsWith(QStringLiteral("build/src/tripoise ")))
+                continue;
+            ++lines;
+            QStringList words =
+                line.section(QStringLiteral("  "), 0, 0).split(QLatin1Char(' ')).mid(1);
+            words.replaceInStrings(QStringLiteral("MINE.json"), demoPath());
+            words.replaceInStrings(QStringLiteral("MINE.svg"), pathIn("mine.svg"));
+            words.replaceInStrings(QStringLiteral("TABLE.txt"),
+                                   QStringLiteral(TRIPOISE_ASSETS "/demo/millrace-table.txt"));
+            const Run result = run(words);
+            QVERIFY2(result.exitCode == 0, qPrintable(line + QLatin1Char('\n') + result.err));
+        }
+        QVERIFY(lines >= 5);
+    }
+
+    // Names come from files of others. Characters by their Unicode category and direction.
+    void shouldLetNothingOutThatATerminalObeys()
+    {
+        for (const Json& document : withObeyed()) {
+            const QString path = file(textOfJson(document));
+            const Run text = adviseOn(path, "text");
+            QCOMPARE(text.exitCode, 0);
+            QCOMPARE(obeyedIn(QString::fromUtf8(text.out)), QString());
+            const Run json = adviseOn(path, "json");
+            QCOMPARE(obeyedIn(QString::fromUtf8(json.out)), QString());
+            std::set<std::string> sizes; // and it still means the same
+            const Json advice = Json::parse(json.out.toStdString());
+            for (const Json& candidate : advice.at("candidates"))
+                sizes.insert(candidate.at("size").get<std::string>());
+            QVERIFY(sizes.contains(document.at("frames").at(0).at("size").get<std::string>()));
+        }
+        const QString twoLines = file(textOfJson(with("/rider/label", "one\ntwo\n")));
+        QVERIFY(adviseOn(twoLines, "text").out.startsWith("one two: "));
+    }
+    void shouldLetNothingOutInAMessage()
+    {
+        const QString obeyed = QStringLiteral("a\x1b[31m\x07\u009b2J\u202eb\nc\rd");
+        const auto check = [](const QStringList& arguments, int exitCode) {
+            const Run result = run(arguments);
+            QCOMPARE(result.exitCode, exitCode);
+            QCOMPARE(obeyedIn(result.err), QString());
+            QVERIFY2(
+                result.err.section(QLatin1Char('\n'), 0, 0).contains(QStringLiteral("\\u202eb")),
+                qPrintable(result.err));
+            if (exitCode == 3)
+                QCOMPARE(result.err.count(QLatin1Char('\n')), 1);
+        };
+        check({obeyed}, 2);
+        check({QStringLiteral("advise"), obeyed, obeyed}, 2);
+        check({QStringLiteral("advise"), obeyed}, 3);
+        check({QStringLiteral("advise"), demoPath(), QStringLiteral("--format"), obeyed}, 2);
+        check({QStringLiteral("draw"), demoPath(), QStringLiteral("-o"),
+               obeyed + QStringLiteral("/x/y.svg")},
+              2);
+        Json document = demo();
+        document["rider"]["measurements"][obeyed.toStdString()] = 1;
+        check({QStringLiteral("advise"), file(textOfJson(document))}, 3);
+        document = with("/rider/sex", obeyed.toStdString());
+        check({QStringLiteral("advise"), file(textOfJson(document))}, 3);
+    }
+    void shouldDrawWellFormedPicturesWhateverTheNames()
+    {
+        for (const Json& document : withObeyed()) {
+            const QString svg = pathIn("named.svg");
+            const Run result = run(
+                {QStringLiteral("draw"), file(textOfJson(document)), QStringLiteral("-o"), svg});
+            QCOMPARE(result.err, QString());
+            QCOMPARE(result.exitCode, 0);
+            const QByteArray bytes = QByteArray::fromStdString(textOf(svg));
+            QXmlStreamReader xml(bytes);
+            while (!xml.atEnd())
+                xml.readNext();
+            QVERIFY2(!xml.hasError(), qPrintable(xml.errorString()));
+            QCOMPARE(obeyedIn(QString::fromUtf8(bytes)), QString());
+        }
     }
 
     void shouldNotCallItDoneWhenTheAdviceCannotBeWritten()
