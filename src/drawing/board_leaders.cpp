@@ -41,7 +41,7 @@ public:
         std::vector<LeaderPlace> places = gathered(m_layout, leaders);
         const QFont small = fontOf(m_small);
         const double heading =
-            widthOf(leadersHeading(m_view), fontOf(m_small, QFont::DemiBold)) + 2.0;
+            widthOf(m_layout.leadersHeading, fontOf(m_small, QFont::DemiBold)) + 2.0;
         double width = std::max(heading, more.isEmpty() ? 0.0 : widthOf(more, small) + 2.0);
         double rows = 1.0 + (more.isEmpty() ? 0.0 : 1.0);
         for (const LeaderPlace& place : places) {
@@ -78,7 +78,7 @@ public:
         if (!tiesAreClear(places, title, rest))
             return false;
         m_layout.leaders.insert(m_layout.leaders.end(), places.begin(), places.end());
-        m_layout.leadersHeading = title;
+        m_layout.leadersHeadingBox = title;
         if (!more.isEmpty()) {
             m_layout.moreLeaders = more;
             m_layout.moreLeadersBox = rest;
@@ -230,16 +230,16 @@ std::optional<LeaderPlace> behindSaddle(LeaderPlace place, const DrawingLayout& 
 
 /// Heading and count for leaders of the saddle where the column has none; without room for those,
 /// there are no leaders.
-bool placeSaddleAlone(DrawingLayout& layout, const SideView& view, const Clearance& clearance)
+bool placeSaddleAlone(DrawingLayout& layout, const Clearance& clearance)
 {
     const double row = rowPitch * layout.steps.small;
     const auto widthIn = [&layout](const QString& text, QFont::Weight weight) {
         return widthOf(text, fontOf(layout.steps.small, weight)) + 2.0;
     };
     const QRectF& label = layout.leaders.front().label;
-    const double heading = widthIn(leadersHeading(view), QFont::DemiBold);
-    layout.leadersHeading = {label.right() - heading, label.top() - row, heading, row};
-    bool room = clearance.clear(layout.leadersHeading);
+    const double heading = widthIn(layout.leadersHeading, QFont::DemiBold);
+    layout.leadersHeadingBox = {label.right() - heading, label.top() - row, heading, row};
+    bool room = clearance.clear(layout.leadersHeadingBox);
     if (!layout.leftOut.isEmpty()) {
         layout.moreLeaders = leadersLeftOut(std::size_t(layout.leftOut.size()));
         const double more = widthIn(layout.moreLeaders, QFont::Normal);
@@ -249,7 +249,7 @@ bool placeSaddleAlone(DrawingLayout& layout, const SideView& view, const Clearan
     if (room)
         return true;
     layout.leaders.clear();
-    layout.leadersHeading = layout.moreLeadersBox = {};
+    layout.leadersHeadingBox = layout.moreLeadersBox = {};
     layout.moreLeaders.clear();
     return false;
 }
@@ -288,7 +288,7 @@ void placeLeadersOnBoard(DrawingLayout& layout, const SideView& view, Clearance&
     layout.leftOut = untold;
     if (layout.leaders.empty())
         return;
-    if (column.empty() && !placeSaddleAlone(layout, view, clearance))
+    if (column.empty() && !placeSaddleAlone(layout, clearance))
         return;
     for (std::size_t i = 0; i < layout.leaders.size(); ++i) {
         const LeaderPlace& leader = layout.leaders[i];
@@ -297,7 +297,7 @@ void placeLeadersOnBoard(DrawingLayout& layout, const SideView& view, Clearance&
         if (i >= first)
             clearance.takeLine({leader.knee, leader.end});
     }
-    clearance.take(layout.leadersHeading);
+    clearance.take(layout.leadersHeadingBox);
     clearance.take(layout.moreLeadersBox);
 }
 

@@ -7,6 +7,7 @@
 #include "wording/drawing_labels.h"
 
 #include <QFontMetricsF>
+#include <QTextLayout>
 
 #include <algorithm>
 
@@ -22,52 +23,80 @@ constexpr double leastReadableHeight = 300.0;
 constexpr double uprightBelow = 1.2;  // width over height
 constexpr double columnAtMost = 0.34; // of the sheet's width
 constexpr double spareBelow = 0.35;
+constexpr qsizetype mostTitleLines = 2;
 
-QSizeF blockSize(const SideView& view, const Steps& steps, double mostWidth, BlockPlace& block)
+void writeBlock(BlockPlace& block, const SideView& view)
+{
+    block.title = blockTitle(view);
+    block.chosen = chosenName(view);
+    block.other = otherName(view);
+    block.columns = view.other ? 2 : 1;
+    block.rows = blockRows(view);
+    if (view.rider)
+        block.notes = QStringList{positionLine(*view.rider), rangeKey()};
+}
+
+QSizeF blockSize(const Steps& steps, double mostWidth, BlockPlace& block)
 {
     const QFont small = fontOf(steps.small);
     const QFont strong = fontOf(steps.small, QFont::DemiBold);
     const double sample = 3.2 * steps.small; // a bit of line beside a name
     double label = 0.0;
-    double value =
-        std::max(widthOf(chosenName(view), strong), widthOf(otherName(view), strong)) + sample;
-    const std::vector<BlockRow> rows = blockRows(view);
-    for (const BlockRow& row : rows) {
+    double value = std::max(widthOf(block.chosen, strong), widthOf(block.other, strong)) + sample;
+    for (const BlockRow& row : block.rows) {
         label = std::max(label, widthOf(row.label, small));
         value = std::max({value, widthOf(row.chosen, small), widthOf(row.other, small)});
     }
     const double gap = 1.2 * steps.small;
-    const int columns = view.other ? 2 : 1;
-    double notes = widthOf(blockTitle(view), strong);
-    if (view.rider)
-        notes = std::max(
-            {notes, widthOf(positionLine(*view.rider), small), widthOf(rangeKey(), small)});
+    double notes = widthOf(block.title, strong);
+    for (const QString& note : block.notes)
+        notes = std::max(notes, widthOf(note, small));
     const double wanted =
-        std::max(gap + label + columns * (gap + value) + gap, notes + 2.0 * gap) + 2.0;
+        std::max(gap + label + block.columns * (gap + value) + gap, notes + 2.0 * gap) + 2.0;
     const double width = std::min(wanted, mostWidth);
     block.rowHeight = rowPitch * steps.small;
     block.labelWidth = gap + label + gap;
-    block.valueWidth = (width - block.labelWidth) / columns;
-    const double lines = 2.0 + static_cast<double>(rows.size()) + (view.rider ? 2.0 : 0.0);
+    block.valueWidth = (width - block.labelWidth) / block.columns;
+    const double lines =
+        2.0 + static_cast<double>(block.rows.size()) + static_cast<double>(block.notes.size());
     return {width, (lines + 0.7) * block.rowHeight};
+}
+
+/// Broken between words where these are no wider than a line; what finds no room is left out.
+QStringList broken(const QString& text, const QFont& font, double width)
+{
+    QTextOption wrap;
+    wrap.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    QTextLayout layout(text, font);
+    layout.setTextOption(wrap);
+    layout.beginLayout();
+    QStringList lines;
+    for (QTextLine line = layout.createLine(); line.isValid() && lines.size() < mostTitleLines;
+         line = layout.createLine()) {
+        line.setLineWidth(width);
+        lines << (lines.size() + 1 < mostTitleLines
+                      ? text.mid(line.textStart(), line.textLength()).trimmed()
+                      : QFontMetricsF(font).elidedText(text.mid(line.textStart()), Qt::ElideRight,
+                                                       width));
+    }
+    layout.endLayout();
+    return lines;
 }
 
 void placeTitle(DrawingLayout& layout, const DrawingText& text)
 {
-    QRectF& sheet = layout.sheet;
-    double y = sheet.top();
-    const auto place = [&](const QString& words, double px, double most) {
-        if (words.isEmpty())
-            return QRectF(sheet.left(), y, sheet.width(), 0.0);
-        const QRectF free(sheet.left(), y, sheet.width(), most);
-        const QRectF used =
-            QFontMetricsF(fontOf(px)).boundingRect(free, Qt::TextWordWrap | Qt::AlignLeft, words);
-        const QRectF taken(sheet.left(), y, sheet.width(), std::min(used.height(), most));
-        y = taken.bottom() + 0.25 * px;
-        return taken;
+    double y = layout.sheet.top();
+    const auto place = [&](const QString& words, double px) {
+        const QFont font = fontOf(px);
+        LinesPlace placed{broken(words, font, layout.sheet.width()), {}};
+        placed.box = {layout.sheet.left(), y, layout.sheet.width(),
+                      static_cast<double>(placed.lines.size()) * QFontMetricsF(font).lineSpacing()};
+        if (!placed.lines.isEmpty())
+            y = placed.box.bottom() + 0.25 * px;
+        return placed;
     };
-    layout.title = place(text.title, layout.steps.title, 2.6 * layout.steps.title);
-    layout.subtitle = place(text.subtitle, layout.steps.body, 2.6 * layout.steps.body);
+    layout.title = place(text.title, layout.steps.title);
+    layout.subtitle = place(text.subtitle, layout.steps.body);
     layout.scene.setTop(y + layout.steps.body);
 }
 
@@ -137,11 +166,13 @@ DrawingLayout layOut(const QRectF& area, const SideView& view, const DrawingText
     placeTitle(layout, text);
     const bool upright = area.width() < uprightBelow * area.height();
     const double most = columnAtMost * layout.sheet.width();
-    const QSizeF block =
-        blockSize(view, steps, upright ? layout.sheet.width() : most, layout.block);
+    writeBlock(layout.block, view);
+    if (!view.leaders.empty())
+        layout.leadersHeading = leadersHeading(view);
+    const QSizeF block = blockSize(steps, upright ? layout.sheet.width() : most, layout.block);
     layout.block.box = {layout.sheet.right() - block.width(),
                         layout.sheet.bottom() - block.height(), block.width(), block.height()};
-    const double leaders = std::min(leadersWidth(view, steps), most);
+    const double leaders = std::min(leadersWidth(layout, view), most);
     const double column = upright ? leaders : std::max(leaders, block.width());
     layout.scene.setRight(layout.sheet.right() - column - (column > 0.0 ? steps.body : 0.0));
     // Room under the ground for the scale, and for the block on an upright sheet.
@@ -164,7 +195,7 @@ DrawingLayout layOut(const QRectF& area, const SideView& view, const DrawingText
         clearance.takeLine({leader.knee, leader.end});
     }
     clearance.take(layout.block.box);
-    clearance.take(layout.leadersHeading);
+    clearance.take(layout.leadersHeadingBox);
     avoidDrawn(clearance, view, layout.fit, options.layers, false);
     placeJointLabels(layout, view, options, clearance);
     return layout;

@@ -28,8 +28,20 @@ struct DrawingText {
     QString subtitle; ///< one quiet line
 };
 
-/// The title block's measures.
+/// Lines of a sentence, as much of it as there is room for.
+struct LinesPlace {
+    QStringList lines;
+    QRectF box;
+};
+
+/// The title block: its words and measures.
 struct BlockPlace {
+    QString title;
+    QString chosen; ///< names of the sizes
+    QString other;
+    int columns = 1; ///< of sizes
+    std::vector<BlockRow> rows;
+    QStringList notes; ///< below the rows
     QRectF box;
     double rowHeight = 0.0;
     double labelWidth = 0.0;
@@ -76,14 +88,15 @@ struct DrawingLayout {
     Steps steps;
     bool words = true; ///< false where the area is too small to read in
     QRectF sheet;      ///< inside the margins
-    QRectF title;
-    QRectF subtitle;
+    LinesPlace title;
+    LinesPlace subtitle;
     QRectF scene; ///< what the drawing is fitted into
     DrawingFit fit;
     BlockPlace block;
     std::vector<LegendPlace> legend;
     std::optional<ScalePlace> scale;
-    QRectF leadersHeading;
+    QString leadersHeading; ///< empty where there are no leaders
+    QRectF leadersHeadingBox;
     std::vector<LeaderPlace> leaders;
     QString moreLeaders; ///< that there are some for which there was no room
     QStringList leftOut; ///< and what these would say

@@ -150,6 +150,8 @@ DrawingLayout layOutBoard(const QRectF& area, const SideView& view, const Drawin
         return layout;
     }
     placeLegend(layout, view, options);
+    if (!view.leaders.empty())
+        layout.leadersHeading = leadersHeading(view);
     if (!layout.legend.empty())
         layout.scene.setTop(layout.legend.back().box.bottom() + 0.4 * small);
     if (options.layers.dimensions) {

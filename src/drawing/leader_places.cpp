@@ -13,19 +13,19 @@ namespace tripoise {
 namespace {
 
 /// Over the words on the right, or over those on the left where there are no others.
-void placeHeading(DrawingLayout& layout, const SideView& view,
-                  const std::vector<Interval>& intervals, double column, double row)
+void placeHeading(DrawingLayout& layout, const std::vector<Interval>& intervals, double column,
+                  double row)
 {
     const double width =
-        widthOf(leadersHeading(view), fontOf(layout.steps.small, QFont::DemiBold)) + 2.0;
+        widthOf(layout.leadersHeading, fontOf(layout.steps.small, QFont::DemiBold)) + 2.0;
     if (!intervals.empty()) {
-        layout.leadersHeading = {column, intervals.front().top - row,
-                                 std::min(width, layout.sheet.right() - column), row};
+        layout.leadersHeadingBox = {column, intervals.front().top - row,
+                                    std::min(width, layout.sheet.right() - column), row};
         return;
     }
     const QRectF& label = layout.leaders.front().label;
-    layout.leadersHeading = {std::max(layout.sheet.left(), label.right() - width),
-                             label.top() - row, width, row};
+    layout.leadersHeadingBox = {std::max(layout.sheet.left(), label.right() - width),
+                                label.top() - row, width, row};
 }
 
 /// Behind the saddle, level with it; false where there is no room.
@@ -77,11 +77,10 @@ double widthOf(const QString& text, const QFont& font)
     return QFontMetricsF(font).horizontalAdvance(text);
 }
 
-double leadersWidth(const SideView& view, const Steps& steps)
+double leadersWidth(const DrawingLayout& layout, const SideView& view)
 {
-    double width = view.leaders.empty()
-                       ? 0.0
-                       : widthOf(leadersHeading(view), fontOf(steps.small, QFont::DemiBold));
+    const Steps& steps = layout.steps;
+    double width = widthOf(layout.leadersHeading, fontOf(steps.small, QFont::DemiBold));
     for (const Leader& leader : view.leaders)
         width = std::max(width, widthOf(leaderLabel(leader), fontOf(steps.small)));
     return width > 0.0 ? width + 2.5 * steps.small : 0.0;
@@ -139,9 +138,7 @@ void placeLeaders(DrawingLayout& layout, const SideView& view)
     const double row = rowPitch * steps.small;
     const double column = layout.fit.toPx(view.bounds().high).x() + 2.5 * steps.small;
     std::vector<Interval> intervals;
-    double widest = layout.leaders.empty()
-                        ? 0.0
-                        : widthOf(leadersHeading(view), fontOf(steps.small, QFont::DemiBold));
+    double widest = widthOf(layout.leadersHeading, fontOf(steps.small, QFont::DemiBold));
     for (LeaderPlace& place : layout.leaders) {
         place.leftwards = place.leftwards && placeLeftwards(place, layout);
         if (place.leftwards)
@@ -171,7 +168,7 @@ void placeLeaders(DrawingLayout& layout, const SideView& view)
         ++interval;
     }
     if (!layout.leaders.empty())
-        placeHeading(layout, view, intervals, column, row);
+        placeHeading(layout, intervals, column, row);
 }
 
 } // namespace tripoise

@@ -43,7 +43,7 @@ void spread(std::vector<Interval>& intervals, double low, double high);
 /// Leaders grouped by the point they speak of, highest first.
 [[nodiscard]] std::vector<LeaderPlace> gathered(const DrawingLayout& layout,
                                                 const std::vector<Leader>& leaders);
-[[nodiscard]] double leadersWidth(const SideView& view, const Steps& steps);
+[[nodiscard]] double leadersWidth(const DrawingLayout& layout, const SideView& view);
 
 /// Beside the drawing of a sheet, whose fit and block are known.
 void placeLeaders(DrawingLayout& layout, const SideView& view);

@@ -54,7 +54,7 @@ void paintDot(const Canvas& c, const QPointF& at)
     c.painter.drawEllipse(at, r, r);
 }
 
-void paintLeaders(const Canvas& c, const SideView& view, const DrawingLayout& layout)
+void paintLeaders(const Canvas& c, const DrawingLayout& layout)
 {
     if (layout.leaders.empty())
         return;
@@ -72,27 +72,31 @@ void paintLeaders(const Canvas& c, const SideView& view, const DrawingLayout& la
             row.translate(0.0, row.height());
         }
     }
-    write(c, layout.leadersHeading, leadersHeading(view), fontOf(c.steps.small, QFont::DemiBold),
-          c.theme.otherText);
+    write(c, layout.leadersHeadingBox, layout.leadersHeading,
+          fontOf(c.steps.small, QFont::DemiBold), c.theme.otherText);
     if (!layout.moreLeaders.isEmpty())
         write(c, layout.moreLeadersBox, layout.moreLeaders, fontOf(c.steps.small),
               c.theme.otherText);
 }
 
-void paintTitle(const Canvas& c, const DrawingText& text, const DrawingLayout& layout)
+void paintTitle(const Canvas& c, const DrawingLayout& layout)
 {
-    const int flags = Qt::TextWordWrap | Qt::AlignLeft | Qt::AlignTop;
-    c.painter.setFont(fontOf(c.steps.title));
-    c.painter.setPen(c.theme.ink);
-    c.painter.drawText(layout.title, flags, text.title);
-    c.painter.setFont(fontOf(c.steps.body));
-    c.painter.setPen(c.theme.soft);
-    c.painter.drawText(layout.subtitle, flags, text.subtitle);
+    const auto paint = [&c](const LinesPlace& place, double px, const QColor& color) {
+        c.painter.setFont(fontOf(px));
+        c.painter.setPen(color);
+        QRectF row = place.box;
+        row.setHeight(place.box.height() / static_cast<double>(place.lines.size()));
+        for (const QString& line : place.lines) {
+            c.painter.drawText(row, Qt::AlignLeft | Qt::AlignTop | Qt::TextSingleLine, line);
+            row.translate(0.0, row.height());
+        }
+    };
+    paint(layout.title, c.steps.title, c.theme.ink);
+    paint(layout.subtitle, c.steps.body, c.theme.soft);
 }
 
-void paintBlock(const Canvas& c, const SideView& view, const DrawingLayout& layout)
+void paintBlock(const Canvas& c, const BlockPlace& block)
 {
-    const BlockPlace& block = layout.block;
     const QRectF& box = block.box;
     const QFont small = fontOf(c.steps.small);
     const double gap = 1.2 * c.steps.small;
@@ -110,25 +114,23 @@ void paintBlock(const Canvas& c, const SideView& view, const DrawingLayout& layo
         return QRectF(row.left() + block.labelWidth + column * block.valueWidth, row.top(),
                       block.valueWidth - 0.4 * gap, row.height());
     };
-    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), blockTitle(view),
+    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), block.title,
           fontOf(c.steps.small, QFont::DemiBold), c.theme.ink);
     rule(c, box, y);
     const QRectF names = nextRow();
-    writeSize(c, cell(names, 0), chosenName(view), false);
-    if (view.other)
-        writeSize(c, cell(names, 1), otherName(view), true);
-    for (const BlockRow& row : blockRows(view)) {
+    writeSize(c, cell(names, 0), block.chosen, false);
+    if (block.columns > 1)
+        writeSize(c, cell(names, 1), block.other, true);
+    for (const BlockRow& row : block.rows) {
         const QRectF line = nextRow();
         write(c, line.adjusted(gap, 0.0, 0.0, 0.0), row.label, small, c.theme.soft);
         write(c, cell(line, 0), row.chosen, small, c.theme.ink);
         write(c, cell(line, 1), row.other, small, c.theme.otherText);
     }
-    if (!view.rider)
-        return;
-    rule(c, box, y);
-    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), positionLine(*view.rider), small,
-          c.theme.soft);
-    write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), rangeKey(), small, c.theme.soft);
+    if (!block.notes.isEmpty())
+        rule(c, box, y);
+    for (const QString& note : block.notes)
+        write(c, nextRow().adjusted(gap, 0.0, -gap, 0.0), note, small, c.theme.soft);
 }
 
 void paintGround(const Canvas& c, const SideView& view, const DrawingLayout& layout)

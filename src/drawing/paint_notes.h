@@ -5,7 +5,6 @@
 
 #include "drawing/canvas.h"
 #include "drawing/layout.h"
-#include "wording/drawing_labels.h"
 
 namespace tripoise::drawing {
 
@@ -17,9 +16,9 @@ void paintAngles(const Canvas& canvas, const SideView& view, const DrawingLayout
 void paintHalo(const Canvas& canvas, const QRectF& box);
 /// Where a line from words ends, in the brush's colour.
 void paintDot(const Canvas& canvas, const QPointF& at);
-void paintLeaders(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
-void paintTitle(const Canvas& canvas, const DrawingText& text, const DrawingLayout& layout);
-void paintBlock(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
+void paintLeaders(const Canvas& canvas, const DrawingLayout& layout);
+void paintTitle(const Canvas& canvas, const DrawingLayout& layout);
+void paintBlock(const Canvas& canvas, const BlockPlace& block);
 void paintGround(const Canvas& canvas, const SideView& view, const DrawingLayout& layout);
 void paintLegend(const Canvas& canvas, const DrawingLayout& layout);
 void paintPulled(const Canvas& canvas, const DrawingLayout& layout);

@@ -72,10 +72,10 @@ void paintBefore(const Canvas& c, const SideView& view, const DrawingLayout& lay
         paintAngles(c, view, layout, !options.furniture);
     if (!layout.words)
         return;
-    paintLeaders(c, view, layout);
+    paintLeaders(c, layout);
     paintPulled(c, layout);
     if (options.furniture) {
-        paintBlock(c, view, layout);
+        paintBlock(c, layout.block);
     } else {
         paintLegend(c, layout);
     }
@@ -94,7 +94,7 @@ void paintSideView(QPainter& painter, const QRectF& area, const SideView& view, 
     const DrawingLayout layout = layOut(area, view, text, options);
     const Canvas canvas{painter, theme, layout.fit, layout.steps};
     if (layout.words && options.furniture)
-        paintTitle(canvas, text, layout);
+        paintTitle(canvas, layout);
     paintBehind(canvas, view, layout, options);
     paintBefore(canvas, view, layout, options);
     painter.restore();

@@ -117,7 +117,7 @@ std::vector<Written> writtenOn(const DrawingLayout& layout, const SideView& view
             {layout.scale->text, layout.scale->words, widthOf(layout.scale->text, small), {}});
     if (!layout.leaders.empty())
         all.push_back({leadersHeading(view),
-                       layout.leadersHeading,
+                       layout.leadersHeadingBox,
                        widthOf(leadersHeading(view), strong),
                        {}});
     for (const LeaderPlace& place : layout.leaders)

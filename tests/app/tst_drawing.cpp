@@ -176,6 +176,7 @@ private slots:
     void shouldPaintAtAnySize();
     void shouldWarnOnlyOutsideTheRange();
     void shouldWriteReadableSvg();
+    void shouldEndALongTitleBetweenWords();
     void shouldWritePng_data();
     void shouldWritePng();
     void shouldSayWhyItCouldNotWrite();
@@ -439,10 +440,10 @@ void DrawingTest::shouldKeepLabelsApart()
         told += static_cast<std::size_t>(leader.rows.size());
     }
     QCOMPARE(told, made.view.leaders.size());
-    labels.push_back(layout.leadersHeading);
+    labels.push_back(layout.leadersHeadingBox);
     labels.push_back(layout.block.box);
-    labels.push_back(layout.title);
-    labels.push_back(layout.subtitle);
+    labels.push_back(layout.title.box);
+    labels.push_back(layout.subtitle.box);
     for (std::size_t i = 0; i < labels.size(); ++i) {
         QVERIFY(area.contains(labels[i]));
         for (std::size_t k = i + 1; k < labels.size(); ++k) {
@@ -653,6 +654,33 @@ void DrawingTest::shouldWriteReadableSvg()
     QVERIFY(svg.contains(Theme::day().other.name()) && svg.contains(Theme::day().ink.name()));
     QVERIFY(svg.contains(QLatin1String("sans-serif"))
             && svg.contains(QLatin1String("role=\"img\"")));
+}
+
+/// Names come from files: a label of a thousand characters, of words or of one.
+void DrawingTest::shouldEndALongTitleBetweenWords()
+{
+    const Case made = caseOf(fittingOf(1756.0, 846.0, BarKind::Drop, Use::Touring));
+    const QTemporaryDir dir;
+    const QString path = dir.filePath(QStringLiteral("view.svg"));
+    const DrawingText text{QStringLiteral("word ").repeated(200), QString(1000, u'W')};
+    QCOMPARE(writeSvg(path, made.view, Theme::day(), text), std::nullopt);
+    QXmlStreamReader xml(QString::fromStdString(test::textOf(path)));
+    QStringList title;
+    QStringList subtitle;
+    while (!xml.atEnd()) {
+        if (xml.readNext() != QXmlStreamReader::StartElement || xml.name() != QLatin1String("text"))
+            continue;
+        const QString words = xml.readElementText();
+        if (words.startsWith(QStringLiteral("word")))
+            title << words;
+        else if (words.startsWith(QStringLiteral("WWW")))
+            subtitle << words;
+    }
+    QCOMPARE(title.size(), 2);
+    QCOMPARE(subtitle.size(), 2);
+    QVERIFY2(title[0].endsWith(QStringLiteral("word")), qPrintable(title[0]));
+    for (const QStringList& lines : {title, subtitle})
+        QVERIFY2(lines[1].endsWith(QStringLiteral("…")), qPrintable(lines[1]));
 }
 
 void DrawingTest::shouldWritePng_data()

@@ -7,8 +7,13 @@
 #include "board/side_view_painter.h"
 #include "drawing/painter.h"
 
+#include <QCoreApplication>
 #include <QPainter>
 #include <QTest>
+#include <QThread>
+#include <QTranslator>
+
+#include <atomic>
 
 using namespace tripoise;
 
@@ -40,6 +45,20 @@ QImage paintedAtOnce(const PaintOrder& order)
     return image;
 }
 
+/// Translates nothing, and counts how often a thread that is not the window's asks.
+class AskedElsewhere : public QTranslator {
+public:
+    [[nodiscard]] bool isEmpty() const override { return false; }
+    [[nodiscard]] QString translate(const char*, const char*, const char*, int) const override
+    {
+        ++(QThread::currentThread() == qApp->thread() ? here : elsewhere);
+        return {};
+    }
+
+    mutable std::atomic<int> here = 0;
+    mutable std::atomic<int> elsewhere = 0;
+};
+
 } // namespace
 
 class TestSideViewPainter : public QObject {
@@ -64,6 +83,31 @@ private slots:
         SideViewPainter other;
         other.paint(order);
         QCOMPARE(other.finished(), paintedAtOnce(order));
+    }
+
+    // The language may be changed while the other thread paints.
+    void shouldMakeNoWordsElsewhere_data()
+    {
+        QTest::addColumn<bool>("dimensions");
+        QTest::newRow("differences told") << false;
+        QTest::newRow("dimensions") << true;
+    }
+    void shouldMakeNoWordsElsewhere()
+    {
+        QFETCH(bool, dimensions);
+        AskedElsewhere asked;
+        QVERIFY(QCoreApplication::installTranslator(&asked));
+        PaintOrder order = orderOf("between-two-sizes");
+        order.options.layers.dimensions = dimensions;
+        order.layout = layOut({QPointF(), size}, order.view, {}, order.options);
+        QCOMPARE(order.layout.leaders.empty(), dimensions);
+        QVERIFY(asked.here > 0);
+        SideViewPainter painter;
+        painter.begin(order);
+        QTest::qWait(50); // until the other thread has begun: else this one would paint
+        (void)painter.finished();
+        QCOMPARE(asked.elsewhere.load(), 0);
+        QCoreApplication::removeTranslator(&asked);
     }
 
     void shouldPaintTheLastOfMany()
