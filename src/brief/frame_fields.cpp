@@ -4,19 +4,17 @@
 #include "brief/keys.h"
 #include "command/tables.h"
 #include "document/fitting.h"
+#include "entry/plain_text.h"
 #include "wording/entry_words.h"
 #include "wording/words.h"
 
 namespace tripoise {
 namespace {
 
-/// A name on one line, no longer than a document may hold.
+/// A name on one line.
 std::string nameFrom(const QString& text)
 {
-    QString name = text.simplified();
-    while (name.toUtf8().size() > qsizetype(longestName))
-        name.chop(1);
-    return name.toStdString();
+    return entry::cutToBytes(text.simplified(), longestName);
 }
 
 } // namespace

@@ -5,6 +5,7 @@
 #include "brief/part_lines.h"
 #include "command/tables.h"
 #include "document/fitting.h"
+#include "entry/plain_text.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -120,10 +121,7 @@ public:
             if (!m_onBench)
                 return;
             Bar next = *m_onBench;
-            QString text = name.simplified();
-            while (text.toUtf8().size() > qsizetype(longestName))
-                text.chop(1);
-            next.name = text.toStdString();
+            next.name = entry::cutToBytes(name.simplified(), longestName);
             change(next, {});
         }
     }

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 
 namespace tripoise::entry {
 namespace {
@@ -79,6 +80,19 @@ QString plainText(QStringView typed)
     }
     plain.replace(QLatin1String("''"), QLatin1String("\""));
     return plain;
+}
+
+std::string cutToBytes(const QString& typed, std::size_t most)
+{
+    std::string text = typed.toStdString();
+    if (text.size() <= most)
+        return text;
+    const auto isContinuation = [](char byte) { return (std::uint8_t(byte) & 0xC0U) == 0x80U; };
+    std::size_t end = most;
+    while (end > 0 && isContinuation(text[end]))
+        --end;
+    text.resize(end);
+    return text;
 }
 
 } // namespace tripoise::entry

@@ -8,9 +8,15 @@
 #include <QString>
 #include <QStringView>
 
+#include <string>
+
 namespace tripoise::entry {
 
 /// Lower case, ASCII as far as it is a number; letters of words stay as they are. Linear in time.
 [[nodiscard]] QString plainText(QStringView typed);
+
+/// Typed text as a document holds it: UTF-8, cut between characters to so many bytes. Linear in
+/// time.
+[[nodiscard]] std::string cutToBytes(const QString& typed, std::size_t most);
 
 } // namespace tripoise::entry

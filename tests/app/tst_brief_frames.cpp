@@ -4,6 +4,7 @@
 #include "brief/frames_model.h"
 
 #include <QAbstractItemModelTester>
+#include <QElapsedTimer>
 #include <QTest>
 
 #include <cmath>
@@ -304,6 +305,19 @@ private slots:
         QCOMPARE(opened.session.fitting().frames[1].size, std::string("L"));
         large->setSize(QStringLiteral("L"));
         QVERIFY(large->sizeMessage().isEmpty());
+    }
+
+    // As pasted by mistake: cut soon, and between characters.
+    void shouldCutANameThatNoDocumentHolds()
+    {
+        Opened opened;
+        QElapsedTimer timer;
+        timer.start();
+        opened.model.fieldsAt(1)->setSize(QStringLiteral("a") + QString(300'000, u'ä'));
+        QVERIFY2(timer.elapsed() < 2000, qPrintable(QString::number(timer.elapsed())));
+        const std::string size = opened.session.fitting().frames[1].size;
+        QCOMPARE(size.size(), longestName - 1); // 499 of two bytes behind one of one
+        QVERIFY(QString::fromStdString(size).endsWith(u'ä'));
     }
 
     void shouldNotLoseWhatASizeNeeds()
