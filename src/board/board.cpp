@@ -30,33 +30,37 @@ Board::Board(QQuickItem* parent) : SessionCanvas(parent)
     m_pause.setSingleShot(true);
     m_pause.setInterval(pauseMs);
     connect(&m_pause, &QTimer::timeout, this, [this] { refit(true); });
-    connect(this, &Board::sessionChanged, this, &Board::follow);
     connect(this, &Board::lookChanged, this, [this] {
         if (std::exchange(m_fittedLetters, letters()) != letters())
             refit(false);
     });
 }
 
-void Board::follow()
+void Board::sessionSet()
 {
-    if (!session())
-        return;
-    connect(session(), &Session::fittingChanged, this, [this] {
+    on(&Session::fittingChanged, [this] {
         m_live.reset();
         if (session()->settled()) // else the answer will be drawn
             remake();
     });
-    connect(session(), &Session::started, this, [this] {
-        m_crank.reset();
-        m_viewport.showAll();
-        m_drag.reset();
-        emit crankChanged();
-        viewportMoved();
-    });
-    connect(session(), &Session::speechChanged, this, [this] {
+    on(&Session::started, this, &Board::begin);
+    on(&Session::speechChanged, [this] {
         emit crankChanged();
         emit handleChanged();
     });
+    begin();
+    SessionCanvas::sessionSet();
+}
+
+/// Another fitting: it is looked at anew.
+void Board::begin()
+{
+    m_live.reset();
+    m_crank.reset();
+    m_viewport.showAll();
+    m_drag.reset();
+    emit crankChanged();
+    viewportMoved();
 }
 
 void Board::setLayer(bool& layer, bool on)
@@ -188,13 +192,13 @@ QString Board::handleText() const
 
 void Board::backToAdvised()
 {
-    if (!session() || !m_scene.tried())
+    if (!m_scene.tried())
         return;
     m_live.reset();
-    Fitting next = session()->fitting();
+    Fitting next = fitting();
     next.choices.trial.reset();
     m_settlingLabels = true;
-    session()->edit(std::move(next), backToAdvisedStep());
+    edit(std::move(next), backToAdvisedStep());
     remake();
 }
 

@@ -165,7 +165,8 @@ private:
     };
 
     void setLayer(bool& layer, bool on);
-    void follow();
+    void sessionSet() override;
+    void begin();
     void answered() override;
     void remake(); ///< scene and readouts
     void makeScene();

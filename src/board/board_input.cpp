@@ -47,8 +47,7 @@ void Board::setFocused(std::optional<Handle> handle)
     if (m_focused == handle)
         return;
     m_focused = handle;
-    if (session())
-        session()->sealStep();
+    sealStep();
     emit handleChanged();
     update();
 }
@@ -146,13 +145,13 @@ void Board::letGo()
 void Board::commit(const Contacts& contacts, const QString& mergeKey)
 {
     const auto bench = m_scene.bench();
-    if (!session() || !bench)
+    if (!bench)
         return;
     const FrameSize frame = m_scene.size()->frame;
     const bool saddle = m_focused == Handle::Saddle;
-    Fitting next = session()->fitting();
+    Fitting next = fitting();
     next.choices.trial = trialOf(contacts, bench->advised, frame);
-    session()->edit(std::move(next), pulledStep(saddle), mergeKey);
+    edit(std::move(next), pulledStep(saddle), mergeKey);
     m_live.reset();
     remake();
 }
@@ -278,8 +277,7 @@ void Board::focusInEvent(QFocusEvent* event)
 void Board::focusOutEvent(QFocusEvent* event)
 {
     QQuickPaintedItem::focusOutEvent(event);
-    if (session())
-        session()->sealStep();
+    sealStep();
     update();
 }
 

@@ -25,6 +25,7 @@ RiderBoard::RiderBoard(QQuickItem* parent) : SessionCanvas(parent)
 
 void RiderBoard::answered()
 {
+    m_story = RiderStory();
     if (session())
         m_story.make(*session());
     if (!m_story.has(m_which))

@@ -43,10 +43,13 @@ TopView::TopView(QQuickItem* parent) : SessionPicture(parent)
     setAcceptedMouseButtons(Qt::LeftButton);
     setAcceptHoverEvents(true);
     setActiveFocusOnTab(true);
-    connect(this, &SessionPicture::sessionChanged, this, [this] {
-        if (session())
-            connect(session(), &Session::started, this, [this] { m_pose.reset(); });
-    });
+}
+
+void TopView::sessionSet()
+{
+    m_pose.reset();
+    on(&Session::started, [this] { m_pose.reset(); });
+    SessionPicture::sessionSet();
 }
 
 void TopView::make(const Solution* answer)
@@ -90,7 +93,8 @@ double TopView::mostSteerDeg() const
 
 void TopView::setSteerDeg(double degrees)
 {
-    turn({Angle::degrees(std::clamp(degrees, -mostDeg, mostDeg)), pose().crank});
+    if (std::isfinite(degrees))
+        turn({Angle::degrees(std::clamp(degrees, -mostDeg, mostDeg)), pose().crank});
 }
 
 double TopView::crankDeg() const
@@ -101,7 +105,8 @@ double TopView::crankDeg() const
 
 void TopView::setCrankDeg(double degrees)
 {
-    turn({pose().steer, Angle::degrees(90.0 - degrees)});
+    if (std::isfinite(degrees))
+        turn({pose().steer, Angle::degrees(90.0 - degrees)});
 }
 
 void TopView::toNearest()

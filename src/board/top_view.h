@@ -53,6 +53,7 @@ public:
     void paint(QPainter* painter) override;
 
 protected:
+    void sessionSet() override;
     void make(const Solution* answer) override;
     void mousePressEvent(QMouseEvent* event) override;
     void mouseMoveEvent(QMouseEvent* event) override;

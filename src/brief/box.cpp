@@ -9,12 +9,9 @@ namespace tripoise {
 
 Box::Box(QObject* parent) : QObject(parent)
 {
-    const auto seal = [this] {
-        if (m_session)
-            m_session->sealStep();
-    };
+    const auto seal = [this] { sealStep(); };
     const PartsModel::Bench bench{
-        [this]() -> const Stock& { return fitting(); }, [this]() -> const Stock& { return m_shop; },
+        [this]() -> const Stock& { return stock(); }, [this]() -> const Stock& { return m_shop; },
         [this]() -> const std::vector<double>& { return m_steerersMm; },
         [this](Stock inFitting, Stock inShop, const QString& what, const QString& key) {
             put(std::move(inFitting), std::move(inShop), what, key);
@@ -25,7 +22,7 @@ Box::Box(QObject* parent) : QObject(parent)
     m_rest.emplace(
         restEntries(), this,
         [this](const EntryOf<Stock>& entry, std::optional<double> value) {
-            Stock next = fitting();
+            Stock next = stock();
             entry.write(next, value);
             Stock shop = m_shop; // the shop's ordinary saddle and pedals are the last ones typed
             entry.write(shop, value);
@@ -36,30 +33,25 @@ Box::Box(QObject* parent) : QObject(parent)
     m_rest->show(Stock{}, shippedTables());
 }
 
-void Box::setSession(Session* session)
+void Box::sessionSet()
 {
-    if (session == m_session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (m_session) {
-        connect(m_session, &Session::fittingChanged, this, [this] {
-            if (fitting() != m_followed || steerersMm() != m_steerersMm)
-                follow();
-        });
-        connect(m_session, &Session::started, this, [this] {
-            for (const auto& list : m_lists)
-                list->clearBench();
-        });
-        connect(m_session, &Session::speechChanged, this, [this] {
-            m_rest->nameAgain();
-            for (const auto& list : m_lists)
-                list->speakAgain();
+    const auto begin = [this] {
+        for (const auto& list : m_lists)
+            list->clearBench();
+    };
+    on(&Session::fittingChanged, [this] {
+        if (stock() != m_followed || steerersMm() != m_steerersMm)
             follow();
-        });
+    });
+    on(&Session::started, begin);
+    on(&Session::speechChanged, [this] {
+        m_rest->nameAgain();
+        for (const auto& list : m_lists)
+            list->speakAgain();
         follow();
-    }
+    });
+    begin();
+    follow();
     emit sessionChanged();
 }
 
@@ -86,29 +78,23 @@ void Box::setShop(const Stock& shop)
     follow();
 }
 
-const Stock& Box::fitting() const
-{
-    static const Stock none;
-    return m_session ? m_session->fitting().stock : none;
-}
-
 QString Box::summary() const
 {
-    return boxSummary(fitting());
+    return boxSummary(stock());
 }
 
 void Box::put(Stock inFitting, Stock inShop, const QString& what, const QString& key)
 {
-    if (!m_session)
+    if (!session())
         return;
     const bool remembers = inShop != m_shop;
     m_shop = std::move(inShop);
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     next.stock = std::move(inFitting);
-    if (next == m_session->fitting())
+    if (next == fitting())
         follow(); // the shop's box alone
     else
-        m_session->edit(std::move(next), what, key);
+        edit(std::move(next), what, key);
     if (remembers && m_documents)
         m_documents->rememberBox(m_shop);
 }
@@ -116,19 +102,18 @@ void Box::put(Stock inFitting, Stock inShop, const QString& what, const QString&
 std::vector<double> Box::steerersMm() const
 {
     std::vector<double> steerers;
-    if (m_session)
-        for (const FrameSize& frame : m_session->fitting().frames)
-            steerers.push_back(frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
+    for (const FrameSize& frame : fitting().frames)
+        steerers.push_back(frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
     return steerers;
 }
 
 void Box::follow()
 {
-    m_followed = fitting();
+    m_followed = stock();
     m_steerersMm = steerersMm();
     for (const auto& list : m_lists)
         list->follow();
-    m_rest->show(fitting(), shippedTables());
+    m_rest->show(stock(), shippedTables());
     emit changed();
 }
 

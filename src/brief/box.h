@@ -6,12 +6,13 @@
 
 #include "brief/parts_model.h"
 #include "session/documents.h"
+#include "session/session_holder.h"
 
 #include <QPointer>
 
 namespace tripoise {
 
-class Box : public QObject {
+class Box : public QObject, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -27,8 +28,6 @@ class Box : public QObject {
 public:
     explicit Box(QObject* parent = nullptr);
 
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
     [[nodiscard]] Documents* documents() const { return m_documents; }
     void setDocuments(Documents* documents); ///< which keep the shop's box
 
@@ -53,12 +52,12 @@ signals:
     void changed();
 
 private:
-    [[nodiscard]] const Stock& fitting() const;
+    void sessionSet() override;
+    [[nodiscard]] const Stock& stock() const { return fitting().stock; }
     void put(Stock fitting, Stock shop, const QString& what, const QString& key);
     void follow();
     [[nodiscard]] std::vector<double> steerersMm() const; ///< of the frames
 
-    QPointer<Session> m_session;
     QPointer<Documents> m_documents;
     Stock m_shop;
     Stock m_followed;

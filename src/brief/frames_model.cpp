@@ -39,23 +39,16 @@ Fitting withFrame(Fitting fitting, std::size_t index, const FrameSize& frame)
 
 } // namespace
 
-void FramesModel::setSession(Session* session)
+void FramesModel::sessionSet()
 {
-    if (session == m_session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (m_session) {
-        connect(m_session, &Session::fittingChanged, this, &FramesModel::follow);
-        connect(m_session, &Session::speechChanged, this, [this] {
-            for (FrameFields* fields : m_rows)
-                fields->speakAgain();
-            comment();
-            emit summaryChanged();
-        });
-        follow();
-    }
+    on(&Session::fittingChanged, this, &FramesModel::follow);
+    on(&Session::speechChanged, [this] {
+        for (FrameFields* fields : m_rows)
+            fields->speakAgain();
+        comment();
+        emit summaryChanged();
+    });
+    follow();
     emit sessionChanged();
 }
 
@@ -85,8 +78,7 @@ QHash<int, QByteArray> FramesModel::roleNames() const
 
 QString FramesModel::summary() const
 {
-    return framesSummary(m_session ? std::span(m_session->fitting().frames)
-                                   : std::span<const FrameSize>());
+    return framesSummary(fitting().frames);
 }
 
 FrameFields* FramesModel::fieldsAt(int row) const
@@ -113,26 +105,26 @@ int FramesModel::duplicate(int row)
 
 int FramesModel::begin(const FrameSize& frame)
 {
-    if (!m_session || m_rows.size() >= mostFrames)
+    if (!session() || m_rows.size() >= mostFrames)
         return -1;
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     next.choices.unfinished.push_back(frame);
-    m_session->edit(std::move(next), Words::tr("a size begun"));
+    edit(std::move(next), Words::tr("a size begun"));
     return count() - 1;
 }
 
 void FramesModel::remove(int row)
 {
-    if (row < 0 || row >= count() || !m_session)
+    if (row < 0 || row >= count())
         return;
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     const auto at = std::size_t(row);
     if (at < next.frames.size())
         next = withoutFrame(std::move(next), at);
     else
         next.choices.unfinished.erase(next.choices.unfinished.begin()
                                       + std::ptrdiff_t(at - next.frames.size()));
-    m_session->edit(std::move(next), Words::tr("%1 removed").arg(m_rows[at]->title()));
+    edit(std::move(next), Words::tr("%1 removed").arg(m_rows[at]->title()));
 }
 
 void FramesModel::insert(std::size_t row, const FrameSize& frame, bool entered)
@@ -142,11 +134,7 @@ void FramesModel::insert(std::size_t row, const FrameSize& frame, bool entered)
         [this](FrameFields& of, const FrameSize& next, const QString& what, const QString& key) {
             edited(of, next, what, key);
         },
-        [this] {
-            if (m_session)
-                m_session->sealStep();
-        },
-        this);
+        [this] { sealStep(); }, this);
     beginInsertRows({}, int(row), int(row));
     m_rows.insert(m_rows.begin() + std::ptrdiff_t(row), fields);
     endInsertRows();
@@ -182,7 +170,7 @@ QString FramesModel::keyOf(std::size_t row, const QString& key) const
 /// too many or too few goes or comes.
 void FramesModel::follow()
 {
-    const Fitting& fitting = m_session->fitting();
+    const Fitting& fitting = this->fitting();
     const std::size_t entered = fitting.frames.size();
     const std::size_t after = entered + fitting.choices.unfinished.size();
     const std::size_t before = m_rows.size();
@@ -214,7 +202,7 @@ void FramesModel::follow()
 
 void FramesModel::comment() const
 {
-    const auto& frames = m_session ? m_session->fitting().frames : std::vector<FrameSize>();
+    const auto& frames = fitting().frames;
     for (std::size_t row = 0; row < m_rows.size(); ++row) {
         const FrameSize& frame = m_rows[row]->frame();
         const bool taken = !frame.size.empty() && nameTaken(frames, row, frame.model, frame.size);
@@ -228,8 +216,6 @@ void FramesModel::comment() const
 void FramesModel::edited(FrameFields& fields, const FrameSize& next, const QString& what,
                          const QString& key)
 {
-    if (!m_session)
-        return;
     if (fields.entered())
         editedEntered(fields, next, what, key);
     else
@@ -239,16 +225,15 @@ void FramesModel::edited(FrameFields& fields, const FrameSize& next, const QStri
 void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const QString& what,
                               const QString& key)
 {
-    Fitting fitting = m_session->fitting();
+    Fitting fitting = this->fitting();
     const std::size_t row = rowOf(fields);
     const std::size_t to = fitting.frames.size();
     auto& unfinished = fitting.choices.unfinished;
     const auto own = unfinished.begin() + std::ptrdiff_t(row - to);
     if (!needsOf(next).empty() || nameTaken(fitting.frames, to, next.model, next.size)) {
         *own = next;
-        m_session->edit(std::move(fitting),
-                        Words::tr("%1: %2", "size: what of it").arg(fields.title(), what),
-                        keyOf(row, key));
+        edit(std::move(fitting), Words::tr("%1: %2", "size: what of it").arg(fields.title(), what),
+             keyOf(row, key));
         comment();
         return;
     }
@@ -263,14 +248,14 @@ void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const 
     }
     fields.show(next);
     fields.setEntered(true);
-    m_session->edit(std::move(fitting), Words::tr("%1 added").arg(fields.title()), keyOf(to, key));
+    edit(std::move(fitting), Words::tr("%1 added").arg(fields.title()), keyOf(to, key));
 }
 
 void FramesModel::editedEntered(FrameFields& fields, const FrameSize& next, const QString& what,
                                 const QString& key)
 {
     const std::size_t row = rowOf(fields);
-    const auto& frames = m_session->fitting().frames;
+    const auto& frames = fitting().frames;
     const bool renamed = next.model != fields.frame().model || next.size != fields.frame().size;
     // What would leave the size without what it needs, or twice, is said and not done. A file may
     // have left it short already.
@@ -282,9 +267,8 @@ void FramesModel::editedEntered(FrameFields& fields, const FrameSize& next, cons
     } else if (next == fields.frame()) {
         comment();
     } else {
-        m_session->edit(withFrame(m_session->fitting(), row, next),
-                        Words::tr("%1: %2", "size: what of it").arg(fields.title(), what),
-                        keyOf(row, key));
+        edit(withFrame(fitting(), row, next),
+             Words::tr("%1: %2", "size: what of it").arg(fields.title(), what), keyOf(row, key));
     }
 }
 

@@ -6,14 +6,13 @@
 #pragma once
 
 #include "brief/frame_fields.h"
-#include "session/session.h"
+#include "session/session_holder.h"
 
 #include <QAbstractListModel>
-#include <QPointer>
 
 namespace tripoise {
 
-class FramesModel : public QAbstractListModel {
+class FramesModel : public QAbstractListModel, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -25,9 +24,6 @@ public:
     Q_ENUM(Role)
 
     explicit FramesModel(QObject* parent = nullptr) : QAbstractListModel(parent) {}
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -49,6 +45,7 @@ signals:
     void countChanged();
 
 private:
+    void sessionSet() override;
     int begin(const FrameSize& frame);
     void follow();
     void insert(std::size_t row, const FrameSize& frame, bool entered);
@@ -63,7 +60,6 @@ private:
     [[nodiscard]] std::size_t rowOf(const FrameFields& fields) const;
     [[nodiscard]] QString keyOf(std::size_t row, const QString& key) const;
 
-    QPointer<Session> m_session;
     std::vector<FrameFields*> m_rows; // children of this
 };
 

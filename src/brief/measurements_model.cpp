@@ -64,22 +64,17 @@ void MeasurementsModel::addRow(Quantity quantity)
             write(m_rows[at]);
         });
         connect(field, &NumberField::cleared, this, [this, at] { write(m_rows[at]); });
-        connect(field, &NumberField::finished, this, [this] {
-            if (m_session)
-                m_session->sealStep();
-        });
+        connect(field, &NumberField::finished, this, [this] { sealStep(); });
     }
 }
 
-void MeasurementsModel::setSession(Session* session)
+void MeasurementsModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    m_session = session;
-    connect(session, &Session::fittingChanged, this, &MeasurementsModel::follow);
-    connect(session, &Session::started, this, &MeasurementsModel::begin);
-    connect(session, &Session::solutionChanged, this, &MeasurementsModel::infer);
-    connect(session, &Session::speechChanged, this, &MeasurementsModel::speakAnew);
+    on(&Session::fittingChanged, this, &MeasurementsModel::follow);
+    on(&Session::started, this, &MeasurementsModel::begin);
+    on(&Session::solutionChanged, this, &MeasurementsModel::infer);
+    on(&Session::speechChanged, this, &MeasurementsModel::speakAnew);
+    begin();
     follow();
     infer();
     emit sessionChanged();
@@ -116,8 +111,6 @@ void MeasurementsModel::setAll(bool all)
 
 QString MeasurementsModel::missing() const
 {
-    if (!m_session)
-        return {};
     std::vector<Lack> lacking;
     if (!measured(Quantity::Stature))
         lacking.push_back(Lack::Stature);
@@ -162,12 +155,12 @@ QVariant MeasurementsModel::data(const QModelIndex& index, int role) const
 
 void MeasurementsModel::setCertainty(int row, const QString& certainty)
 {
-    if (row < 0 || row >= int(m_rows.size()) || !m_session)
+    if (row < 0 || row >= int(m_rows.size()))
         return;
     show(std::size_t(row), certainty == QLatin1String("twice")   ? Certainty::Twice
                            : certainty == QLatin1String("guess") ? Certainty::Guess
                                                                  : Certainty::Once);
-    m_session->sealStep();
+    sealStep();
     write(m_rows[std::size_t(row)]);
     follow();
 }
@@ -182,7 +175,7 @@ void MeasurementsModel::show(std::size_t row, Certainty certainty)
 
 const Measurement* MeasurementsModel::measured(Quantity quantity) const
 {
-    const auto& all = m_session->fitting().rider.measurements;
+    const auto& all = fitting().rider.measurements;
     const auto found = std::find_if(all.begin(), all.end(), [&](const Measurement& measurement) {
         return measurement.quantity == quantity;
     });
@@ -193,8 +186,6 @@ const Measurement* MeasurementsModel::measured(Quantity quantity) const
 /// reading and more, which only a file can hold, stay with the second.
 void MeasurementsModel::write(const Row& row)
 {
-    if (!m_session)
-        return;
     Measurement measurement{row.quantity, {}, {}};
     if (const auto value = row.field->value())
         measurement.readings.push_back(*value);
@@ -211,7 +202,7 @@ void MeasurementsModel::write(const Row& row)
         measurement.sd = shippedTables().tape.of(row.quantity).guessSd;
     else if (row.stated && row.stated->readings == measurement.readings)
         measurement.sd = row.stated->sd; // a slip was taken back
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     auto& all = next.rider.measurements;
     const auto at = std::find_if(all.begin(), all.end(), [&](const Measurement& other) {
         return other.quantity == row.quantity;
@@ -225,7 +216,7 @@ void MeasurementsModel::write(const Row& row)
         all.push_back(measurement);
     }
     m_writing = true;
-    m_session->edit(std::move(next), row.field->label(), row.field->label());
+    edit(std::move(next), row.field->label(), row.field->label());
     m_writing = false;
 }
 
@@ -265,7 +256,8 @@ void MeasurementsModel::follow()
 
 void MeasurementsModel::infer()
 {
-    const Solution& solution = m_session->solution();
+    static const Solution none;
+    const Solution& solution = session() ? session()->solution() : none;
     const bool known = !solution.fitting.rider.measurements.empty();
     for (const Row& row : m_rows) {
         const BaseVector base = rowOf(row.quantity);

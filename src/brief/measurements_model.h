@@ -6,17 +6,16 @@
 
 #include "entry/number_field.h"
 #include "rider/measurements.h"
-#include "session/session.h"
+#include "session/session_holder.h"
 
 #include <QAbstractListModel>
-#include <QPointer>
 
 #include <optional>
 #include <vector>
 
 namespace tripoise {
 
-class MeasurementsModel : public QAbstractListModel {
+class MeasurementsModel : public QAbstractListModel, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -35,8 +34,6 @@ public:
 
     explicit MeasurementsModel(QObject* parent = nullptr);
 
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
     [[nodiscard]] bool all() const { return m_all; }
     void setAll(bool all);
     [[nodiscard]] QString missing() const; ///< what is needed before anything can be said
@@ -63,6 +60,7 @@ private:
     };
 
     void addRow(Quantity quantity);
+    void sessionSet() override;
     void follow();
     void infer();
     void begin();
@@ -71,7 +69,6 @@ private:
     void speakAnew();
     [[nodiscard]] const Measurement* measured(Quantity quantity) const;
 
-    QPointer<Session> m_session;
     std::vector<Row> m_rows;
     bool m_all = false;
     bool m_writing = false;

@@ -5,6 +5,7 @@
 #include "document/limits.h"
 #include "document/plausible.h"
 #include "document/words.h"
+#include "entry/plain_text.h"
 #include "wording/brief_words.h"
 
 namespace tripoise {
@@ -35,28 +36,22 @@ RiderModel::RiderModel(QObject* parent)
 {
     const auto bind = [this](NumberField& field, std::optional<double> Shoe::*length) {
         const auto write = [this, &field, length](std::optional<double> value) {
-            edit(field.label(), field.label(), [&](Rider& rider) { rider.shoe.*length = value; });
+            change(field.label(), field.label(), [&](Rider& rider) { rider.shoe.*length = value; });
         };
         connect(&field, &NumberField::accepted, this, [write](double value) { write(value); });
         connect(&field, &NumberField::cleared, this, [write] { write(std::nullopt); });
-        connect(&field, &NumberField::finished, this, [this] {
-            if (m_session)
-                m_session->sealStep();
-        });
+        connect(&field, &NumberField::finished, this, [this] { sealStep(); });
     };
     bind(m_sole, &Shoe::soleMm);
     bind(m_shoeLength, &Shoe::lengthMm);
 }
 
-void RiderModel::setSession(Session* session)
+void RiderModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    m_session = session;
-    connect(session, &Session::fittingChanged, this, &RiderModel::follow);
-    connect(session, &Session::started, &m_sole, &NumberField::forget);
-    connect(session, &Session::started, &m_shoeLength, &NumberField::forget);
-    connect(session, &Session::speechChanged, this, [this] {
+    on(&Session::fittingChanged, this, &RiderModel::follow);
+    on(&Session::started, &m_sole, &NumberField::forget);
+    on(&Session::started, &m_shoeLength, &NumberField::forget);
+    on(&Session::speechChanged, [this] {
         m_sole.setLabel(soleLabel());
         m_shoeLength.setLabel(shoeLengthLabel());
         m_sole.speakAnew();
@@ -69,7 +64,7 @@ void RiderModel::setSession(Session* session)
 
 void RiderModel::follow()
 {
-    const Rider& rider = m_session->fitting().rider;
+    const Rider& rider = fitting().rider;
     m_sole.setValue(rider.shoe.soleMm);
     m_sole.setStandIn(shippedTables().parts.soleMm);
     m_shoeLength.setValue(rider.shoe.lengthMm);
@@ -77,76 +72,72 @@ void RiderModel::follow()
 }
 
 template <typename Change>
-void RiderModel::edit(const QString& what, const QString& key, const Change& change)
+void RiderModel::change(const QString& what, const QString& key, const Change& change)
 {
-    if (!m_session)
-        return;
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     change(next.rider);
-    m_session->edit(std::move(next), what, key);
+    edit(std::move(next), what, key);
 }
 
 QString RiderModel::label() const
 {
-    return m_session ? QString::fromStdString(m_session->fitting().rider.label) : QString();
+    return QString::fromStdString(fitting().rider.label);
 }
 
 void RiderModel::setLabel(const QString& label)
 {
-    edit(tr("name"), QStringLiteral("rider/label"),
-         [&](Rider& rider) { rider.label = label.left(qsizetype(longestName) / 4).toStdString(); });
+    change(tr("name"), QStringLiteral("rider/label"),
+           [&](Rider& rider) { rider.label = entry::cutToBytes(label, longestName); });
 }
 
 QString RiderModel::notes() const
 {
-    return m_session ? QString::fromStdString(m_session->fitting().rider.notes) : QString();
+    return QString::fromStdString(fitting().rider.notes);
 }
 
 void RiderModel::setNotes(const QString& notes)
 {
-    edit(tr("notes"), QStringLiteral("rider/notes"), [&](Rider& rider) {
-        rider.notes = notes.left(qsizetype(longestNotes) / 4).toStdString();
-    });
+    change(tr("notes"), QStringLiteral("rider/notes"),
+           [&](Rider& rider) { rider.notes = entry::cutToBytes(notes, longestNotes); });
 }
 
 QString RiderModel::sex() const
 {
-    return m_session ? textOf(sexWords, m_session->fitting().rider.sex) : QString();
+    return textOf(sexWords, fitting().rider.sex);
 }
 
 void RiderModel::setSex(const QString& sex)
 {
-    edit(tr("body statistics"), {},
-         [&](Rider& rider) { rider.sex = valueOf(sexWords, sex.toStdString()); });
+    change(tr("body statistics"), {},
+           [&](Rider& rider) { rider.sex = valueOf(sexWords, sex.toStdString()); });
 }
 
 QString RiderModel::flexibility() const
 {
-    return m_session ? textOf(flexibilityWords, m_session->fitting().rider.flexibility) : QString();
+    return textOf(flexibilityWords, fitting().rider.flexibility);
 }
 
 void RiderModel::setFlexibility(const QString& flexibility)
 {
-    edit(tr("suppleness"), {}, [&](Rider& rider) {
+    change(tr("suppleness"), {}, [&](Rider& rider) {
         rider.flexibility = valueOf(flexibilityWords, flexibility.toStdString());
     });
 }
 
 QString RiderModel::heelHabit() const
 {
-    return m_session ? textOf(heelHabitWords, std::optional(m_session->fitting().rider.heelHabit))
-                     : QString();
+    return textOf(heelHabitWords, std::optional(fitting().rider.heelHabit));
 }
 
 void RiderModel::setHeelHabit(const QString& habit)
 {
     if (const auto value = valueOf(heelHabitWords, habit.toStdString()))
-        edit(tr("heel"), {}, [&](Rider& rider) { rider.heelHabit = *value; });
+        change(tr("heel"), {}, [&](Rider& rider) { rider.heelHabit = *value; });
 }
 
 QString RiderModel::summary() const
 {
-    return m_session ? riderSummary(m_session->fitting().rider) : QString();
+    return riderSummary(fitting().rider);
 }
 
 } // namespace tripoise

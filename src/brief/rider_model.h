@@ -4,13 +4,11 @@
 #pragma once
 
 #include "entry/number_field.h"
-#include "session/session.h"
-
-#include <QPointer>
+#include "session/session_holder.h"
 
 namespace tripoise {
 
-class RiderModel : public QObject {
+class RiderModel : public QObject, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -25,9 +23,6 @@ class RiderModel : public QObject {
 
 public:
     explicit RiderModel(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
 
     [[nodiscard]] QString label() const;
     void setLabel(const QString& label);
@@ -50,10 +45,10 @@ signals:
 
 private:
     template <typename Change>
-    void edit(const QString& what, const QString& key, const Change& change);
+    void change(const QString& what, const QString& key, const Change& change);
+    void sessionSet() override;
     void follow();
 
-    QPointer<Session> m_session;
     NumberField m_sole;
     NumberField m_shoeLength;
 };

@@ -30,46 +30,47 @@ RidingModel::RidingModel(QObject* parent)
 {
     const auto bind = [this](NumberField& field, double Luggage::*mass) {
         const auto write = [this, &field, mass](double value) {
-            edit(field.label(), field.label(),
-                 [&](Riding& riding) { riding.luggage.*mass = value; });
+            change(field.label(), field.label(),
+                   [&](Riding& riding) { riding.luggage.*mass = value; });
         };
         connect(&field, &NumberField::accepted, this, write);
         connect(&field, &NumberField::cleared, this, [write] { write(0.0); });
-        connect(&field, &NumberField::finished, this, [this] {
-            if (m_session)
-                m_session->sealStep();
-        });
+        connect(&field, &NumberField::finished, this, [this] { sealStep(); });
     };
     bind(m_front, &Luggage::frontKg);
     bind(m_rear, &Luggage::rearKg);
 }
 
-void RidingModel::setSession(Session* session)
+void RidingModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    m_session = session;
-    connect(session, &Session::fittingChanged, this, [this] {
-        if (m_session->fitting().riding != m_followed)
+    on(&Session::fittingChanged, [this] {
+        if (fitting().riding != m_followed)
             follow();
     });
-    connect(session, &Session::started, this, [this] { m_turned = -1; });
-    connect(session, &Session::started, &m_front, &NumberField::forget);
-    connect(session, &Session::started, &m_rear, &NumberField::forget);
-    connect(session, &Session::speechChanged, this, [this] {
+    on(&Session::started, this, &RidingModel::begin);
+    on(&Session::speechChanged, [this] {
         m_front.setLabel(luggageLabel(true));
         m_rear.setLabel(luggageLabel(false));
         m_front.speakAnew();
         m_rear.speakAnew();
         follow();
     });
+    begin();
     follow();
     emit sessionChanged();
 }
 
+/// Another fitting: nothing stays of what was typed and turned for the one before.
+void RidingModel::begin()
+{
+    m_turned = -1;
+    m_front.forget();
+    m_rear.forget();
+}
+
 void RidingModel::follow()
 {
-    m_followed = m_session->fitting().riding;
+    m_followed = fitting().riding;
     const Luggage& luggage = m_followed.luggage;
     m_front.setValue(luggage.frontKg);
     m_rear.setValue(luggage.rearKg);
@@ -78,13 +79,11 @@ void RidingModel::follow()
 }
 
 template <typename Change>
-void RidingModel::edit(const QString& what, const QString& key, const Change& change)
+void RidingModel::change(const QString& what, const QString& key, const Change& change)
 {
-    if (!m_session)
-        return;
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     change(next.riding);
-    m_session->edit(std::move(next), what, key);
+    edit(std::move(next), what, key);
 }
 
 int RidingModel::rowCount(const QModelIndex& parent) const
@@ -99,10 +98,10 @@ QHash<int, QByteArray> RidingModel::roleNames() const
 
 QVariant RidingModel::data(const QModelIndex& index, int role) const
 {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || !m_session)
+    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
         return {};
     const Use use = allUses[std::size_t(index.row())];
-    const double share = m_session->fitting().riding.mix.of(use);
+    const double share = fitting().riding.mix.of(use);
     switch (role) {
     case Qt::DisplayRole: return nameOf(use);
     case ShareRole: return share;
@@ -115,24 +114,24 @@ void RidingModel::setShare(int row, double share)
 {
     if (row < 0 || row >= rowCount())
         return;
-    const Mix now = m_session ? m_session->fitting().riding.mix : Mix{};
+    const Mix& now = fitting().riding.mix;
     if (row != m_turned || now != m_made) {
         m_turned = row;
         m_from = now;
     }
     m_made = withShare(m_from, allUses[std::size_t(row)], share);
-    edit(tr("mix of riding"), QStringLiteral("riding/mix/%1").arg(row),
-         [this](Riding& riding) { riding.mix = m_made; });
+    change(tr("mix of riding"), QStringLiteral("riding/mix/%1").arg(row),
+           [this](Riding& riding) { riding.mix = m_made; });
 }
 
 bool RidingModel::pressKey(int row, const QString& text)
 {
     bool figure = false;
     const int tens = text.toInt(&figure);
-    if (!figure || text.size() != 1 || !m_session)
+    if (!figure || text.size() != 1)
         return false;
     setShare(row, tens / 10.0);
-    m_session->sealStep();
+    sealStep();
     return true;
 }
 
@@ -140,8 +139,8 @@ void RidingModel::applyPreset(int preset)
 {
     if (preset < 0 || preset >= int(allUsualMixes.size()))
         return;
-    edit(tr("mix of riding"), {},
-         [&](Riding& riding) { riding.mix = mixOf(allUsualMixes[std::size_t(preset)]); });
+    change(tr("mix of riding"), {},
+           [&](Riding& riding) { riding.mix = mixOf(allUsualMixes[std::size_t(preset)]); });
 }
 
 QStringList RidingModel::presets() const
@@ -154,43 +153,43 @@ QStringList RidingModel::presets() const
 
 int RidingModel::preset() const
 {
-    for (std::size_t i = 0; m_session && i < allUsualMixes.size(); ++i)
-        if (m_session->fitting().riding.mix == mixOf(allUsualMixes[i]))
+    for (std::size_t i = 0; i < allUsualMixes.size(); ++i)
+        if (fitting().riding.mix == mixOf(allUsualMixes[i]))
             return int(i);
     return -1;
 }
 
 bool RidingModel::traffic() const
 {
-    return m_session && m_session->fitting().riding.traffic;
+    return fitting().riding.traffic;
 }
 
 void RidingModel::setTraffic(bool traffic)
 {
-    edit(tr("traffic"), {}, [&](Riding& riding) { riding.traffic = traffic; });
+    change(tr("traffic"), {}, [&](Riding& riding) { riding.traffic = traffic; });
 }
 
 bool RidingModel::footRetention() const
 {
-    return m_session && m_session->fitting().riding.footRetention;
+    return fitting().riding.footRetention;
 }
 
 void RidingModel::setFootRetention(bool footRetention)
 {
-    edit(tr("pedals"), {}, [&](Riding& riding) { riding.footRetention = footRetention; });
+    change(tr("pedals"), {}, [&](Riding& riding) { riding.footRetention = footRetention; });
 }
 
 QString RidingModel::soldUnder() const
 {
-    if (!m_session || !m_session->fitting().riding.soldUnder)
+    if (!fitting().riding.soldUnder)
         return {};
-    const std::string_view word = wordOf(standardWords, *m_session->fitting().riding.soldUnder);
+    const std::string_view word = wordOf(standardWords, *fitting().riding.soldUnder);
     return QString::fromUtf8(word.data(), qsizetype(word.size()));
 }
 
 void RidingModel::setSoldUnder(const QString& standard)
 {
-    edit(tr("standard"), {}, [&](Riding& riding) {
+    change(tr("standard"), {}, [&](Riding& riding) {
         riding.soldUnder = valueOf(standardWords, standard.toStdString());
     });
 }
@@ -205,7 +204,7 @@ QStringList RidingModel::standards() const
 
 QString RidingModel::summary() const
 {
-    return m_session ? ridingSummary(m_session->fitting().riding) : QString();
+    return ridingSummary(fitting().riding);
 }
 
 } // namespace tripoise

@@ -4,14 +4,13 @@
 #pragma once
 
 #include "entry/number_field.h"
-#include "session/session.h"
+#include "session/session_holder.h"
 
 #include <QAbstractListModel>
-#include <QPointer>
 
 namespace tripoise {
 
-class RidingModel : public QAbstractListModel {
+class RidingModel : public QAbstractListModel, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -29,9 +28,6 @@ public:
     enum Role { ShareRole = Qt::UserRole, ShareTextRole };
 
     explicit RidingModel(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -62,10 +58,11 @@ signals:
 
 private:
     template <typename Change>
-    void edit(const QString& what, const QString& key, const Change& change);
+    void change(const QString& what, const QString& key, const Change& change);
+    void sessionSet() override;
+    void begin();
     void follow();
 
-    QPointer<Session> m_session;
     Riding m_followed;
     NumberField m_front;
     NumberField m_rear;

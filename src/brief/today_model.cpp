@@ -82,10 +82,7 @@ bool keepsSomething(const Fitting& fitting)
 
 TodayModel::TodayModel(QObject* parent) : QObject(parent)
 {
-    const auto seal = [this] {
-        if (m_session)
-            m_session->sealStep();
-    };
+    const auto seal = [this] { sealStep(); };
     const auto typedContact = [this](const EntryOf<CurrentBike>& one, std::optional<double> value) {
         CurrentBike next = bike();
         one.write(next, value);
@@ -107,50 +104,43 @@ TodayModel::TodayModel(QObject* parent) : QObject(parent)
     show();
 }
 
-void TodayModel::setSession(Session* session)
+void TodayModel::sessionSet()
 {
-    if (session == m_session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (m_session) {
-        connect(m_session, &Session::fittingChanged, this, [this] {
-            const Fitting& fitting = m_session->fitting();
-            if (fitting.current != m_followed || fitting.stock != m_stock)
-                follow();
-        });
-        connect(m_session, &Session::started, this, [this] {
-            m_taken = {};
-            m_typed = false;
-            m_kind.reset();
+    on(&Session::fittingChanged, [this] {
+        if (fitting().current != m_followed || fitting().stock != m_stock)
             follow();
-        });
-        connect(m_session, &Session::speechChanged, this, [this] {
-            m_contacts->nameAgain();
-            m_crank->nameAgain();
-            m_fromSaddle->nameAgain();
-            show();
-        });
-        m_taken = fromSaddle(bike(), parts());
-        follow();
-    }
+    });
+    on(&Session::started, this, &TodayModel::begin);
+    on(&Session::speechChanged, [this] {
+        m_contacts->nameAgain();
+        m_crank->nameAgain();
+        m_fromSaddle->nameAgain();
+        show();
+    });
+    begin();
     emit sessionChanged();
+}
+
+/// Another fitting: nothing stays of what was taken for the one before.
+void TodayModel::begin()
+{
+    m_taken = {};
+    m_typed = false;
+    m_kind.reset();
+    follow();
 }
 
 CurrentBike TodayModel::bike() const
 {
-    return m_session ? m_session->fitting().current.value_or(CurrentBike{}) : CurrentBike{};
+    return fitting().current.value_or(CurrentBike{});
 }
 
 /// While what was taken still makes the same contacts, it stands as it was taken; otherwise the
 /// contacts came from elsewhere and say what would have been taken.
 void TodayModel::follow()
 {
-    if (m_session) {
-        m_followed = m_session->fitting().current;
-        m_stock = m_session->fitting().stock;
-    }
+    m_followed = fitting().current;
+    m_stock = fitting().stock;
     if (withContacts(bike(), m_taken, parts()) != bike()) {
         m_taken = fromSaddle(bike(), parts());
         m_typed = false;
@@ -168,14 +158,12 @@ void TodayModel::show()
 
 void TodayModel::put(const CurrentBike& bike, const QString& what, const QString& key)
 {
-    if (!m_session)
-        return;
-    Fitting next = m_session->fitting();
+    Fitting next = fitting();
     next.current = bike;
     if (bike == CurrentBike{} && !keepsSomething(next))
         next.current.reset();
-    m_session->edit(std::move(next), todayStep(what),
-                    key.isEmpty() ? QString() : QStringLiteral("today ") + key);
+    edit(std::move(next), todayStep(what),
+         key.isEmpty() ? QString() : QStringLiteral("today ") + key);
 }
 
 void TodayModel::setBySaddle(bool bySaddle)
@@ -207,8 +195,7 @@ void TodayModel::setBarKind(const QString& word)
 
 Bar TodayModel::bar() const
 {
-    const Stock none;
-    const Stock& stock = m_session ? m_session->fitting().stock : none;
+    const Stock& stock = fitting().stock;
     const BarKind kind =
         m_kind.value_or(stock.bars.empty() ? BarKind::Flat : stock.bars.front().kind);
     for (const Bar& one : stock.bars)
@@ -225,7 +212,7 @@ TodayParts TodayModel::parts() const
 {
     const Tables& tables = shippedTables();
     const Bar ridden = bar();
-    const Saddle saddle = m_session ? m_session->fitting().stock.saddle : Saddle{};
+    const Saddle& saddle = fitting().stock.saddle;
     return {noseAhead(saddle, tables.parts),
             gripOn(ridden, mainPlace(ridden.kind), tables.parts).fromClamp};
 }
@@ -239,7 +226,7 @@ void TodayModel::setComfortable(bool comfortable)
 
 bool TodayModel::known() const
 {
-    return m_session && m_session->fitting().current.has_value();
+    return fitting().current.has_value();
 }
 
 void TodayModel::clear()
@@ -252,7 +239,7 @@ void TodayModel::clear()
 
 QString TodayModel::conversion() const
 {
-    const Saddle saddle = m_session ? m_session->fitting().stock.saddle : Saddle{};
+    const Saddle& saddle = fitting().stock.saddle;
     const Tables& tables = shippedTables();
     return conversionText(saddle.lengthMm.value_or(tables.parts.saddleLengthMm),
                           saddle.lengthMm.has_value(), parts().noseAheadMm, bar(),

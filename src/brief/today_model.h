@@ -5,13 +5,11 @@
 
 #include "brief/form.h"
 #include "brief/today.h"
-#include "session/session.h"
-
-#include <QPointer>
+#include "session/session_holder.h"
 
 namespace tripoise {
 
-class TodayModel : public QObject {
+class TodayModel : public QObject, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -28,9 +26,6 @@ class TodayModel : public QObject {
 
 public:
     explicit TodayModel(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
 
     [[nodiscard]] bool bySaddle() const { return m_bySaddle; } ///< how it is being taken
     void setBySaddle(bool bySaddle);
@@ -64,10 +59,11 @@ private:
     [[nodiscard]] Bar bar() const;
     [[nodiscard]] TodayParts parts() const;
     void put(const CurrentBike& bike, const QString& what, const QString& key);
+    void sessionSet() override;
+    void begin();
     void follow();
     void show();
 
-    QPointer<Session> m_session;
     std::optional<CurrentBike> m_followed;
     Stock m_stock; ///< whose saddle and bar it was told by
     bool m_bySaddle = false;

@@ -3,6 +3,7 @@
 
 #include "wording/advice_text.h"
 #include "wording/lack_words.h"
+#include "wording/visible.h"
 #include "wording/words.h"
 
 #include <QClipboard>
@@ -19,20 +20,11 @@ ToldSection::ToldSection(const Section& section)
         m_items << unbroken(item);
 }
 
-DecisionModel::DecisionModel(QObject* parent) : QObject(parent) {}
-
-void DecisionModel::setSession(Session* session)
+void DecisionModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (session) {
-        connect(session, &Session::answerChanged, this, &DecisionModel::renew);
-        connect(session, &Session::settledChanged, this, &DecisionModel::canCopyChanged);
-        connect(session, &Session::solutionChanged, this, &DecisionModel::canCopyChanged);
-    }
+    on(&Session::answerChanged, this, &DecisionModel::renew);
+    on(&Session::settledChanged, this, &DecisionModel::canCopyChanged);
+    on(&Session::solutionChanged, this, &DecisionModel::canCopyChanged);
     emit sessionChanged();
     emit canCopyChanged();
     renew();
@@ -43,9 +35,9 @@ DecisionModel::Told DecisionModel::tell() const
     Told told;
     for (const QString& caution : tripoise::cautions())
         told.cautions << unbroken(caution);
-    if (!m_session || !m_session->solution().tables)
+    if (!session() || !session()->solution().tables)
         return told;
-    const Solution& solution = m_session->solution();
+    const Solution& solution = session()->solution();
     if (!solution.lacks.empty()) {
         told.verdict.state = Lacking;
         told.verdict.lacks = lackSentences(solution.lacks);
@@ -72,7 +64,7 @@ DecisionModel::Told DecisionModel::tell() const
     told.cranks = ToldSection(cranksSection(advice));
     told.rules = ToldSection(rulesSection(advice));
     told.asked = ToldSection(askedSection(advice));
-    const auto shown = m_session->shownCandidate();
+    const auto shown = session()->shownCandidate();
     if (shown && advice.candidates[*shown].best)
         told.today = ToldSection(
             todaySection(solution.fitting.current, advice.candidates[*shown].best->setup));
@@ -101,16 +93,16 @@ void DecisionModel::renew()
 
 bool DecisionModel::canCopy() const
 {
-    return m_session && m_session->settled() && m_session->solution().advice.solved;
+    return session() && session()->settled() && session()->solution().advice.solved;
 }
 
 QString DecisionModel::text() const
 {
     if (!canCopy())
         return {};
-    const Solution& solution = m_session->solution();
+    const Solution& solution = session()->solution();
     // The fitting as it is now: its rider may have been renamed since, which changes no decision.
-    return decisionText(m_session->fitting(), solution.advice, *solution.prepared);
+    return visible(decisionText(session()->fitting(), solution.advice, *solution.prepared));
 }
 
 void DecisionModel::copy() const

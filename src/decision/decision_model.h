@@ -3,10 +3,8 @@
 // The decision in words: which size, why, what is given up, and what else a builder asks.
 #pragma once
 
-#include "session/session.h"
+#include "session/session_holder.h"
 #include "wording/sections.h"
-
-#include <QPointer>
 
 namespace tripoise {
 
@@ -34,7 +32,7 @@ private:
     QString m_meaning;
 };
 
-class DecisionModel : public QObject {
+class DecisionModel : public QObject, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -64,10 +62,7 @@ public:
     };
     Q_ENUM(State)
 
-    explicit DecisionModel(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
+    using QObject::QObject;
 
     [[nodiscard]] State state() const { return m_told.verdict.state; }
     [[nodiscard]] QString title() const { return m_told.verdict.title; }
@@ -133,10 +128,10 @@ private:
         QStringList cautions;
     };
 
+    void sessionSet() override;
     void renew();
     [[nodiscard]] Told tell() const;
 
-    QPointer<Session> m_session;
     Told m_told;
 };
 

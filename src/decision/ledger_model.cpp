@@ -177,21 +177,21 @@ void LedgerModel::renew()
 
 void LedgerModel::setWeight(int row, double factor)
 {
-    if (!session() || row < 0 || row >= count())
+    if (row < 0 || row >= count())
         return;
     const Row& line = m_rows[std::size_t(row)];
-    Fitting next = session()->fitting();
+    Fitting next = fitting();
     next.choices.weightFactor[indexOf(line.consideration)] =
         std::clamp(factor, weightFactorRange.low, weightFactorRange.high);
-    session()->edit(std::move(next), weightStep(line.name), QStringLiteral("weight/%1").arg(row));
+    edit(std::move(next), weightStep(line.name), QStringLiteral("weight/%1").arg(row));
 }
 
 void LedgerModel::step(int row, bool up)
 {
-    if (!session() || row < 0 || row >= count())
+    if (row < 0 || row >= count())
         return;
     const double now =
-        session()->fitting().choices.weightFactor[indexOf(m_rows[std::size_t(row)].consideration)];
+        fitting().choices.weightFactor[indexOf(m_rows[std::size_t(row)].consideration)];
     std::optional<double> next;
     for (const double factor : weightFactors) {
         if (up ? factor > now && !next : factor < now)
@@ -213,11 +213,9 @@ void LedgerModel::lighter(int row)
 
 void LedgerModel::resetWeights()
 {
-    if (!session())
-        return;
-    Fitting next = session()->fitting();
+    Fitting next = fitting();
     next.choices.weightFactor = Choices::ordinary();
-    session()->edit(std::move(next), weightsAsUsualStep());
+    edit(std::move(next), weightsAsUsualStep());
 }
 
 } // namespace tripoise

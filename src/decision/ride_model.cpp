@@ -36,23 +36,26 @@ void RideModel::setFigures(bool figures)
 
 bool RideModel::acknowledged() const
 {
-    return session() && session()->fitting().choices.toeTold;
+    return fitting().choices.toeTold;
 }
 
 void RideModel::setAcknowledged(bool acknowledged)
 {
-    if (!session() || acknowledged == this->acknowledged())
+    if (acknowledged == this->acknowledged())
         return;
-    Fitting next = session()->fitting();
+    Fitting next = fitting();
     next.choices.toeTold = acknowledged;
-    session()->edit(std::move(next), toeToldStep(), QStringLiteral("toe told"));
+    edit(std::move(next), toeToldStep(), QStringLiteral("toe told"));
+}
+
+void RideModel::sessionSet()
+{
+    on(&Session::fittingChanged, this, &RideModel::acknowledgedChanged);
+    SetupTable::sessionSet();
 }
 
 void RideModel::renew()
 {
-    if (!m_following && session())
-        m_following =
-            connect(session(), &Session::fittingChanged, this, &RideModel::acknowledgedChanged);
     std::vector<SetupRow> rows;
     QString first, second;
     Told told;

@@ -42,6 +42,7 @@ signals:
     void acknowledgedChanged();
 
 protected:
+    void sessionSet() override;
     void renew() override;
 
 private:
@@ -57,7 +58,6 @@ private:
 
     bool m_figures = false;
     Told m_told;
-    QMetaObject::Connection m_following; ///< of the fitting, for what is acknowledged
 };
 
 } // namespace tripoise

@@ -3,25 +3,16 @@
 
 namespace tripoise {
 
-RowsModel::RowsModel(QObject* parent) : RowList(parent) {}
-
-void RowsModel::setSession(Session* session)
+void RowsModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (session) {
-        connect(session, &Session::answerChanged, this, [this] { renew(); });
-    }
+    on(&Session::answerChanged, this, &RowsModel::renew);
     emit sessionChanged();
     renew();
 }
 
 const Solution* RowsModel::solution() const
 {
-    return m_session && m_session->solution().prepared ? &m_session->solution() : nullptr;
+    return session() && session()->solution().prepared ? &session()->solution() : nullptr;
 }
 
 const Candidate* RowsModel::candidate(const std::optional<std::size_t>& index) const
@@ -31,12 +22,12 @@ const Candidate* RowsModel::candidate(const std::optional<std::size_t>& index) c
 
 const Candidate* RowsModel::shown() const
 {
-    return m_session ? candidate(m_session->shownCandidate()) : nullptr;
+    return session() ? candidate(session()->shownCandidate()) : nullptr;
 }
 
 const Candidate* RowsModel::beside() const
 {
-    return m_session ? candidate(m_session->besideCandidate()) : nullptr;
+    return session() ? candidate(session()->besideCandidate()) : nullptr;
 }
 
 } // namespace tripoise

@@ -4,22 +4,17 @@
 #pragma once
 
 #include "session/row_list.h"
-#include "session/session.h"
-
-#include <QPointer>
+#include "session/session_holder.h"
 
 namespace tripoise {
 
-class RowsModel : public RowList {
+class RowsModel : public RowList, public SessionHolder {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
 
 public:
-    explicit RowsModel(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
+    using RowList::RowList;
 
 signals:
     void sessionChanged();
@@ -31,12 +26,11 @@ protected:
     [[nodiscard]] const Candidate* shown() const;
     [[nodiscard]] const Candidate* beside() const;
 
+    void sessionSet() override;
     virtual void renew() = 0;
 
 private:
     [[nodiscard]] const Candidate* candidate(const std::optional<std::size_t>& index) const;
-
-    QPointer<Session> m_session;
 };
 
 } // namespace tripoise

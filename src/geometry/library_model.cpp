@@ -9,19 +9,13 @@
 
 namespace tripoise {
 
-void LibraryModel::setSession(Session* session)
+void LibraryModel::sessionSet()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (session)
-        connect(session, &Session::speechChanged, this, [this] {
-            if (!m_rows.empty())
-                emit dataChanged(index(0), index(count() - 1));
-            emit tickedChanged();
-        });
+    on(&Session::speechChanged, [this] {
+        if (!m_rows.empty())
+            emit dataChanged(index(0), index(count() - 1));
+        emit tickedChanged();
+    });
     emit sessionChanged();
 }
 
@@ -63,7 +57,7 @@ QString LibraryModel::addText() const
 
 bool LibraryModel::add()
 {
-    if (!m_session || ticked() == 0)
+    if (!session() || ticked() == 0)
         return false;
     std::vector<FrameSize> sizes;
     QStringList models;
@@ -73,13 +67,13 @@ bool LibraryModel::add()
         if (!row.ticked.empty())
             models << QString::fromStdString(row.frame.model);
     }
-    auto next = withFrames(m_session->fitting(), sizes);
+    auto next = withFrames(fitting(), sizes);
     if (!next) {
         say(tooManySizes(mostFrames));
         return false;
     }
-    if (*next != m_session->fitting())
-        m_session->edit(std::move(*next), keptAddedStep(int(sizes.size()), models));
+    if (*next != fitting())
+        edit(std::move(*next), keptAddedStep(int(sizes.size()), models));
     return true;
 }
 

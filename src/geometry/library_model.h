@@ -5,15 +5,13 @@
 
 #include "session/library.h"
 #include "session/row_list.h"
-#include "session/session.h"
-
-#include <QPointer>
+#include "session/session_holder.h"
 
 #include <set>
 
 namespace tripoise {
 
-class LibraryModel : public RowList {
+class LibraryModel : public RowList, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -29,8 +27,6 @@ public:
 
     using RowList::RowList;
 
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
     [[nodiscard]] const QString& said() const { return m_said; }
 
     /// What is in the folder now; nothing is ticked.
@@ -52,6 +48,8 @@ signals:
     void tickedChanged();
 
 private:
+    void sessionSet() override;
+
     struct Row {
         library::KeptFrame frame;
         std::set<std::size_t> ticked;
@@ -61,7 +59,6 @@ private:
 
     void say(const QString& what);
 
-    QPointer<Session> m_session;
     std::vector<Row> m_rows;
     QString m_said;
 };

@@ -28,18 +28,12 @@ const QString leaveOut = QStringLiteral("leave out");
 
 TablePage::TablePage(QObject* parent) : QObject(parent) {}
 
-void TablePage::setSession(Session* session)
+void TablePage::sessionSet()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (session)
-        connect(session, &Session::speechChanged, this, [this] {
-            m_said.clear();
-            show();
-        });
+    on(&Session::speechChanged, [this] {
+        m_said.clear();
+        show();
+    });
     emit sessionChanged();
 }
 
@@ -316,10 +310,10 @@ std::vector<FrameSize> TablePage::frames(bool onlyTicked) const
 
 bool TablePage::add()
 {
-    if (!m_session || !canAdd())
+    if (!session() || !canAdd())
         return false;
     const std::vector<FrameSize> ticked = frames(true);
-    auto next = withFrames(m_session->fitting(), ticked);
+    auto next = withFrames(fitting(), ticked);
     if (!next) {
         say(tooManySizes(mostFrames));
         return false;
@@ -331,8 +325,8 @@ bool TablePage::add()
             return false;
         }
     }
-    if (!ticked.empty() && *next != m_session->fitting())
-        m_session->edit(std::move(*next), addedStep(int(ticked.size()), modelName()));
+    if (!ticked.empty() && *next != fitting())
+        edit(std::move(*next), addedStep(int(ticked.size()), modelName()));
     return true;
 }
 

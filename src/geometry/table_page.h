@@ -4,9 +4,8 @@
 #pragma once
 
 #include "geometry/table_models.h"
-#include "session/session.h"
+#include "session/session_holder.h"
 
-#include <QPointer>
 #include <QUrl>
 #include <QVariantList>
 
@@ -15,7 +14,7 @@
 
 namespace tripoise {
 
-class TablePage : public QObject {
+class TablePage : public QObject, public SessionHolder {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -35,9 +34,6 @@ class TablePage : public QObject {
 
 public:
     explicit TablePage(QObject* parent = nullptr);
-
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
 
     /// The text, or the beginning of one that is too long for a field.
     [[nodiscard]] QString shownText() const;
@@ -83,6 +79,7 @@ signals:
     void changed();
 
 private:
+    void sessionSet() override;
     void take(std::string text);
     void workOut();
     void show();
@@ -91,7 +88,6 @@ private:
     void leave(const Correction& correction);
     [[nodiscard]] std::vector<FrameSize> frames(bool onlyTicked) const;
 
-    QPointer<Session> m_session;
     TableWork m_work;
     TableAnswer m_answer;
     std::optional<QString> m_ownName;

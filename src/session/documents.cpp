@@ -66,6 +66,8 @@ void Documents::setSession(Session* session)
 
 void Documents::begin(const QString& startFile)
 {
+    if (!m_session)
+        return;
     const QString origin =
         startFile.isEmpty() ? QString() : QFileInfo(startFile).absoluteFilePath();
     QStringList damaged;
@@ -126,6 +128,8 @@ void Documents::end()
 
 void Documents::newFitting()
 {
+    if (!m_session)
+        return;
     const Fitting& before = m_session->fitting();
     Fitting fitting = before.frames.empty() ? shop::frames() : shop::framesOf(before);
     fitting.riding.mix = Mix::only(Use::Commuting);
@@ -151,6 +155,8 @@ bool Documents::open(const QUrl& file)
 
 bool Documents::openPath(const QString& path)
 {
+    if (!m_session)
+        return false;
     const QString absolute = QFileInfo(path).absoluteFilePath();
     Opening opening = openFitting(absolute);
     tell(opening.told, opening.fitting ? note : wrong);
@@ -177,6 +183,8 @@ bool Documents::isTableFile(const QUrl& file) const
 
 bool Documents::drop(const QUrl& file)
 {
+    if (!m_session)
+        return false;
     if (!isFrameFile(file))
         return open(file);
     Opening opening = addFrames(m_session->fitting(), file.toLocalFile());
@@ -212,6 +220,8 @@ bool Documents::saveAs(const QUrl& file)
 
 bool Documents::write(const QString& path)
 {
+    if (!m_session)
+        return false;
     const QString name = QFileInfo(path).fileName();
     const bool keepsOther = m_file.is(path) && m_file.changed();
     if (!store::keepHistory(path) && keepsOther) {

@@ -3,15 +3,9 @@
 
 namespace tripoise {
 
-void SessionCanvas::setSession(Session* session)
+void SessionCanvas::sessionSet()
 {
-    if (m_session == session)
-        return;
-    if (m_session)
-        m_session->disconnect(this);
-    m_session = session;
-    if (session)
-        connect(session, &Session::answerArrived, this, &SessionCanvas::answered);
+    on(&Session::answerArrived, this, &SessionCanvas::answered);
     emit sessionChanged();
     answered();
 }

@@ -3,16 +3,15 @@
 // What is painted of a session: on which paper, in letters of which size, and when anew.
 #pragma once
 
-#include "session/session.h"
+#include "session/session_holder.h"
 
 #include "drawing/theme.h"
 
-#include <QPointer>
 #include <QQuickPaintedItem>
 
 namespace tripoise {
 
-class SessionCanvas : public QQuickPaintedItem {
+class SessionCanvas : public QQuickPaintedItem, public SessionHolder {
     Q_OBJECT
     QML_ANONYMOUS
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
@@ -22,8 +21,6 @@ class SessionCanvas : public QQuickPaintedItem {
 public:
     using QQuickPaintedItem::QQuickPaintedItem;
 
-    [[nodiscard]] Session* session() const { return m_session; }
-    void setSession(Session* session);
     [[nodiscard]] bool night() const { return m_night; }
     void setNight(bool night);
     [[nodiscard]] double letters() const { return m_letters; } ///< px of small letters
@@ -34,6 +31,7 @@ signals:
     void lookChanged();
 
 protected:
+    void sessionSet() override;
     /// The session has another answer, or there is another session.
     virtual void answered() = 0;
 
@@ -41,7 +39,6 @@ protected:
     [[nodiscard]] QRectF area() const { return {0.0, 0.0, width(), height()}; }
 
 private:
-    QPointer<Session> m_session;
     bool m_night = false;
     double m_letters = 11.0;
 };
