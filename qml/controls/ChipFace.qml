@@ -20,6 +20,7 @@ Row {
     Text {
         visible: face.chip.text
         text: face.chip.text
+        textFormat: Text.PlainText
         font: face.chip.font
         color: face.chip.checked ? Look.ink : Look.soft
         anchors.verticalCenter: parent.verticalCenter

@@ -19,7 +19,7 @@ T.ToolTip {
         font.family: Look.family
         font.pixelSize: Look.small
         color: Look.paper
-        wrapMode: Text.WordWrap
+        wrapMode: Text.Wrap
         textFormat: Text.PlainText
     }
     background: Rectangle {

@@ -39,6 +39,7 @@ T.Button {
         Text {
             visible: button.text
             text: button.text
+            textFormat: Text.PlainText
             font: button.font
             color: button.written
             anchors.verticalCenter: parent.verticalCenter

@@ -26,12 +26,14 @@ T.MenuItem {
         spacing: Look.wideGap
         Text {
             text: (item.checkable ? (item.checked ? "✓ " : "   ") : "") + item.text
+            textFormat: Text.PlainText
             font: item.font
             color: Look.ink
             Layout.fillWidth: true
         }
         Text {
             text: item.keys
+            textFormat: Text.PlainText
             font.family: Look.family
             font.pixelSize: Look.small
             color: Look.soft

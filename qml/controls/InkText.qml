@@ -8,7 +8,7 @@ Text {
     font.pixelSize: Look.body
     color: Look.ink
     textFormat: Text.PlainText
-    wrapMode: Text.WordWrap
+    wrapMode: Text.Wrap
     Accessible.role: Accessible.StaticText
     Accessible.name: text
 }

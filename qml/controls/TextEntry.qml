@@ -53,6 +53,7 @@ T.TextField {
         leftPadding: entry.leftPadding
         rightPadding: entry.rightPadding
         text: entry.placeholderText
+        textFormat: Text.PlainText
         font.family: entry.font.family
         font.pixelSize: entry.font.pixelSize
         font.italic: true

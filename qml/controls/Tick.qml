@@ -46,7 +46,8 @@ T.CheckBox {
         text: tick.text
         font: tick.font
         color: Look.ink
-        wrapMode: Text.WordWrap
+        textFormat: Text.PlainText
+        wrapMode: Text.Wrap
         verticalAlignment: Text.AlignVCenter
     }
     Hint {

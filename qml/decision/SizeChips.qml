@@ -54,6 +54,8 @@ Item {
                 hint: spoken
                 iconName: broken ? "hazard" : ""
                 checked: current
+                width: Math.min(implicitWidth, flow.width)
+                clip: implicitWidth > flow.width
                 activeFocusOnTab: current || activeFocus
                 Accessible.name: chips.label + ": " + spoken
                 onClicked: chips.choose(index)

@@ -6,6 +6,8 @@
 namespace tripoise {
 namespace {
 
+constexpr qsizetype longestName = 60;
+
 bool endsOrParts(QChar c)
 {
     return c == u'\n' || c == u'\t';
@@ -52,7 +54,12 @@ QString visibleLine(const QString& text)
 
 QString asName(const std::string& name)
 {
-    return visibleLine(QString::fromStdString(name).simplified());
+    QString text = QString::fromStdString(name).simplified();
+    if (text.size() > longestName) {
+        const bool splits = text[longestName - 2].isHighSurrogate();
+        text = text.left(longestName - (splits ? 2 : 1)) + u'…';
+    }
+    return visibleLine(text);
 }
 
 } // namespace tripoise

@@ -18,7 +18,8 @@ namespace tripoise {
 /// The same on one line, as a message about one problem is.
 [[nodiscard]] QString visibleLine(const QString& text);
 
-/// A name as it stands in a sentence or on a drawing: on one line, blanks not doubled.
+/// A name as it stands in a sentence or on a drawing: on one line, blanks not doubled, and of one
+/// that is longer than any in use its beginning.
 [[nodiscard]] QString asName(const std::string& name);
 
 } // namespace tripoise
