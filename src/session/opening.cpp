@@ -140,8 +140,7 @@ Opening addFrames(Fitting fitting, const QString& path)
     }
     if (fitting.frames.size() > mostFrames) {
         opening.told = Opening::tr("%1 was not added: a fitting holds %2 sizes at most.")
-                           .arg(name)
-                           .arg(mostFrames);
+                           .arg(name, QString::number(mostFrames));
         return opening;
     }
     opening.told = added > 0 ? Opening::tr("%n size(s) from %1 added.", nullptr, added).arg(name)
