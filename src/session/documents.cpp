@@ -8,6 +8,7 @@
 #include "session/shop.h"
 #include "session/store.h"
 #include "wording/problems.h"
+#include "wording/visible.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
@@ -319,9 +320,7 @@ QString Documents::fileName() const
 
 QString Documents::name() const
 {
-    const QString label =
-        m_session ? QString::fromStdString(m_session->fitting().rider.label).simplified()
-                  : QString();
+    const QString label = m_session ? asName(m_session->fitting().rider.label) : QString();
     if (!label.isEmpty())
         return label;
     return filePath().isEmpty() ? tr("New fitting") : QFileInfo(filePath()).completeBaseName();
