@@ -139,7 +139,7 @@ inline std::optional<int> namedSize(const Advice& advice)
 {
     if (!advice.solved || !advice.anySound())
         return std::nullopt;
-    return static_cast<int>(advice.candidates[advice.verdict.named].size);
+    return static_cast<int>(advice.leading().size);
 }
 
 /// A rider of whom stature and inseam are told; the inseam so many standard deviations from what

@@ -5634,6 +5634,44 @@
         <source>text, as without it, json or csv for other programs</source>
         <translation>text, wie ohne diese Angabe, json oder csv für andere Programme</translation>
     </message>
+    <message>
+        <source>stems</source>
+        <comment>to take out of the box</comment>
+        <translation>Vorbauten</translation>
+    </message>
+    <message>
+        <source>bars</source>
+        <comment>to take out of the box</comment>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>spacers</source>
+        <comment>to take out of the box</comment>
+        <translation>Spacer</translation>
+    </message>
+    <message>
+        <source>cranks</source>
+        <comment>to take out of the box</comment>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>sizes</source>
+        <comment>to take off the list</comment>
+        <translation>Größen</translation>
+    </message>
+    <message>
+        <source>Sizes and box make more set-ups than can be compared: take out what is not meant for this rider.</source>
+        <translation>Größen und Teilekasten ergeben mehr Einstellungen, als sich vergleichen lassen: herausnehmen, was nicht für diesen Fahrer gedacht ist.</translation>
+    </message>
+    <message>
+        <source>Sizes and box make more set-ups than can be compared: take out %1 or %2 that are not meant for this rider.</source>
+        <comment>the longest lists</comment>
+        <translation>Größen und Teilekasten ergeben mehr Einstellungen, als sich vergleichen lassen: %1 oder %2 herausnehmen, die nicht für diesen Fahrer gedacht sind.</translation>
+    </message>
+    <message>
+        <source>with the sizes and the rest of the box %1 set-ups, more than can be compared; accepted: %2; thin this list or %3</source>
+        <translation>mit den Größen und dem übrigen Teilekasten %1 Einstellungen, mehr als sich vergleichen lassen; möglich: %2; diese Liste oder %3 kürzen</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>

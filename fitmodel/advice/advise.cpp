@@ -28,9 +28,9 @@ public:
         m_advice.person = m_person;
         m_searches.reserve(m_prepared.sizes.size());
         for (std::size_t i = 0; i < m_prepared.sizes.size(); ++i) {
-            if (m_stop.stop_requested())
-                return m_advice;
             addCandidate(i);
+            if (m_stop.stop_requested())
+                return std::move(m_advice);
         }
         rank();
         if (m_advice.candidates.empty() || !m_advice.candidates.front().best)
@@ -41,10 +41,10 @@ public:
         target(first.best->setup);
         m_advice.asked =
             frameAsked(m_advice.target, first.best->setup, m_riding.mix, size.skeleton, m_tables);
-        m_advice.part =
-            partWorthBuying(*first.best, size, m_person, m_riding, m_prepared.stock, m_tables);
+        m_advice.part = partWorthBuying(*first.best, size, m_person, m_riding, m_prepared.stock,
+                                        m_tables, m_stop);
         otherCranks(first);
-        m_advice.solved = true;
+        m_advice.solved = !m_stop.stop_requested();
         return std::move(m_advice);
     }
 
@@ -54,7 +54,7 @@ private:
         const PreparedSize& size = m_prepared.sizes[index];
         Candidate candidate;
         candidate.size = index;
-        m_searches.emplace_back(m_person, m_riding, size, m_prepared, m_tables);
+        m_searches.emplace_back(m_person, m_riding, size, m_prepared, m_tables, m_stop);
         SizeSearch& search = m_searches.back();
         if (const auto choice = search.best(m_tables.weights.points)) {
             candidate.best =
@@ -65,7 +65,8 @@ private:
                                             size, m_person, m_riding, m_prepared, m_tables);
             ride(candidate, size);
             for (const UsePosture& posture : candidate.best->uses)
-                candidate.byUse.push_back(forUse(posture.use, size));
+                if (auto alone = forUse(posture.use, size))
+                    candidate.byUse.push_back(std::move(*alone));
         } else {
             candidate.limits.push_back({FindingCode::NoCockpitFits, Severity::Limit, {}, {}, {}});
         }
@@ -84,13 +85,17 @@ private:
                 toeRemediesOf(*candidate.best, candidate.size, m_person, m_prepared, m_tables);
     }
 
-    UseSetup forUse(Use use, const PreparedSize& size) const
+    /// Empty where it was stopped.
+    std::optional<UseSetup> forUse(Use use, const PreparedSize& size) const
     {
         Riding alone = m_riding;
         alone.mix = Mix::only(use);
-        SizeSearch search(m_person, alone, size, m_prepared, m_tables);
+        SizeSearch search(m_person, alone, size, m_prepared, m_tables, m_stop);
         const auto choice = search.best(m_tables.weights.points);
-        return {use, assess(*choice, search, m_person, alone.mix, size, m_prepared, m_tables)};
+        if (!choice)
+            return std::nullopt;
+        return UseSetup{use,
+                        assess(*choice, search, m_person, alone.mix, size, m_prepared, m_tables)};
     }
 
     /// Sound before broken, solved before not, then points; names last, so that the order of the

@@ -94,7 +94,7 @@ struct Contrast {
 };
 
 struct Verdict {
-    std::size_t named = 0;            ///< index into Advice::candidates
+    std::optional<std::size_t> named; ///< index into Advice::candidates; empty until decided
     std::optional<std::size_t> other; ///< the runner-up
     VerdictKind kind = VerdictKind::Either;
     double lead = 0.0;           ///< points before the runner-up
@@ -151,6 +151,8 @@ struct Advice {
     std::vector<CrankChoice> otherCranks; ///< in the box, on the named size
     std::optional<PartWorthBuying> part;
 
+    /// The named size, or the first of the list where none is; there must be candidates.
+    [[nodiscard]] const Candidate& leading() const { return candidates[verdict.named.value_or(0)]; }
     [[nodiscard]] bool anySound() const
     {
         return !candidates.empty() && candidates.front().limits.empty();

@@ -21,9 +21,12 @@ public:
         m_size.skeleton = skeletonOf(frame, tables.frame);
         m_size.steering = steeringOf(m_size.skeleton);
         m_size.bulkMm = frame.geometry.stackMm + frame.geometry.reachMm;
-        m_size.stems = mountedStems(stock, m_size.skeleton.steererMm, tables.parts);
-        for (const MountedStem& mounted : m_size.stems)
-            m_size.stemMeasure.push_back(stemMeasure(stock.stems[mounted.stem].lengthMm));
+        m_size.spacersMm = spacerTotals(stock.spacersMm, m_size.skeleton.maxSpacersMm);
+        for (const double spacers : m_size.spacersMm)
+            m_size.spacerMeasure.push_back(square(spacers / tables.weights.spacerUnitMm));
+        for (const MountedStem& mounted :
+             mountedStems(stock, m_size.skeleton.steererMm, tables.parts))
+            addStem(mounted);
         for (std::size_t bar = 0; bar < stock.bars.size(); ++bar)
             addBar(bar);
     }
@@ -31,75 +34,74 @@ public:
     PreparedSize take() { return std::move(m_size); }
 
 private:
-    PerUse<double> stemMeasure(double lengthMm) const
+    void addStem(const MountedStem& mounted)
     {
-        PerUse<double> measure{};
-        for (const Use use : allUses)
-            measure[indexOf(use)] =
-                square(outside(lengthMm, m_tables.weights.naturalStemMm[indexOf(use)])
-                       / m_tables.weights.stemUnitMm);
-        return measure;
-    }
-
-    Stem asMounted(const MountedStem& mounted) const
-    {
+        const WeightTable& weights = m_tables.weights;
         Stem stem = m_stock.stems[mounted.stem];
         stem.angle = effectiveAngle(stem, mounted.flipped);
-        return stem;
+        SizeStem prepared;
+        prepared.mounted = mounted;
+        prepared.clamp = clampLine(m_size.skeleton, stem, m_tables.parts);
+        prepared.totals = totalsUpTo(
+            m_size.spacersMm, std::max(0.0, mostSpacers(m_size.skeleton, stem, m_tables.parts)));
+        for (const Use use : allUses)
+            prepared.lengthMeasure[indexOf(use)] = square(
+                outside(stem.lengthMm, weights.naturalStemMm[indexOf(use)]) / weights.stemUnitMm);
+        prepared.angleMeasure =
+            std::abs(stem.angle.deg()) > weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0;
+        m_size.stems.push_back(prepared);
+        m_stems.push_back(stem);
     }
 
     void addBar(std::size_t bar)
     {
-        BarRun run{bar, m_size.count(), 0};
-        for (std::size_t i = 0; i < m_size.stems.size(); ++i) {
-            const Stem stem = asMounted(m_size.stems[i]);
-            if (!clampsMatch(stem, m_stock.bars[bar], m_tables.parts))
+        const std::size_t clampings = stemsFor(m_stock.bars[bar]);
+        if (m_size.clampings[clampings].empty())
+            return;
+        const std::size_t begin = m_size.count();
+        const Clamping& last = m_size.clampings[clampings].back();
+        m_size.bars.push_back(
+            {bar, clampings, begin, begin + last.begin + m_size.stems[last.stem].totals});
+    }
+
+    /// The stems that clamp a bar; the same list for all bars of its diameter.
+    std::size_t stemsFor(const Bar& bar)
+    {
+        const double clampMm = bar.barClampMm.value_or(m_tables.parts.barClampMm);
+        const auto known = std::find(m_clampsMm.begin(), m_clampsMm.end(), clampMm);
+        if (known != m_clampsMm.end())
+            return static_cast<std::size_t>(known - m_clampsMm.begin());
+        m_clampsMm.push_back(clampMm);
+        std::vector<Clamping>& clampings = m_size.clampings.emplace_back();
+        std::size_t rows = 0;
+        for (std::size_t i = 0; i < m_stems.size(); ++i) {
+            if (!clampsMatch(m_stems[i], bar, m_tables.parts))
                 continue;
-            const double most = std::max(0.0, mostSpacers(m_size.skeleton, stem, m_tables.parts));
-            const std::vector<double> totals = spacerTotals(m_stock.spacersMm, most);
-            const double stemRoom =
-                (hasStem(stem, bar, -1.0) ? 1.0 : 0.0) + (hasStem(stem, bar, 1.0) ? 1.0 : 0.0);
-            for (const double spacers : totals)
-                addCockpit(i, stem, spacers, totals.back(), stemRoom);
+            clampings.push_back({static_cast<std::uint32_t>(i), stemRoom(m_stems[i], bar), rows});
+            rows += m_size.stems[i].totals;
         }
-        run.end = m_size.count();
-        if (run.end > run.begin)
-            m_size.bars.push_back(run);
+        return m_size.clampings.size() - 1;
     }
 
-    void addCockpit(std::size_t mounted, const Stem& stem, double spacers, double mostTotal,
-                    double stemRoom)
+    /// Whether the box has a stem of the same angle a little shorter, and one a little longer.
+    double stemRoom(const Stem& stem, const Bar& bar) const
     {
-        const WeightTable& weights = m_tables.weights;
-        const Point clamp = clampCentre(m_size.skeleton, stem, spacers, m_tables.parts);
-        m_size.mounted.push_back(static_cast<std::uint32_t>(mounted));
-        m_size.spacersMm.push_back(spacers);
-        m_size.clampX.push_back(clamp.x());
-        m_size.clampY.push_back(clamp.y());
-        m_size.spacerMeasure.push_back(square(spacers / weights.spacerUnitMm));
-        m_size.angleMeasure.push_back(
-            std::abs(stem.angle.deg()) > weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
-
-        const double up = std::min(1.0, (mostTotal - spacers) / weights.raiseRoomMm);
-        const double down = std::min(1.0, spacers / weights.lowerRoomMm);
-        m_size.adjustmentMeasure.push_back(1.0 - (up + down + stemRoom) / barDirections);
-    }
-
-    /// Whether the box has a stem of the same angle, a little shorter (-1) or longer (+1).
-    bool hasStem(const Stem& stem, std::size_t bar, double direction) const
-    {
-        return std::any_of(m_size.stems.begin(), m_size.stems.end(),
-                           [&](const MountedStem& mounted) {
-                               const Stem other = asMounted(mounted);
-                               const double step = direction * (other.lengthMm - stem.lengthMm);
-                               return step > 0.0 && step <= m_tables.weights.stemRoomMm
-                                      && other.angle == stem.angle
-                                      && clampsMatch(other, m_stock.bars[bar], m_tables.parts);
-                           });
+        bool shorter = false;
+        bool longer = false;
+        for (const Stem& other : m_stems) {
+            const double step = other.lengthMm - stem.lengthMm;
+            if (step == 0.0 || std::abs(step) > m_tables.weights.stemRoomMm
+                || other.angle != stem.angle || !clampsMatch(other, bar, m_tables.parts))
+                continue;
+            (step < 0.0 ? shorter : longer) = true;
+        }
+        return (shorter ? 1.0 : 0.0) + (longer ? 1.0 : 0.0);
     }
 
     const Stock& m_stock;
     const Tables& m_tables;
+    std::vector<Stem> m_stems;      ///< as mounted, beside the size's
+    std::vector<double> m_clampsMm; ///< beside the size's clampings
     PreparedSize m_size;
 };
 
@@ -119,32 +121,96 @@ std::vector<double> places(const std::vector<double>& values, double fullSpread)
 
 } // namespace
 
-Cockpit PreparedSize::cockpitAt(std::size_t row) const
+CockpitPlace placeOf(const PreparedSize& size, std::size_t row)
 {
-    Cockpit cockpit;
-    cockpit.stem = stems[mounted[row]].stem;
-    cockpit.flipped = stems[mounted[row]].flipped;
-    cockpit.spacersMm = spacersMm[row];
-    for (const BarRun& run : bars)
-        if (row >= run.begin && row < run.end)
-            cockpit.bar = run.bar;
-    return cockpit;
+    std::size_t run = 0;
+    while (row >= size.bars[run].end)
+        ++run;
+    row -= size.bars[run].begin;
+    const std::vector<Clamping>& clampings = size.clampings[size.bars[run].clampings];
+    const auto after = std::upper_bound(
+        clampings.begin(), clampings.end(), row,
+        [](std::size_t wanted, const Clamping& clamping) { return wanted < clamping.begin; });
+    const Clamping& clamping = *std::prev(after);
+    return {run, &clamping, row - clamping.begin};
 }
 
-Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Tables& tables)
+Cockpit PreparedSize::cockpitAt(std::size_t row) const
+{
+    const CockpitPlace place = placeOf(*this, row);
+    const MountedStem& mounted = stems[place.clamping->stem].mounted;
+    return {mounted.stem, mounted.flipped, bars[place.run].bar, spacersMm[place.total]};
+}
+
+double PreparedSize::adjustmentMeasure(const Clamping& clamping, std::size_t total,
+                                       const WeightTable& weights) const
+{
+    const double most = spacersMm[stems[clamping.stem].totals - 1];
+    const double up = std::min(1.0, (most - spacersMm[total]) / weights.raiseRoomMm);
+    const double down = std::min(1.0, spacersMm[total] / weights.lowerRoomMm);
+    return 1.0 - (up + down + clamping.stemRoom) / barDirections;
+}
+
+std::vector<double> cranksOf(const Stock& stock)
+{
+    std::vector<double> cranksMm;
+    if (stock.fittedCrankMm)
+        cranksMm.push_back(*stock.fittedCrankMm);
+    for (const double crank : stock.cranksMm)
+        if (std::find(cranksMm.begin(), cranksMm.end(), crank) == cranksMm.end())
+            cranksMm.push_back(crank);
+    return cranksMm;
+}
+
+std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const Stock& stock,
+                                     const Tables& tables)
+{
+    double setups = 0.0;
+    for (const FrameSize& frame : frames) {
+        const Skeleton skeleton = skeletonOf(frame, tables.frame);
+        const auto mounted = mountedStems(stock, skeleton.steererMm, tables.parts);
+        double joints = 0.0;
+        for (const Bar& bar : stock.bars)
+            joints += static_cast<double>(
+                std::count_if(mounted.begin(), mounted.end(), [&](const MountedStem& stem) {
+                    return clampsMatch(stock.stems[stem.stem], bar, tables.parts);
+                }));
+        setups += joints
+                  * static_cast<double>(spacerTotals(stock.spacersMm, skeleton.maxSpacersMm).size()
+                                        * cranksOf(stock).size());
+    }
+    if (setups <= mostSetups)
+        return std::nullopt;
+
+    // The longest lists are the easiest to thin.
+    std::vector<std::pair<std::size_t, std::string>> lists{
+        {stock.stems.size(), "/stock/stems"},
+        {stock.bars.size(), "/stock/bars"},
+        {stock.spacersMm.size(), "/stock/spacers_mm"},
+        {stock.cranksMm.size(), "/stock/cranks_mm"},
+        {frames.size(), "/frames"}};
+    std::sort(lists.rbegin(), lists.rend());
+    return Problem{ProblemCode::TooManySetups,
+                   lists[0].second,
+                   std::to_string(std::llround(setups)),
+                   {},
+                   mostSetups,
+                   {},
+                   {lists[1].second}};
+}
+
+Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Tables& tables,
+                 const std::stop_token& stop)
 {
     Prepared prepared;
     prepared.stock = stock;
-    if (stock.fittedCrankMm)
-        prepared.cranksMm.push_back(*stock.fittedCrankMm);
-    for (const double crank : stock.cranksMm)
-        if (std::find(prepared.cranksMm.begin(), prepared.cranksMm.end(), crank)
-            == prepared.cranksMm.end())
-            prepared.cranksMm.push_back(crank);
+    prepared.cranksMm = cranksOf(stock);
 
     std::vector<double> steadinessMm;
     std::vector<double> bulkMm;
     for (const FrameSize& frame : frames) {
+        if (stop.stop_requested())
+            return prepared;
         prepared.sizes.push_back(SizeBuilder(frame, stock, tables).take());
         const PreparedSize& size = prepared.sizes.back();
         steadinessMm.push_back(size.steering.wheelbaseMm

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <tuple>
 
 namespace tripoise {
 namespace {
@@ -28,19 +29,17 @@ double spreadMeasure(const Mix& mix, const PerUse<double>& wanted, double place,
 } // namespace
 
 SizeSearch::SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
-                       const Prepared& prepared, const Tables& tables)
+                       const Prepared& prepared, const Tables& tables, std::stop_token stop)
     : m_person(person), m_riding(riding), m_size(size), m_prepared(prepared), m_tables(tables),
-      m_wheel(sweptWheel(size.skeleton)), m_shoe(shoeOn(prepared.stock, person, tables))
+      m_stop(std::move(stop)), m_wheel(sweptWheel(size.skeleton)),
+      m_shoe(shoeOn(prepared.stock, person, tables))
 {
     const Mix& mix = riding.mix;
     const WeightTable& weights = tables.weights;
-    for (const BarRun& run : size.bars) {
-        const Bar& bar = prepared.stock.bars[run.bar];
-        m_holds.push_back(holdsOf(person, mix, bar, tables));
-        m_barMeasure.push_back(barMeasure(bar));
-    }
-    for (const PerUse<double>& measure : size.stemMeasure)
-        m_stemMeasure.push_back(mix.mean(measure));
+    for (const BarRun& run : size.bars)
+        m_bars.push_back(planBar(prepared.stock.bars[run.bar]));
+    for (const SizeStem& stem : size.stems)
+        m_stemMeasure.push_back(mix.mean(stem.lengthMeasure));
     if (const auto clearance = standoverClearance(size.skeleton, person.body.inseamMm))
         m_standoverMeasure = std::clamp(1.0 - *clearance / weights.wantedStandoverMm, 0.0, 1.0);
     m_agilityMeasure =
@@ -50,6 +49,21 @@ SizeSearch::SizeSearch(const Person& person, const Riding& riding, const Prepare
     const LegTarget target = legTarget(tables.comfort, mix, person.kneeShift);
     for (const double crankMm : prepared.cranksMm)
         planCrank(crankMm, target);
+}
+
+SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
+{
+    BarPlan plan;
+    plan.measure = barMeasure(bar);
+    for (const Hold& hold : holdsOf(m_person, m_riding.mix, bar, m_tables))
+        plan.holds.push_back(
+            {hold, comfortableGrip(hold.limbs, Point::Zero(), hold.windows) - hold.fromClamp,
+             costFloor(hold.limbs, hold.windows)});
+    std::stable_sort(plan.holds.begin(), plan.holds.end(),
+                     [](const FlooredHold& first, const FlooredHold& second) {
+                         return first.hold.share > second.hold.share;
+                     });
+    return plan;
 }
 
 double SizeSearch::barMeasure(const Bar& bar) const
@@ -113,137 +127,220 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
     const CrankBand band = crankBandFor(m_tables.comfort, body.inseamMm);
     plan.crankMeasure = outside(crankMm, {band.lowMm, band.highMm}) / weights.crankUnitMm;
 
-    plan.posture.assign(m_size.count(), 0.0);
-    plan.exact.assign(m_size.count(), false);
-    for (std::size_t run = 0; run < m_size.bars.size(); ++run) {
-        std::vector<FlooredHold>& floored = plan.holds.emplace_back();
-        for (const Hold& hold : m_holds[run])
-            floored.push_back({hold,
-                               comfortableGrip(hold.limbs, plan.hip, hold.windows) - hold.fromClamp,
-                               costFloor(hold.limbs, hold.windows)});
-        std::stable_sort(floored.begin(), floored.end(),
-                         [](const FlooredHold& first, const FlooredHold& second) {
-                             return first.hold.share > second.hold.share;
-                         });
-        for (const FlooredHold& hold : floored)
-            for (std::size_t row = m_size.bars[run].begin; row < m_size.bars[run].end; ++row)
-                plan.posture[row] += hold.least({m_size.clampX[row], m_size.clampY[row]});
-    }
     m_cranks.push_back(std::move(plan));
 }
 
-void SizeSearch::solve(CrankPlan& plan, std::size_t row, std::size_t run, double most)
+SizeSearch::Solved SizeSearch::solve(const BarPlan& bar, const Point& hip, const Point& clamp,
+                                     double most)
 {
-    const Point clamp(m_size.clampX[row], m_size.clampY[row]);
+    const Point fromHip = clamp - hip;
     double unsolved = 0.0;
-    for (const FlooredHold& hold : plan.holds[run])
-        unsolved += hold.least(clamp);
+    for (const FlooredHold& floored : bar.holds)
+        unsolved += floored.least(fromHip);
     double solved = 0.0;
-    for (const FlooredHold& floored : plan.holds[run]) {
+    for (const FlooredHold& floored : bar.holds) {
         const Hold& hold = floored.hold;
-        unsolved -= floored.least(clamp);
-        solved += hold.share
-                  * solveUpperBody(hold.limbs, plan.hip, clamp + hold.fromClamp, hold.windows).cost;
+        unsolved -= floored.least(fromHip);
+        solved +=
+            hold.share * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
         ++m_solved;
-        if (solved + unsolved > most) {
-            plan.posture[row] = std::max(plan.posture[row], solved + unsolved);
-            return;
-        }
+        if (solved + unsolved > most)
+            return {solved + unsolved, false};
     }
-    plan.posture[row] = solved;
-    plan.exact[row] = true;
+    return {solved, true};
 }
+
+/// Once over all cockpits and cranks, under given weights.
+class SizeSearch::Pass {
+public:
+    Pass(SizeSearch& search, const PerConsideration<double>& weights)
+        : m_search(search), m_size(search.m_size), m_weights(weights)
+    {
+    }
+
+    std::optional<Choice> run()
+    {
+        for (const Start& start : starts()) {
+            if (m_search.m_stop.stop_requested())
+                return std::nullopt;
+            if (start.points > most())
+                break;
+            lookInto(start);
+        }
+        return m_best;
+    }
+
+private:
+    /// A crank with a bar, and what they cost by themselves.
+    struct Start {
+        double points = 0.0;
+        std::size_t crank = 0;
+        std::size_t run = 0;
+    };
+
+    double of(Consideration consideration, double measure) const
+    {
+        return m_weights[indexOf(consideration)] * measure;
+    }
+
+    /// More points than these are not the best.
+    double most() const { return m_best ? m_best->points + rounding : unlimited; }
+
+    std::vector<Start> starts() const
+    {
+        std::vector<Start> starts;
+        const double sizePoints = of(Consideration::Standover, m_search.m_standoverMeasure)
+                                  + of(Consideration::Agility, m_search.m_agilityMeasure)
+                                  + of(Consideration::Compactness, m_search.m_compactnessMeasure);
+        for (std::size_t crank = 0; crank < m_search.m_cranks.size(); ++crank) {
+            const CrankPlan& plan = m_search.m_cranks[crank];
+            const double crankPoints = sizePoints + of(Consideration::Setback, plan.setbackMeasure)
+                                       + of(Consideration::ExposedPost, plan.postMeasure)
+                                       + of(Consideration::Crank, plan.crankMeasure);
+            for (std::size_t run = 0; run < m_size.bars.size(); ++run)
+                starts.push_back(
+                    {crankPoints + of(Consideration::BarWidth, m_search.m_bars[run].measure), crank,
+                     run});
+        }
+        std::stable_sort(starts.begin(), starts.end(),
+                         [](const Start& a, const Start& b) { return a.points < b.points; });
+        return starts;
+    }
+
+    void lookInto(const Start& start)
+    {
+        CrankPlan& plan = m_search.m_cranks[start.crank];
+        const BarPlan& bar = m_search.m_bars[start.run];
+        const std::vector<Clamping>& clampings = m_size.clampings[m_size.bars[start.run].clampings];
+        m_floors.resize(clampings.size());
+        std::size_t lowest = 0;
+        for (std::size_t i = 0; i < clampings.size(); ++i) {
+            m_floors[i] = floorUnder(start, plan, bar, clampings[i]);
+            if (m_floors[i] < m_floors[lowest])
+                lowest = i;
+        }
+        if (m_floors[lowest] > most())
+            return;
+        m_toePoints = m_weights[indexOf(Consideration::ToeOverlap)] > 0.0
+                          ? of(Consideration::ToeOverlap, m_search.toeMeasure(plan))
+                          : 0.0;
+        // The most promising first, so that its points let most others be passed over.
+        tryStem(start, plan, bar, clampings[lowest]);
+        for (std::size_t i = 0; i < clampings.size(); ++i)
+            if (i != lowest && m_floors[i] + m_toePoints <= most())
+                tryStem(start, plan, bar, clampings[i]);
+    }
+
+    /// Under the points of a stem over any of its spacers, toe apart.
+    double floorUnder(const Start& start, const CrankPlan& plan, const BarPlan& bar,
+                      const Clamping& clamping) const
+    {
+        const SizeStem& stem = m_size.stems[clamping.stem];
+        const double tallest = m_size.spacersMm[stem.totals - 1];
+        const Point fromHip = stem.clamp.at(0.0) - plan.hip;
+        double posture = 0.0;
+        for (const FlooredHold& hold : bar.holds)
+            posture +=
+                hold.hold.share * hold.floor.leastOn(fromHip - hold.ideal, stem.clamp.up, tallest);
+        return start.points + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
+               + of(Consideration::StemAngle, stem.angleMeasure)
+               + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
+               + of(Consideration::Posture, posture);
+    }
+
+    void tryStem(const Start& start, CrankPlan& plan, const BarPlan& bar, const Clamping& clamping)
+    {
+        const SizeStem& stem = m_size.stems[clamping.stem];
+        const std::size_t first = m_size.bars[start.run].begin + clamping.begin;
+        const double postureWeight = m_weights[indexOf(Consideration::Posture)];
+        m_rows.resize(stem.totals);
+        std::size_t lowest = 0;
+        for (std::size_t total = 0; total < stem.totals; ++total) {
+            Row& row = m_rows[total];
+            row.clamp = stem.clamp.at(m_size.spacersMm[total]);
+            row.lower = start.points
+                        + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
+                        + of(Consideration::Spacers, m_size.spacerMeasure[total])
+                        + of(Consideration::StemAngle, stem.angleMeasure)
+                        + of(Consideration::Adjustment,
+                             m_size.adjustmentMeasure(clamping, total, m_search.m_tables.weights));
+            row.lower += m_toePoints;
+            double posture = 0.0;
+            for (const FlooredHold& hold : bar.holds)
+                posture += hold.least(row.clamp - plan.hip);
+            row.floor = row.lower + postureWeight * posture;
+            if (row.floor < m_rows[lowest].floor)
+                lowest = total;
+        }
+        tryRow(start, plan, bar, first, lowest);
+        for (std::size_t total = 0; total < stem.totals; ++total)
+            if (total != lowest && m_rows[total].floor <= most())
+                tryRow(start, plan, bar, first, total);
+    }
+
+    void tryRow(const Start& start, CrankPlan& plan, const BarPlan& bar, std::size_t first,
+                std::size_t total)
+    {
+        const Row& row = m_rows[total];
+        const double postureWeight = m_weights[indexOf(Consideration::Posture)];
+        Solved& solved = plan.solved[first + total];
+        if (!solved.exact && row.lower + postureWeight * solved.least <= most())
+            solved = m_search.solve(bar, plan.hip, row.clamp,
+                                    (most() - row.lower) / postureWeight + rounding);
+        if (!solved.exact)
+            return;
+        const Choice choice{start.crank, first + total, row.lower + postureWeight * solved.least};
+        if (!m_best
+            || std::tie(choice.points, choice.crank, choice.row)
+                   < std::tie(m_best->points, m_best->crank, m_best->row))
+            m_best = choice;
+    }
+
+    struct Row {
+        Point clamp = Point::Zero();
+        double lower = 0.0; ///< points without posture
+        double floor = 0.0; ///< under the points
+    };
+
+    SizeSearch& m_search;
+    const PreparedSize& m_size;
+    const PerConsideration<double>& m_weights;
+    std::optional<Choice> m_best;
+    double m_toePoints = 0.0;     ///< of the crank looked into
+    std::vector<double> m_floors; ///< scratch: by clamping
+    std::vector<Row> m_rows;      ///< scratch: by total
+};
 
 std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
 {
-    if (m_size.count() == 0)
-        return std::nullopt;
-    const auto weight = [&weights](Consideration c) { return weights[indexOf(c)]; };
-    const double postureWeight = weight(Consideration::Posture);
-    const double sizePoints = weight(Consideration::Standover) * m_standoverMeasure
-                              + weight(Consideration::Agility) * m_agilityMeasure
-                              + weight(Consideration::Compactness) * m_compactnessMeasure;
-
-    std::optional<Choice> best;
-    const auto offer = [&best](const Choice& choice) {
-        if (!best || choice.points < best->points)
-            best = choice;
-    };
-    std::vector<double>& lower = m_lower;
-    lower.resize(m_size.count());
-    const double toeWeight = weight(Consideration::ToeOverlap);
-    for (std::size_t crank = 0; crank < m_cranks.size(); ++crank) {
-        CrankPlan& plan = m_cranks[crank];
-        const double crankPoints = sizePoints + weight(Consideration::Setback) * plan.setbackMeasure
-                                   + weight(Consideration::ExposedPost) * plan.postMeasure
-                                   + weight(Consideration::Crank) * plan.crankMeasure;
-        for (std::size_t run = 0; run < m_size.bars.size(); ++run) {
-            const auto [bar, begin, end] = m_size.bars[run];
-            const double runPoints =
-                crankPoints + weight(Consideration::BarWidth) * m_barMeasure[run];
-            std::size_t lowest = begin;
-            for (std::size_t row = begin; row < end; ++row) {
-                lower[row] =
-                    runPoints
-                    + weight(Consideration::StemLength) * m_stemMeasure[m_size.mounted[row]]
-                    + weight(Consideration::Spacers) * m_size.spacerMeasure[row]
-                    + weight(Consideration::StemAngle) * m_size.angleMeasure[row]
-                    + weight(Consideration::Adjustment) * m_size.adjustmentMeasure[row];
-                if (lower[row] + postureWeight * plan.posture[row]
-                    < lower[lowest] + postureWeight * plan.posture[lowest])
-                    lowest = row;
-            }
-            if (best
-                && lower[lowest] + postureWeight * plan.posture[lowest] > best->points + rounding)
-                continue;
-            const double toePoints = toeWeight > 0.0 ? toeWeight * toeMeasure(plan) : 0.0;
-            for (std::size_t row = begin; row < end; ++row)
-                lower[row] += toePoints;
-            // The most promising first, so that its points let most others be passed over.
-            if (!plan.exact[lowest])
-                solve(plan, lowest, run, unlimited);
-            double least = lower[lowest] + postureWeight * plan.posture[lowest];
-            for (std::size_t row = begin; row < end; ++row) {
-                if (lower[row] + postureWeight * plan.posture[row] > least + rounding)
-                    continue;
-                if (!plan.exact[row])
-                    solve(plan, row, run, (least - lower[row]) / postureWeight + rounding);
-                if (!plan.exact[row])
-                    continue;
-                const double points = lower[row] + postureWeight * plan.posture[row];
-                if (points < least)
-                    least = points;
-                if (points == least)
-                    offer({crank, row, points});
-            }
-        }
-    }
-    return best;
+    return Pass(*this, weights).run();
 }
 
 PerConsideration<double> SizeSearch::measures(const Choice& choice)
 {
     CrankPlan& plan = m_cranks[choice.crank];
-    std::size_t run = 0;
-    while (choice.row >= m_size.bars[run].end)
-        ++run;
-    if (!plan.exact[choice.row])
-        solve(plan, choice.row, run, unlimited);
+    const CockpitPlace place = placeOf(m_size, choice.row);
+    const SizeStem& stem = m_size.stems[place.clamping->stem];
+    Solved& solved = plan.solved[choice.row];
+    if (!solved.exact)
+        solved = solve(m_bars[place.run], plan.hip, stem.clamp.at(m_size.spacersMm[place.total]),
+                       unlimited);
 
     PerConsideration<double> result{};
     const auto set = [&result](Consideration c, double value) { result[indexOf(c)] = value; };
-    set(Consideration::Posture, plan.posture[choice.row]);
+    set(Consideration::Posture, solved.least);
     set(Consideration::Setback, plan.setbackMeasure);
-    set(Consideration::StemLength, m_stemMeasure[m_size.mounted[choice.row]]);
-    set(Consideration::Spacers, m_size.spacerMeasure[choice.row]);
-    set(Consideration::StemAngle, m_size.angleMeasure[choice.row]);
+    set(Consideration::StemLength, m_stemMeasure[place.clamping->stem]);
+    set(Consideration::Spacers, m_size.spacerMeasure[place.total]);
+    set(Consideration::StemAngle, stem.angleMeasure);
     set(Consideration::ExposedPost, plan.postMeasure);
     set(Consideration::Standover, m_standoverMeasure);
     set(Consideration::Agility, m_agilityMeasure);
     set(Consideration::Compactness, m_compactnessMeasure);
-    set(Consideration::Adjustment, m_size.adjustmentMeasure[choice.row]);
+    set(Consideration::Adjustment,
+        m_size.adjustmentMeasure(*place.clamping, place.total, m_tables.weights));
     set(Consideration::Crank, plan.crankMeasure);
-    set(Consideration::BarWidth, m_barMeasure[run]);
+    set(Consideration::BarWidth, m_bars[place.run].measure);
     set(Consideration::ToeOverlap, toeMeasure(plan));
     return result;
 }

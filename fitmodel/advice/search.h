@@ -4,9 +4,11 @@
 //
 // Points of a set-up are the sum of weight x measure over the considerations. All measures but
 // posture are cheap; a proven floor under the posture's (posture/upper_body.h, CostFloor) lets most
-// cockpits be passed over without solving them. What was solved is kept, so that asking again under
-// other weights costs little. Toe overlap depends on the crank and not on the cockpit; it is worked
-// out for a crank only once that could still be the best without it.
+// cockpits be passed over without solving them, whole stems at a time: the floor is least on a
+// stem's line of spacers in closed form. Cranks with bars are looked into in the order of what they
+// cost by themselves, until that alone is more than the best. What was solved is kept, so that
+// asking again under other weights costs little. Toe overlap depends on the crank and not on the
+// cockpit; it is worked out for a crank only once that could still be the best without it.
 #pragma once
 
 #include "advice/prepare.h"
@@ -14,6 +16,7 @@
 #include "advice/target.h"
 
 #include <optional>
+#include <unordered_map>
 
 namespace tripoise {
 
@@ -28,9 +31,10 @@ class SizeSearch {
 public:
     /// The references must outlive the search.
     SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
-               const Prepared& prepared, const Tables& tables);
+               const Prepared& prepared, const Tables& tables, std::stop_token stop = {});
 
-    /// Empty where the size carries no cockpit.
+    /// Empty where the size carries no cockpit, and where it was stopped. Of equals the first by
+    /// crank and row.
     [[nodiscard]] std::optional<Choice> best(const PerConsideration<double>& weights);
 
     /// Measures of any set-up, posture solved exactly.
@@ -54,15 +58,24 @@ private:
     /// One way a bar is held, with the floor under its cost around its own best clamp position.
     struct FlooredHold {
         Hold hold;
-        Point ideal = Point::Zero();
+        Point ideal = Point::Zero(); ///< from the hip
         CostFloor floor;
 
-        [[nodiscard]] double least(const Point& clamp) const
+        [[nodiscard]] double least(const Point& fromHip) const
         {
-            return hold.share * floor.at(clamp.x() - ideal.x(), clamp.y() - ideal.y());
+            return hold.share * floor.at(fromHip.x() - ideal.x(), fromHip.y() - ideal.y());
         }
     };
-
+    /// A bar of the size, whatever the crank.
+    struct BarPlan {
+        std::vector<FlooredHold> holds; ///< the most frequent first
+        double measure = 0.0;
+    };
+    /// A posture that was solved, or as much of it as showed that it is not the best.
+    struct Solved {
+        double least = 0.0;
+        bool exact = false;
+    };
     struct CrankPlan {
         SaddlePlace saddle;
         Point hip = Point::Zero();
@@ -71,35 +84,35 @@ private:
         double postMeasure = 0.0;
         double crankMm = 0.0;
         double crankMeasure = 0.0;
-        std::optional<double> overlapMm;             ///< of the toe, once asked for
-        std::vector<std::vector<FlooredHold>> holds; ///< one list a run of the size's bars
-        std::vector<double> posture; ///< a floor, or the cost where solved; one a cockpit
-        std::vector<bool> exact;
+        std::optional<double> overlapMm;                ///< of the toe, once asked for
+        std::unordered_map<std::size_t, Solved> solved; ///< by row
     };
+    class Pass;
 
     [[nodiscard]] double overlapOf(CrankPlan& plan);
     [[nodiscard]] double toeMeasure(CrankPlan& plan);
     void planCrank(double crankMm, const LegTarget& target);
-    /// Solves the holds one by one, and stops as soon as what is solved and the floors under the
-    /// rest exceed `most`; the row's floor is then raised to that.
-    void solve(CrankPlan& plan, std::size_t row, std::size_t run, double most);
+    [[nodiscard]] BarPlan planBar(const Bar& bar) const;
     [[nodiscard]] double barMeasure(const Bar& bar) const;
+    /// Solves the holds one by one, and stops as soon as what is solved and the floors under the
+    /// rest exceed `most`.
+    [[nodiscard]] Solved solve(const BarPlan& bar, const Point& hip, const Point& clamp,
+                               double most);
 
     const Person& m_person;
     const Riding& m_riding;
     const PreparedSize& m_size;
     const Prepared& m_prepared;
     const Tables& m_tables;
-    std::vector<std::vector<Hold>> m_holds; ///< one a run of the size's bars
-    std::vector<double> m_barMeasure;
-    std::vector<double> m_stemMeasure; ///< of each mounted stem, mixed
+    std::stop_token m_stop;
+    std::vector<BarPlan> m_bars;       ///< beside the size's
+    std::vector<double> m_stemMeasure; ///< beside the size's stems, mixed
     double m_standoverMeasure = 0.0;
     double m_agilityMeasure = 0.0;
     double m_compactnessMeasure = 0.0;
     SweptWheel m_wheel;
     ShoeOutline m_shoe;
     std::vector<CrankPlan> m_cranks;
-    std::vector<double> m_lower; ///< scratch: floors of all points under one crank
     std::size_t m_solved = 0;
 };
 

@@ -105,13 +105,20 @@ std::optional<NearestCockpit> nearestCockpit(const Point& grip, std::size_t pref
     const auto search = [&](const BarRun& run) {
         const Point fromClamp =
             gripOn(stock.bars[run.bar], mainPlace(kind), tables.parts).fromClamp;
-        for (std::size_t row = run.begin; row < run.end; ++row) {
-            const Point held = Point(size.clampX[row], size.clampY[row]) + fromClamp;
-            const double off = (held - grip).norm();
-            if (off < least) {
-                least = off;
-                nearest = row;
-                at = held;
+        for (const Clamping& clamping : size.clampings[run.clampings]) {
+            // Of the totals of spacers, those on either side of the nearest point of its line.
+            const SizeStem& stem = size.stems[clamping.stem];
+            const double wanted = (grip - fromClamp - stem.clamp.at(0.0)).dot(stem.clamp.up);
+            const std::size_t above = std::min(totalsUpTo(size.spacersMm, wanted), stem.totals);
+            for (std::size_t total = above > 0 ? above - 1 : 0;
+                 total < std::min(above + 1, stem.totals); ++total) {
+                const Point held = stem.clamp.at(size.spacersMm[total]) + fromClamp;
+                const double off = (held - grip).norm();
+                if (off < least) {
+                    least = off;
+                    nearest = run.begin + clamping.begin + total;
+                    at = held;
+                }
             }
         }
     };

@@ -30,10 +30,12 @@ std::size_t bestUnder(const PerConsideration<double>& weights,
     std::size_t best = running.front();
     double least = 0.0;
     for (const std::size_t i : running) {
-        const double points = searches[candidates[i].size].best(weights)->points;
-        if (i == running.front() || points < least) {
+        const auto choice = searches[candidates[i].size].best(weights);
+        if (!choice) // stopped
+            break;
+        if (i == running.front() || choice->points < least) {
             best = i;
-            least = points;
+            least = choice->points;
         }
     }
     return best;
@@ -112,8 +114,8 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
         return verdict;
 
     verdict.other = running[1];
-    const Candidate& named = candidates[verdict.named];
-    const Candidate& other = candidates[*verdict.other];
+    const Candidate& named = candidates[running.front()];
+    const Candidate& other = candidates[running[1]];
     verdict.lead = other.best->points - named.best->points;
     if (verdict.lead < tables.weights.eitherBelow) {
         verdict.kind = VerdictKind::Either;

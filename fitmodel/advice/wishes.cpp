@@ -61,7 +61,7 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
 std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
                                                const PreparedSize& size, const Person& person,
                                                const Riding& riding, const Stock& stock,
-                                               const Tables& tables)
+                                               const Tables& tables, const std::stop_token& stop)
 {
     Prepared market = prepare(std::span(&size.frame, 1),
                               marketFor(stock, size.skeleton.steererMm, tables), tables);
@@ -74,7 +74,7 @@ std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
     // A fuller box leaves more room to adjust; that alone is no reason to buy.
     PerConsideration<double> weights = tables.weights.points;
     weights[indexOf(Consideration::Adjustment)] = 0.0;
-    SizeSearch search(person, riding, offered, market, tables);
+    SizeSearch search(person, riding, offered, market, tables, stop);
     const auto choice = search.best(weights);
     if (!choice)
         return std::nullopt;

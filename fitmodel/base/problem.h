@@ -29,6 +29,8 @@ enum class ProblemCode {
     SharesSum,     ///< shares that do not sum to 1
     Contradiction, ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
     Duplicate,     ///< the same as the entry at path `names[0]`
+    TooManySetups, ///< sizes and box make `value` set-ups, more than `high`; the path and
+                   ///< `names[0]` are the longest lists
     NothingFits,   ///< no stem fits any steerer and bar; `names` are the sizes wanted
     // of a geometry table; the path is "line 7" or empty
     NotText,      ///< a picture or another file of bytes

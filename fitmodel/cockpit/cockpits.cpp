@@ -2,6 +2,7 @@
 #include "cockpit/cockpits.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <set>
 
@@ -21,20 +22,28 @@ bool sameDiameter(double a, double b)
 
 std::vector<double> spacerTotals(const std::vector<double>& pieces, double mostMm)
 {
-    std::set<long long> totals{0};
-    const auto most = std::llround(mostMm * partsPerMm);
+    // Which totals are made, by hundredths; each piece adds its height to those made before it.
+    const auto most = std::max(0LL, std::llround(mostMm * partsPerMm));
+    std::vector<bool> made(static_cast<std::size_t>(most) + 1, false);
+    made[0] = true;
     for (const double piece : pieces) {
         const auto height = std::llround(piece * partsPerMm);
-        std::vector<long long> taller;
-        for (const long long total : totals)
-            if (total + height <= most)
-                taller.push_back(total + height);
-        totals.insert(taller.begin(), taller.end());
+        for (long long total = most; total >= height; --total)
+            if (made[static_cast<std::size_t>(total - height)])
+                made[static_cast<std::size_t>(total)] = true;
     }
     std::vector<double> result;
-    for (const long long total : totals)
-        result.push_back(static_cast<double>(total) / partsPerMm);
+    for (std::size_t total = 0; total < made.size(); ++total)
+        if (made[total])
+            result.push_back(static_cast<double>(total) / partsPerMm);
     return result;
+}
+
+std::size_t totalsUpTo(const std::vector<double>& totals, double mostMm)
+{
+    const double most = static_cast<double>(std::llround(mostMm * partsPerMm)) / partsPerMm;
+    return static_cast<std::size_t>(std::upper_bound(totals.begin(), totals.end(), most)
+                                    - totals.begin());
 }
 
 Angle effectiveAngle(const Stem& stem, bool turned)
@@ -57,21 +66,15 @@ std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
                                       const PartDefaults& defaults)
 {
     std::vector<MountedStem> mounted;
-    const auto alike = [&](const MountedStem& a, const MountedStem& b) {
-        const Stem& first = stock.stems[a.stem];
-        const Stem& second = stock.stems[b.stem];
-        return first.lengthMm == second.lengthMm
-               && effectiveAngle(first, a.flipped) == effectiveAngle(second, b.flipped)
-               && first.barClampMm.value_or(defaults.barClampMm)
-                      == second.barClampMm.value_or(defaults.barClampMm)
-               && first.clampHeightMm.value_or(defaults.clampHeightMm)
-                      == second.clampHeightMm.value_or(defaults.clampHeightMm);
-    };
+    std::set<std::array<double, 4>> known;
     const auto add = [&](const MountedStem& candidate) {
-        for (const MountedStem& known : mounted)
-            if (alike(known, candidate))
-                return;
-        mounted.push_back(candidate);
+        const Stem& stem = stock.stems[candidate.stem];
+        if (known
+                .insert({stem.lengthMm, effectiveAngle(stem, candidate.flipped).rad(),
+                         stem.barClampMm.value_or(defaults.barClampMm),
+                         stem.clampHeightMm.value_or(defaults.clampHeightMm)})
+                .second)
+            mounted.push_back(candidate);
     };
     for (const bool turned : {false, true}) {
         for (std::size_t i = 0; i < stock.stems.size(); ++i) {

@@ -35,7 +35,8 @@ bool isUnfinished(const Problem& problem)
     case ProblemCode::Missing:
     case ProblemCode::Contradiction:
     case ProblemCode::Duplicate:
-    case ProblemCode::NothingFits: return true;
+    case ProblemCode::NothingFits:
+    case ProblemCode::TooManySetups: return true;
     case ProblemCode::NotOneOf: // without a value: a word that is missing; a key may be empty,
                                 // though
         return problem.value.empty() && !problem.path.ends_with('/');

@@ -15,6 +15,8 @@ Lack lackOf(const Problem& problem)
     const std::string_view path = problem.path;
     if (problem.code == ProblemCode::NothingFits)
         return Lack::NothingFits;
+    if (problem.code == ProblemCode::TooManySetups)
+        return Lack::TooManySetups;
     if (problem.code == ProblemCode::Contradiction || problem.code == ProblemCode::Duplicate)
         return Lack::Agreement;
     if (path == "/rider/measurements/stature_mm")

@@ -23,7 +23,8 @@ enum class Lack {
     Bar,   ///< one at least, and each with its width
     Crank,
     NothingFits, ///< no stem joins a steerer to a bar
-    Agreement,   ///< figures contradict each other, or the same size stands twice
+    TooManySetups,
+    Agreement, ///< figures contradict each other, or the same size stands twice
 };
 
 /// In the order of the list above, each once. Empty when a decision can be made.

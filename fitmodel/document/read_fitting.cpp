@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // A whole fitting: the head of the document, its sections, and what only holds between them.
+#include "advice/prepare.h"
 #include "cockpit/cockpits.h"
 #include "document/head.h"
 #include "document/lacks.h"
@@ -32,7 +33,7 @@ std::string listed(const std::set<double>& diameters)
     return shortened(result, 60);
 }
 
-/// Some stem in stock must join some frame's steerer to some bar.
+/// Some stem in stock must join some frame's steerer to some bar, and not too many do.
 void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
 {
     const Stock& stock = fitting.stock;
@@ -51,8 +52,11 @@ void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
     for (const Stem& stem : stock.stems) {
         if (!stem.inStock)
             continue;
-        if (fits(stem))
+        if (fits(stem)) {
+            if (auto tooMany = tooManySetups(fitting.frames, stock, tables))
+                report.add(std::move(*tooMany));
             return;
+        }
         stems.insert(diameter(stem.steererMm.value_or(tables.parts.stemSteererMm)) + "/"
                      + diameter(stem.barClampMm.value_or(tables.parts.barClampMm)));
     }

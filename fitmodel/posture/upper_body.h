@@ -16,6 +16,7 @@
 #include "posture/windows.h"
 #include "rider/body.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tripoise {
@@ -77,6 +78,13 @@ struct CostFloor {
             std::sqrt(xx * dxMm * dxMm + 2.0 * xy * dxMm * dyMm + yy * dyMm * dyMm);
         const double halfWidths = 2.0 * length / (1.0 + std::sqrt(1.0 + 4.0 * bend * length));
         return halfWidths * halfWidths;
+    }
+    /// The least on a stretch: from a point, as far again along a direction as `lengthMm`.
+    [[nodiscard]] double leastOn(const Point& from, const Point& along, double lengthMm) const
+    {
+        const Point slope(xx * along.x() + xy * along.y(), xy * along.x() + yy * along.y());
+        const double to = std::clamp(-from.dot(slope) / along.dot(slope), 0.0, lengthMm);
+        return at(from.x() + to * along.x(), from.y() + to * along.y());
     }
 };
 [[nodiscard]] CostFloor costFloor(const UpperLimbs& limbs, const UpperWindows& windows);

@@ -5,13 +5,17 @@
 
 namespace tripoise {
 
+ClampLine clampLine(const Skeleton& skeleton, const Stem& mounted, const PartDefaults& defaults)
+{
+    const Angle stem = Angle::degrees(90.0) - skeleton.headAngle + mounted.angle;
+    return {skeleton.headTop, upTube(skeleton.headAngle), mounted.lengthMm * along(stem),
+            skeleton.upperHeadsetMm, 0.5 * mounted.clampHeightMm.value_or(defaults.clampHeightMm)};
+}
+
 Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                   const PartDefaults& defaults)
 {
-    const double up = skeleton.upperHeadsetMm + spacersMm
-                      + 0.5 * mounted.clampHeightMm.value_or(defaults.clampHeightMm);
-    const Angle stem = Angle::degrees(90.0) - skeleton.headAngle + mounted.angle;
-    return skeleton.headTop + up * upTube(skeleton.headAngle) + mounted.lengthMm * along(stem);
+    return clampLine(skeleton, mounted, defaults).at(spacersMm);
 }
 
 StemAndSpacers stemCarrying(const Skeleton& skeleton, const Point& clamp, const Stem& mounted,

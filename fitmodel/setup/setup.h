@@ -23,8 +23,22 @@ struct Setup {
     double steererCutMm = 0.0;
 };
 
-/// Centre of the bar clamp: up the steering axis by the upper headset, the spacers and half the
-/// stem's clamp, then along the stem.
+/// Where a stem puts the centre of the bar clamp: up the steering axis by the upper headset, the
+/// spacers and half the stem's clamp, then along the stem. Spacers move it along a straight line.
+struct ClampLine {
+    Point headTop = Point::Zero();
+    Point up = Point::Zero(); ///< unit vector of the steering axis
+    Point stem = Point::Zero();
+    double belowSpacersMm = 0.0;
+    double aboveSpacersMm = 0.0;
+
+    [[nodiscard]] Point at(double spacersMm) const
+    {
+        return headTop + (belowSpacersMm + spacersMm + aboveSpacersMm) * up + stem;
+    }
+};
+[[nodiscard]] ClampLine clampLine(const Skeleton& skeleton, const Stem& mounted,
+                                  const PartDefaults& defaults);
 [[nodiscard]] Point clampCentre(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                                 const PartDefaults& defaults);
 

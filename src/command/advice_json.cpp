@@ -265,7 +265,7 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
     for (const Candidate& candidate : advice.candidates)
         json["candidates"].push_back(candidateJson(candidate, prepared));
     if (advice.solved) {
-        const Candidate& named = advice.candidates[advice.verdict.named];
+        const Candidate& named = advice.leading();
         json["verdict"] = {
             {"size", prepared.sizes[named.size].frame.size},
             {"model", prepared.sizes[named.size].frame.model},

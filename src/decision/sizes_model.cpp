@@ -60,8 +60,7 @@ void SizesModel::renew()
 int SizesModel::pinned(int frame) const
 {
     const Advice& advice = solution()->advice;
-    const bool advised =
-        frame >= 0 && advice.candidates[advice.verdict.named].size == std::size_t(frame);
+    const bool advised = frame >= 0 && advice.leading().size == std::size_t(frame);
     return advised ? -1 : frame;
 }
 

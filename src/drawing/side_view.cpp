@@ -112,7 +112,7 @@ RangePlace JointAngle::place() const
 Shown asAdvised(const Advice& advice)
 {
     Shown shown;
-    shown.chosen = advice.verdict.named;
+    shown.chosen = advice.verdict.named.value_or(0);
     shown.other = advice.verdict.other;
     for (std::size_t i = 0; i < advice.candidates.size() && !shown.other; ++i)
         if (i != shown.chosen)

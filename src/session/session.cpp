@@ -3,6 +3,8 @@
 
 #include "command/tables.h"
 
+#include <tuple>
+
 namespace tripoise {
 namespace {
 
@@ -58,7 +60,8 @@ void Session::start(Fitting fitting)
     m_steps.assign(1, {fitting, {}, {}});
     m_at = 0;
     m_sealed = true;
-    m_lookShown = m_lookBeside = -1;
+    m_lookShown.reset();
+    m_lookBeside.reset();
     m_fitting = std::move(fitting);
     emit started();
     emit fittingChanged();
@@ -105,15 +108,10 @@ QString Session::redoText() const
 void Session::show(const Fitting& fitting)
 {
     const bool asked = !sameQuestion(fitting, m_fitting);
-    const bool looksAnew = fitting.frames.size() != m_fitting.frames.size();
-    if (looksAnew)
-        m_lookShown = m_lookBeside = -1;
     m_fitting = fitting;
     if (asked)
         ask();
     emit fittingChanged(); // not settled, where an answer is to come
-    if (looksAnew)
-        emit lookChanged();
 }
 
 void Session::ask()
@@ -154,12 +152,28 @@ void Session::setSettled(bool settled)
 
 void Session::look(int shown, int beside)
 {
-    if (shown == m_lookShown && beside == m_lookBeside)
+    const auto names = std::pair(nameOf(shown), nameOf(beside));
+    if (names == std::pair(m_lookShown, m_lookBeside))
         return;
-    m_lookShown = shown;
-    m_lookBeside = beside;
+    std::tie(m_lookShown, m_lookBeside) = names;
     emit lookChanged();
     tellAnswer();
+}
+
+std::optional<Session::FrameName> Session::nameOf(int frame) const
+{
+    const auto& frames = m_solution.fitting.frames;
+    if (frame < 0 || std::size_t(frame) >= frames.size())
+        return std::nullopt;
+    return FrameName(frames[std::size_t(frame)].model, frames[std::size_t(frame)].size);
+}
+
+int Session::frameCalled(const std::optional<FrameName>& name) const
+{
+    for (int frame = 0; name && frame < int(m_solution.fitting.frames.size()); ++frame)
+        if (nameOf(frame) == name)
+            return frame;
+    return -1;
 }
 
 std::optional<std::size_t> Session::candidateOf(int frame) const
@@ -173,12 +187,12 @@ std::optional<std::size_t> Session::candidateOf(int frame) const
 
 std::optional<std::size_t> Session::shownCandidate() const
 {
-    if (const auto chosen = candidateOf(m_lookShown))
+    if (const auto chosen = candidateOf(askedShown()))
         return chosen;
     const Advice& advice = m_solution.advice;
     if (advice.candidates.empty())
         return std::nullopt;
-    return advice.verdict.named;
+    return advice.verdict.named.value_or(0);
 }
 
 std::optional<std::size_t> Session::besideCandidate() const
@@ -186,12 +200,12 @@ std::optional<std::size_t> Session::besideCandidate() const
     const auto shown = shownCandidate();
     if (!shown)
         return std::nullopt;
-    const auto chosen = candidateOf(m_lookBeside);
+    const auto chosen = candidateOf(askedBeside());
     if (chosen && chosen != shown)
         return chosen;
     const Advice& advice = m_solution.advice;
-    if (*shown != advice.verdict.named)
-        return advice.verdict.named;
+    if (const std::size_t leading = advice.verdict.named.value_or(0); *shown != leading)
+        return leading;
     if (advice.verdict.other)
         return advice.verdict.other;
     for (std::size_t i = 0; i < advice.candidates.size(); ++i)

@@ -16,6 +16,8 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <optional>
+#include <string>
+#include <utility>
 #include <vector>
 
 namespace tripoise {
@@ -55,13 +57,15 @@ public:
     [[nodiscard]] bool settled() const { return m_settled; } ///< the solution answers the fitting
     [[nodiscard]] bool busy() const { return m_busy; }       ///< and has not for a while
 
-    /// Which sizes are looked at, as indices into the fitting's frames; -1 for what was advised.
+    /// Which sizes are looked at, as indices into the frames of the fitting that is answered; -1
+    /// for what was advised. They are known by name: an edit that moves them moves what is looked
+    /// at, and of sizes that are gone the advice is followed.
     Q_INVOKABLE void look(int shown, int beside);
     [[nodiscard]] int shownFrame() const;  ///< -1 where there is none
     [[nodiscard]] int besideFrame() const; ///< -1 where there is none
     /// The same as they were asked for; -1 where the advice is followed.
-    [[nodiscard]] int askedShown() const { return m_lookShown; }
-    [[nodiscard]] int askedBeside() const { return m_lookBeside; }
+    [[nodiscard]] int askedShown() const { return frameCalled(m_lookShown); }
+    [[nodiscard]] int askedBeside() const { return frameCalled(m_lookBeside); }
     /// What is looked at, as indices into the advice's candidates.
     [[nodiscard]] std::optional<std::size_t> shownCandidate() const;
     [[nodiscard]] std::optional<std::size_t> besideCandidate() const;
@@ -87,11 +91,16 @@ private:
         QString mergeKey;
     };
 
+    /// A frame by model and size.
+    using FrameName = std::pair<std::string, std::string>;
+
     void show(const Fitting& fitting);
     void ask();
     void receive(quint64 question, Solution solution);
     void tellAnswer();
     void setSettled(bool settled);
+    [[nodiscard]] std::optional<FrameName> nameOf(int frame) const;
+    [[nodiscard]] int frameCalled(const std::optional<FrameName>& name) const;
     [[nodiscard]] std::optional<std::size_t> candidateOf(int frame) const;
 
     Fitting m_fitting;
@@ -103,8 +112,8 @@ private:
     bool m_settled = true;
     bool m_busy = false;
     QTimer m_patience;
-    int m_lookShown = -1;
-    int m_lookBeside = -1;
+    std::optional<FrameName> m_lookShown;
+    std::optional<FrameName> m_lookBeside;
     Solver m_solver; // last: its thread must end first
 };
 

@@ -31,7 +31,7 @@ Solution solve(const Fitting& fitting, const Tables& tables, const Solution& bef
     else if (std::find(solution.lacks.begin(), solution.lacks.end(), Lack::Frame)
              == solution.lacks.end())
         solution.prepared =
-            std::make_shared<const Prepared>(prepare(fitting.frames, fitting.stock, tables));
+            std::make_shared<const Prepared>(prepare(fitting.frames, fitting.stock, tables, stop));
     if (solution.lacks.empty() && !stop.stop_requested())
         solution.advice = advise(fitting.rider, fitting.riding, fitting.current, *solution.prepared,
                                  *solution.tables, stop);

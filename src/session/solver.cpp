@@ -11,6 +11,7 @@ Solver::Solver(const Tables& tables, Deliver deliver)
 
 Solver::~Solver()
 {
+    m_thread.request_stop(); // first: what waits is not begun any more
     const std::lock_guard lock(m_mutex);
     m_current.request_stop();
 }
@@ -33,7 +34,8 @@ void Solver::run(const std::stop_token& quit)
         std::stop_token stop;
         {
             std::unique_lock lock(m_mutex);
-            if (!m_asked.wait(lock, quit, [this] { return m_waiting.has_value(); }))
+            m_asked.wait(lock, quit, [this] { return m_waiting.has_value(); });
+            if (quit.stop_requested()) // whatever waits
                 return;
             fitting = *std::exchange(m_waiting, std::nullopt);
             question = m_question;

@@ -147,7 +147,7 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
                    + paragraph(verdictSentence(advice, prepared, fitting.riding));
     if (!advice.solved)
         return text + limits();
-    const Candidate& named = advice.candidates[advice.verdict.named];
+    const Candidate& named = advice.leading();
     text += written(reasonsSection(advice, prepared));
     text += written(givenUpSection(advice, prepared));
     text += written(contrastSection(advice, prepared));

@@ -4,8 +4,35 @@
 #include "wording/words.h"
 
 namespace tripoise {
+namespace {
 
-QStringList lackSentences(const std::vector<Lack>& lacks)
+QString listAt(const std::string& path)
+{
+    if (path == "/stock/stems")
+        return Words::tr("stems", "to take out of the box");
+    if (path == "/stock/bars")
+        return Words::tr("bars", "to take out of the box");
+    if (path == "/stock/spacers_mm")
+        return Words::tr("spacers", "to take out of the box");
+    if (path == "/stock/cranks_mm")
+        return Words::tr("cranks", "to take out of the box");
+    return Words::tr("sizes", "to take off the list");
+}
+
+QString tooManySentence(const std::optional<Problem>& problem)
+{
+    if (!problem)
+        return Words::tr("Sizes and box make more set-ups than can be compared: take out what is "
+                         "not meant for this rider.");
+    return Words::tr("Sizes and box make more set-ups than can be compared: take out %1 or %2 that "
+                     "are not meant for this rider.",
+                     "the longest lists")
+        .arg(listAt(problem->path), listAt(problem->names.front()));
+}
+
+} // namespace
+
+QStringList lackSentences(const std::vector<Lack>& lacks, const std::optional<Problem>& tooMany)
 {
     QStringList typed;
     QStringList parts;
@@ -26,6 +53,7 @@ QStringList lackSentences(const std::vector<Lack>& lacks)
             sentences << Words::tr("No stem in the box joins these frames to a bar: look at the "
                                    "clamp and steerer sizes.");
             break;
+        case Lack::TooManySetups: sentences << tooManySentence(tooMany); break;
         case Lack::Agreement:
             sentences << Words::tr(
                 "Some figures contradict each other: look at the fields that are "

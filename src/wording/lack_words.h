@@ -10,6 +10,8 @@
 namespace tripoise {
 
 /// "Type height and inseam."; one sentence a place to look at, in the order of a visit.
-[[nodiscard]] QStringList lackSentences(const std::vector<Lack>& lacks);
+/// `tooMany` says which lists are long, where sizes and box make too many set-ups.
+[[nodiscard]] QStringList lackSentences(const std::vector<Lack>& lacks,
+                                        const std::optional<Problem>& tooMany = {});
 
 } // namespace tripoise

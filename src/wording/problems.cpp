@@ -262,6 +262,10 @@ QString reasonOf(const Problem& problem)
     case ProblemCode::Duplicate:
         return Words::tr("%1 stands at %2 already; accepted: each size of a model once")
             .arg(value, names.value(0));
+    case ProblemCode::TooManySetups:
+        return Words::tr("with the sizes and the rest of the box %1 set-ups, more than can be "
+                         "compared; accepted: %2; thin this list or %3")
+            .arg(value, span(problem), names.value(0));
     case ProblemCode::NothingFits:
         return Words::tr("no stem in stock joins a frame to a bar, steerer/clamp being %1 mm; "
                          "accepted: a steerer of %2 mm with a clamp of %3 mm")

@@ -87,7 +87,7 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
 {
     QStringList sentences;
     const Verdict& verdict = advice.verdict;
-    const Candidate& candidate = advice.candidates[verdict.named];
+    const Candidate& candidate = advice.leading();
     if (!verdict.other) {
         for (const UsePosture& use : candidate.best->uses)
             sentences << Words::tr(
@@ -101,7 +101,7 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
                                         use.windows.armTrunk.high().deg()));
         return sentences;
     }
-    const QString named = nameIn(advice, verdict.named, prepared, Place::Opening);
+    const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)
         sentences << reasonSentence(reason.consideration, reason.named, reason.other, named, other);
@@ -114,7 +114,7 @@ QStringList givenUpSentences(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return sentences;
-    const QString named = nameIn(advice, verdict.named, prepared);
+    const QString named = nameIn(advice, *verdict.named, prepared);
     const QString other = nameIn(advice, *verdict.other, prepared, Place::Opening);
     for (const Reason& reason : verdict.givenUp)
         sentences << reasonSentence(reason.consideration, reason.other, reason.named, other, named);
@@ -126,7 +126,7 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
     const Verdict& verdict = advice.verdict;
     if (!verdict.other)
         return {};
-    const QString named = nameIn(advice, verdict.named, prepared);
+    const QString named = nameIn(advice, *verdict.named, prepared);
     const QString other = nameIn(advice, *verdict.other, prepared);
     const Contrast& contrast = verdict.contrast;
     QStringList seen;

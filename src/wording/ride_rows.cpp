@@ -302,8 +302,7 @@ QString rideDifference(const Advice& advice, const Prepared& prepared)
 {
     if (!advice.verdict.other)
         return {};
-    return rideDifference(advice.candidates[advice.verdict.named],
-                          advice.candidates[*advice.verdict.other], prepared);
+    return rideDifference(advice.leading(), advice.candidates[*advice.verdict.other], prepared);
 }
 
 QString rideCaution()

@@ -19,7 +19,7 @@ constexpr double cautiousStepMm = 5.0; // to change at a time; common practice, 
 
 const Candidate& named(const Advice& advice)
 {
-    return advice.candidates[advice.verdict.named];
+    return advice.leading();
 }
 
 QString joined(const QStringList& items)

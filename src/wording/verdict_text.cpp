@@ -51,7 +51,7 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
     if (!advice.solved)
         return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
     const Verdict& verdict = advice.verdict;
-    const Candidate& named = advice.candidates[verdict.named];
+    const Candidate& named = advice.leading();
     const QString size = sizeName(named, prepared);
     const QString setup = setupPhrase(*named.best, prepared);
     if (!advice.anySound())
@@ -79,7 +79,7 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
                           "these sizes."),
                 {}};
     const Verdict& verdict = advice.verdict;
-    const Candidate& named = advice.candidates[verdict.named];
+    const Candidate& named = advice.leading();
     const QString size = sizeName(named, prepared);
     const QString opening = sizeName(named, prepared, Place::Opening);
     const QString setup = setupPhrase(*named.best, prepared);

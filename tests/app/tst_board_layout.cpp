@@ -25,7 +25,7 @@ struct Case {
     Prepared prepared;
     Advice advice;
 
-    [[nodiscard]] const Candidate& named() const { return advice.candidates[advice.verdict.named]; }
+    [[nodiscard]] const Candidate& named() const { return advice.leading(); }
     [[nodiscard]] Tried pulled(const Point& grip, const Point& saddle) const
     {
         Contacts contacts{named().best->setup.saddle, named().best->setup.grip, {}};

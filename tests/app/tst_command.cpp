@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The program as others run it: exit codes, what goes to which stream, the shape of the result.
+#include "rich_box.h"
 #include "support.h"
 
 #include "wording/problems.h"
@@ -799,6 +800,20 @@ private slots:
               {"/frames/1/geometry/reach_mm", {"missing", "mm"}},
               {"/stock/bars/0/kind", {"\"bullhorn\"", "flat, swept or drop"}}});
     }
+    void shouldRefuseABoxThatIsTooFull()
+    {
+        const Run result = run(
+            {QStringLiteral("advise"),
+             file(QByteArray::fromStdString(writeFitting(withRichBox({2, 500, 100, 60, 40}))))});
+        QCOMPARE(result.exitCode, 3);
+        QCOMPARE(result.out, QByteArray());
+        QCOMPARE(result.err.count(QLatin1Char('\n')), 1);
+        QVERIFY2(result.err.contains(QStringLiteral(": /stock/stems: "))
+                     && result.err.contains(QStringLiteral("at most 2000000"))
+                     && result.err.contains(QStringLiteral("thin this list or /stock/bars")),
+                 qPrintable(result.err));
+    }
+
     void shouldRefuseBadInput()
     {
         QFETCH(QByteArray, text);

@@ -91,7 +91,7 @@ Case caseOf(Fitting fitting)
 
 const AdvisedSetup& chosenOf(const Case& made)
 {
-    return *made.advice.candidates[made.advice.verdict.named].best;
+    return *made.advice.leading().best;
 }
 
 const Skeleton& skeletonOf(const Case& made, std::size_t candidate)
@@ -102,7 +102,7 @@ const Skeleton& skeletonOf(const Case& made, std::size_t candidate)
 /// The runner-up, or the other one of two where a limit keeps it out of the running.
 std::size_t otherOf(const Case& made)
 {
-    return made.advice.verdict.other.value_or(1 - made.advice.verdict.named);
+    return made.advice.verdict.other.value_or(1 - *made.advice.verdict.named);
 }
 
 const DrawingText sentences{QStringLiteral("The M & nothing else"), QStringLiteral("Touring")};
@@ -209,7 +209,7 @@ void DrawingTest::shouldDrawTheAdvisedSetup()
 {
     const Case made = fetched();
     const Setup& setup = chosenOf(made).setup;
-    const Skeleton& skeleton = skeletonOf(made, made.advice.verdict.named);
+    const Skeleton& skeleton = skeletonOf(made, *made.advice.verdict.named);
     const BikeSketch& bike = made.view.chosen;
     QVERIFY(made.view.drawn);
     QVERIFY(near(bike.rear.axle, skeleton.rearAxle));
@@ -345,7 +345,7 @@ void DrawingTest::shouldTellExactDifferences()
     const SideView& view = made.view;
     const Setup& mine = chosenOf(made).setup;
     const Setup& theirs = made.advice.candidates[otherOf(made)].best->setup;
-    const Skeleton& chosen = skeletonOf(made, made.advice.verdict.named);
+    const Skeleton& chosen = skeletonOf(made, *made.advice.verdict.named);
     const Skeleton& other = skeletonOf(made, otherOf(made));
     const double ground = chosen.groundY() - other.groundY();
     QVERIFY(!view.leaders.empty());

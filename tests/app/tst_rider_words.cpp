@@ -31,13 +31,13 @@ const Pair& demo()
         const Advice advice =
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables());
         Shown shown;
-        shown.chosen = advice.verdict.named;
+        shown.chosen = *advice.verdict.named;
         const auto view = [&] {
             return makeSideView(advice, shown, fitting.riding.mix, prepared, tables());
         };
         Pair pair;
         pair.shown = view();
-        shown.chosen = 1 - advice.verdict.named;
+        shown.chosen = 1 - *advice.verdict.named;
         pair.beside = view();
         return pair;
     }();

@@ -25,7 +25,7 @@ struct Decided {
     Prepared prepared;
     Advice advice;
 
-    [[nodiscard]] const Candidate& named() const { return advice.candidates[advice.verdict.named]; }
+    [[nodiscard]] const Candidate& named() const { return advice.leading(); }
     [[nodiscard]] Columns firstTwo() const
     {
         return {&*advice.candidates[0].best, &*advice.candidates[1].best};

@@ -86,7 +86,7 @@ BENCHMARK(file)->Apply(sizes);
 void drag(benchmark::State& state)
 {
     const Case& made = demo();
-    const Candidate& named = made.advice.candidates[made.advice.verdict.named];
+    const Candidate& named = made.advice.leading();
     const PreparedSize& size = made.prepared.sizes[named.size];
     const QRectF area = areaOf(state);
     DrawingOptions options;

@@ -18,7 +18,7 @@ struct Decided {
     Prepared prepared;
     Advice advice;
 
-    [[nodiscard]] std::string named() const { return size(advice.verdict.named); }
+    [[nodiscard]] std::string named() const { return size(*advice.verdict.named); }
     [[nodiscard]] std::string size(std::size_t candidate) const
     {
         return prepared.sizes[advice.candidates[candidate].size].frame.size;
@@ -191,6 +191,7 @@ private slots:
         fitting.frames[0].headset.steererMm = 25.4;
         const Decided none = decided(fitting);
         QVERIFY(!none.advice.solved);
+        QVERIFY(!none.advice.verdict.named);
         QVERIFY(!none.advice.anySound());
     }
 

@@ -4,6 +4,7 @@
 // what a decision still needs is told. Derived: a fitting lacks nothing when the strict reader
 // takes it.
 #include "random_brief.h"
+#include "rich_box.h"
 #include "support.h"
 
 #include "document/frame_list.h"
@@ -98,6 +99,15 @@ private slots:
         const std::vector<Lack> expected{Lack::Stature, Lack::Inseam, Lack::Mix,  Lack::Frame,
                                          Lack::Stem,    Lack::Bar,    Lack::Crank};
         QCOMPARE(lacks(Fitting(), test::tables()), expected);
+    }
+
+    // A draft may be too full, so that it can be thinned.
+    void shouldLackAThinnerBox()
+    {
+        const Fitting full = test::withRichBox({2, 500, 100, 60, 40});
+        QCOMPARE(lacks(full, test::tables()), std::vector{Lack::TooManySetups});
+        const auto read = readDraft(writeFitting(full), test::tables());
+        QVERIFY(std::get_if<Fitting>(&read));
     }
 
     void shouldReadAgainWhateverIsThereSoFar()

@@ -97,7 +97,26 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                                     {person.foothold, saddle.point(), crankMm}))
         add(Consideration::ToeOverlap,
             std::max(0.0, toe->overlapMm) / 10.0 * (riding.traffic ? 2.0 : 1.0));
-    add(Consideration::Adjustment, size.adjustmentMeasure[row]);
+    // Of the four ways, those that are open: up and down as far as wanted or in part, and a stem of
+    // the same angle a little shorter, a little longer.
+    const std::vector<double> totals = spacerTotals(
+        prepared.stock.spacersMm, std::max(0.0, mostSpacers(size.skeleton, setup.stem, t.parts)));
+    double ways = std::min(1.0, (totals.back() - setup.cockpit.spacersMm) / w.raiseRoomMm)
+                  + std::min(1.0, setup.cockpit.spacersMm / w.lowerRoomMm);
+    for (const double sign : {-1.0, 1.0}) {
+        bool found = false;
+        for (const Stem& stem : prepared.stock.stems)
+            for (const bool turned : {false, true}) {
+                const double step = sign * (stem.lengthMm - setup.stem.lengthMm);
+                found = found
+                        || (step > 0.0 && step <= w.stemRoomMm && (!turned || stem.reversible)
+                            && effectiveAngle(stem, turned) == setup.stem.angle
+                            && clampsMatch(stem, bar, t.parts)
+                            && steererMatches(stem, size.skeleton.steererMm, t.parts));
+            }
+        ways += found ? 1.0 : 0.0;
+    }
+    add(Consideration::Adjustment, 1.0 - ways / 4.0);
     return points;
 }
 

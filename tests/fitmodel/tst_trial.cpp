@@ -25,7 +25,7 @@ struct Case {
     Prepared prepared;
     Advice advice;
 
-    const Candidate& named() const { return advice.candidates[advice.verdict.named]; }
+    const Candidate& named() const { return advice.leading(); }
     const AdvisedSetup& advised() const { return *named().best; }
     const PreparedSize& size() const { return prepared.sizes[named().size]; }
     Tried tried(const Contacts& contacts) const
@@ -331,7 +331,7 @@ private slots:
         // Where a cockpit with either of them holds it.
         const PreparedSize& size = made.size();
         const Point grip =
-            Point(size.clampX[3], size.clampY[3])
+            size.stems[0].clamp.at(size.spacersMm[3])
             + gripOn(made.fitting.stock.bars[0], GripPlace::Flat, tables().parts).fromClamp;
         for (const std::size_t bar : {std::size_t(0), std::size_t(1)}) {
             const auto nearest = nearestCockpit(grip, bar, made.size(), made.prepared, tables());

@@ -111,7 +111,7 @@ void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* 
         const Advice advice = advise(rider, riding, {}, prepared, tables());
         if (!advice.solved || !advice.anySound())
             continue;
-        const Candidate& best = advice.candidates[advice.verdict.named];
+        const Candidate& best = advice.leading();
         const int band =
             std::clamp(static_cast<int>(someone.base(0)), firstBand, 1949) / bandWidth * bandWidth;
         ++named[band][best.size];

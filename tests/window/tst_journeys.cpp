@@ -33,7 +33,7 @@ public:
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
         if (!advice.solved)
             return {};
-        const Candidate& named = advice.candidates[advice.verdict.named];
+        const Candidate& named = advice.leading();
         QVariantMap map{
             {QStringLiteral("size"), QString::fromStdString(prepared.sizes[named.size].frame.size)},
             {QStringLiteral("frame"), int(named.size)},
