@@ -3,16 +3,15 @@
 // The decision: which size, which set-up, why, and what is given up.
 //
 //     Rider, measurements --infer--> Posterior --> Person --+
-//     frames, stock --prepare--> Prepared ------------------+--decide--> Advice
+//     frames, stock --prepare--> Prepared ------------------+--nameSize--> Naming --explain-->
+//     Advice
 //
 // A size is named only if it stays best when each unsourced weight is halved and doubled. The best
 // set-up of a size is exactly the best of every combination that fits together (advice/search.h).
 #pragma once
 
+#include "advice/name_size.h"
 #include "advice/ride.h"
-#include "advice/search.h"
-
-#include <stop_token>
 
 namespace tripoise {
 
@@ -22,9 +21,6 @@ struct LedgerEntry {
     double value = 0.0; ///< in the consideration's own unit
     double points = 0.0;
 };
-
-enum class LedgerUnit { Millimetre, Degree, Direction };
-[[nodiscard]] LedgerUnit unitOf(Consideration consideration);
 
 struct UsePosture {
     Use use;
@@ -164,12 +160,12 @@ struct Advice {
                               const std::optional<CurrentBike>& current, const Mix& mix,
                               const Prepared& prepared, const Tables& tables, Findings& findings);
 
-[[nodiscard]] Advice decide(const Person& person, const Riding& riding, const Prepared& prepared,
-                            const Tables& tables, std::stop_token stop = {});
+/// Whatever is told of sizes that were put in order.
+[[nodiscard]] Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop = {});
 
 /// The whole way, from what was measured.
 [[nodiscard]] Advice advise(const Rider& rider, const Riding& riding,
                             const std::optional<CurrentBike>& current, const Prepared& prepared,
-                            const Tables& tables, std::stop_token stop = {});
+                            const Tables& tables, const std::stop_token& stop = {});
 
 } // namespace tripoise

@@ -14,45 +14,7 @@ constexpr double roundingMm = 1e-6; // the end of a range belongs to it
 constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
 
-/// Considerations in their own units, beside the measures the search weighs.
-double valueOf(Consideration consideration, double measure, const Setup& setup,
-               const Point& comfortableGripPoint, double toeOverlapMm, const PreparedSize& size,
-               const Person& person, const Mix& mix, const Prepared& prepared, const Tables& tables)
-{
-    switch (consideration) {
-    case Consideration::Posture: return (setup.grip - comfortableGripPoint).norm();
-    case Consideration::Setback:
-        return kneeOverSpindle(person.body, tables.body, person.foothold, setup.saddle,
-                               setup.crankMm)
-               - legTarget(tables.comfort, mix, person.kneeShift).kneeOverSpindleMm;
-    case Consideration::StemLength: return setup.stem.lengthMm;
-    case Consideration::Spacers: return setup.cockpit.spacersMm;
-    case Consideration::StemAngle: return setup.stem.angle.deg();
-    case Consideration::ExposedPost:
-        return exposedPost(size.skeleton, setup.saddle, prepared.stock.saddle, tables.parts)
-            .value_or(0.0);
-    case Consideration::Standover:
-        return standoverClearance(size.skeleton, person.body.inseamMm).value_or(0.0);
-    case Consideration::Agility: return size.steering.wheelbaseMm;
-    case Consideration::Compactness: return size.bulkMm;
-    case Consideration::Adjustment: return barDirections * (1.0 - measure);
-    case Consideration::Crank: return setup.crankMm;
-    case Consideration::BarWidth: return prepared.stock.bars[setup.cockpit.bar].widthMm;
-    case Consideration::ToeOverlap: return toeOverlapMm;
-    }
-    return 0.0;
-}
-
 } // namespace
-
-LedgerUnit unitOf(Consideration consideration)
-{
-    switch (consideration) {
-    case Consideration::StemAngle: return LedgerUnit::Degree;
-    case Consideration::Adjustment: return LedgerUnit::Direction;
-    default: return LedgerUnit::Millimetre;
-    }
-}
 
 Angle lowestTrunk(const std::vector<UsePosture>& uses)
 {
@@ -109,41 +71,39 @@ LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double cr
     return leg;
 }
 
-AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& person, const Mix& mix,
-                    const PreparedSize& size, const Prepared& prepared, const Tables& tables)
+AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Basis& basis,
+                    const PreparedSize& size)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     AdvisedSetup advised;
     advised.points = choice.points;
-    advised.setup =
-        makeSetup(size.skeleton, prepared.stock, search.saddle(choice.crank),
-                  prepared.cranksMm[choice.crank], size.cockpitAt(choice.row), tables.parts);
+    advised.setup = search.setupOf(choice);
 
     const Bar& bar = prepared.stock.bars[advised.setup.cockpit.bar];
-    const std::vector<Hold> holds = holdsOf(person, mix, bar, tables);
+    const std::vector<Hold> holds = holdsOf(person, riding.mix, bar, tables);
     const Point hip = search.hip(choice.crank);
     advised.uses = usePostures(holds, bar.kind, hip, advised.setup.grip);
     advised.leg = legPosture(person, advised.setup.saddle, advised.setup.crankMm,
                              lowestTrunk(advised.uses), tables);
 
     const Point bestClamp = comfortableClamp(holds, hip);
-    const Point comfortable = bestClamp + (advised.setup.grip - advised.setup.clamp);
     advised.leastPosturePoints =
         tables.weights.points[indexOf(Consideration::Posture)] * postureCost(holds, hip, bestClamp);
     const PerConsideration<double> measures = search.measures(choice);
+    advice::Weighed weighed{advised.setup, size, basis};
+    weighed.comfortableGrip = bestClamp + (advised.setup.grip - advised.setup.clamp);
+    weighed.toeOverlapMm = search.toeOverlapMm(choice.crank);
     for (std::size_t i = 0; i < considerationCount; ++i) {
-        const auto consideration = static_cast<Consideration>(i);
-        advised.ledger.push_back(
-            {consideration,
-             valueOf(consideration, measures[i], advised.setup, comfortable,
-                     search.toeOverlapMm(choice.crank), size, person, mix, prepared, tables),
-             tables.weights.points[i] * measures[i]});
+        weighed.measure = measures[i];
+        advised.ledger.push_back({static_cast<Consideration>(i), considerations[i].value(weighed),
+                                  tables.weights.points[i] * measures[i]});
     }
     return advised;
 }
 
-Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& person,
-                  const Riding& riding, const Prepared& prepared, const Tables& tables)
+Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const Stock& stock = prepared.stock;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
     Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle,
@@ -217,9 +177,9 @@ Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses, cons
 }
 
 Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const PreparedSize& size,
-                    const Person& person, const Riding& riding, const Prepared& prepared,
-                    const Tables& tables)
+                    const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     Findings findings = postureFindings(advised.uses, advised.leg, riding.mix, tables);
     const auto note = [&findings](FindingCode code, Severity severity,
                                   std::vector<double> numbers) {

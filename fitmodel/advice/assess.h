@@ -7,9 +7,20 @@
 
 namespace tripoise {
 
-[[nodiscard]] AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Person& person,
-                                  const Mix& mix, const PreparedSize& size,
-                                  const Prepared& prepared, const Tables& tables);
+namespace advice {
+/// A set-up as a consideration looks at it.
+struct Weighed {
+    const Setup& setup;
+    const PreparedSize& size;
+    const Basis& basis;
+    double measure = 0.0; ///< the consideration's own
+    Point comfortableGrip = Point::Zero();
+    double toeOverlapMm = 0.0;
+};
+} // namespace advice
+
+[[nodiscard]] AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Basis& basis,
+                                  const PreparedSize& size);
 
 /// How the rider takes a bar at its main place, use by use; `holds` are that bar's.
 [[nodiscard]] std::vector<UsePosture> usePostures(const std::vector<Hold>& holds, BarKind kind,
@@ -35,9 +46,7 @@ struct TurnStep {
                                                 double crankMm, Angle trunk, const Tables& tables);
 
 /// Limits the set-up breaks.
-[[nodiscard]] Findings limitsOf(const Setup& setup, const PreparedSize& size, const Person& person,
-                                const Riding& riding, const Prepared& prepared,
-                                const Tables& tables);
+[[nodiscard]] Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& basis);
 
 /// Joints outside their ranges, and a bar out of reach.
 [[nodiscard]] Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& leg,
@@ -49,8 +58,6 @@ struct TurnStep {
 
 /// What is worth telling about it, short of limits.
 [[nodiscard]] Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm,
-                                  const PreparedSize& size, const Person& person,
-                                  const Riding& riding, const Prepared& prepared,
-                                  const Tables& tables);
+                                  const PreparedSize& size, const Basis& basis);
 
 } // namespace tripoise

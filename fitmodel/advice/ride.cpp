@@ -9,9 +9,9 @@
 namespace tripoise {
 namespace {
 
-SeatedRider seatedOn(const Setup& setup, const std::vector<UsePosture>& uses, const Person& person,
-                     const Mix& mix, const Prepared& prepared, const Tables& tables)
+SeatedRider seatedOn(const Setup& setup, const std::vector<UsePosture>& uses, const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     SeatedRider rider;
     rider.body = person.body;
@@ -23,18 +23,18 @@ SeatedRider seatedOn(const Setup& setup, const std::vector<UsePosture>& uses, co
     rider.gripHalfWidthMm = gripOn(bar, mainPlace(bar.kind), tables.parts).halfWidthMm;
     rider.pedalLateralMm = pedalLateral(prepared.stock, tables);
     const auto main = std::max_element(
-        uses.begin(), uses.end(),
-        [&mix](const UsePosture& a, const UsePosture& b) { return mix.of(a.use) < mix.of(b.use); });
+        uses.begin(), uses.end(), [&mix = riding.mix](const UsePosture& a, const UsePosture& b) {
+            return mix.of(a.use) < mix.of(b.use);
+        });
     if (main != uses.end())
         rider.windows = main->windows;
     return rider;
 }
 
-void addToe(Ride& ride, const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
-            const Prepared& prepared, const Tables& tables)
+void addToe(Ride& ride, const Setup& setup, const PreparedSize& size, const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const HandlingTables& handling = tables.handling;
-    const Setup& setup = advised.setup;
     const SweptWheel wheel = sweptWheel(size.skeleton);
     const double lateral = pedalLateral(prepared.stock, tables);
     ride.toeClearance = toeClearance(wheel, setup.crankMm, lateral);
@@ -48,8 +48,9 @@ void addToe(Ride& ride, const AdvisedSetup& advised, const PreparedSize& size, c
 }
 
 void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
-             const Riding& riding, const Person& person, const Tables& tables)
+             const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const HandlingTables& handling = tables.handling;
     if (riding.luggage.rearKg > 0.0)
         ride.heelToBag = heelToBag(rider, tables.body, size.skeleton, handling.rearBag,
@@ -66,24 +67,25 @@ void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const Pre
 }
 
 WhippleBicycle loaded(const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
-                      const Riding& riding, const Tables& tables)
+                      const Basis& basis)
 {
-    const HandlingTables& handling = tables.handling;
+    const HandlingTables& handling = basis.tables.handling;
     return loadedBicycle(size.skeleton, setup, rider.gripHalfWidthMm,
-                         riderMass(rider, tables.body, handling.segments),
-                         {riding.luggage.frontKg, riding.luggage.rearKg}, handling.bicycle,
-                         handling.carriers);
+                         riderMass(rider, basis.tables.body, handling.segments),
+                         {basis.riding.luggage.frontKg, basis.riding.luggage.rearKg},
+                         handling.bicycle, handling.carriers);
 }
 
 void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
-                const Riding& riding, const Prepared& prepared, const Tables& tables)
+                const Basis& basis)
 {
+    const Tables& tables = basis.tables;
     const HandlingTables& handling = tables.handling;
-    const WhippleBicycle bicycle = loaded(rider, setup, size, riding, tables);
+    const WhippleBicycle bicycle = loaded(rider, setup, size, basis);
     ride.balance = balanceOf(bicycle);
-    const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, tables.parts);
+    const Range rails = saddleBehindRange(size.skeleton, basis.prepared.stock.saddle, tables.parts);
     const SeatedRider satBack = fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance);
-    if (const auto back = balanceOf(loaded(satBack, setup, size, riding, tables)))
+    if (const auto back = balanceOf(loaded(satBack, setup, size, basis)))
         ride.frontShareFullyBack = back->frontShare();
     ride.handsShareBound = handsShareBound(rider, tables.body, handling.segments);
     if (ride.balance) {
@@ -97,31 +99,28 @@ void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const 
 
 } // namespace
 
-Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
-            const Riding& riding, const Prepared& prepared, const Tables& tables)
+Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Basis& basis)
 {
-    const SeatedRider rider =
-        seatedOn(advised.setup, advised.uses, person, riding.mix, prepared, tables);
+    const Tables& tables = basis.tables;
+    const SeatedRider rider = seatedOn(advised.setup, advised.uses, basis);
     Ride ride;
     ride.steering = steeringOf(size.skeleton);
     ride.wheelMm = outsideDiameter(size.skeleton.beadSeatMm, size.skeleton.tyreMm);
     ride.grips = gripLever(size.skeleton, advised.setup.grip, rider.gripHalfWidthMm);
     ride.pedalLean =
-        pedalStrikeLean(size.skeleton, advised.setup.crankMm, pedalLateral(prepared.stock, tables),
-                        tables.parts.pedalWidthMm);
-    ride.toeClearanceLimitMm = leastToeClearanceUnder(riding, tables.handling.toe);
-    addToe(ride, advised, size, person, prepared, tables);
-    addRoom(ride, rider, advised.setup, size, riding, person, tables);
-    addBalance(ride, rider, advised.setup, size, riding, prepared, tables);
+        pedalStrikeLean(size.skeleton, advised.setup.crankMm,
+                        pedalLateral(basis.prepared.stock, tables), tables.parts.pedalWidthMm);
+    ride.toeClearanceLimitMm = leastToeClearanceUnder(basis.riding, tables.handling.toe);
+    addToe(ride, advised.setup, size, basis);
+    addRoom(ride, rider, advised.setup, size, basis);
+    addBalance(ride, rider, advised.setup, size, basis);
     return ride;
 }
 
 std::optional<Balance> loadOn(const Setup& setup, const std::vector<UsePosture>& uses,
-                              const PreparedSize& size, const Person& person, const Riding& riding,
-                              const Prepared& prepared, const Tables& tables)
+                              const PreparedSize& size, const Basis& basis)
 {
-    const SeatedRider rider = seatedOn(setup, uses, person, riding.mix, prepared, tables);
-    return balanceOf(loaded(rider, setup, size, riding, tables));
+    return balanceOf(loaded(seatedOn(setup, uses, basis), setup, size, basis));
 }
 
 std::optional<double> leastToeClearanceUnder(const Riding& riding, const ToeTable& table)
@@ -132,9 +131,9 @@ std::optional<double> leastToeClearanceUnder(const Riding& riding, const ToeTabl
 }
 
 std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
-                                     const Person& person, const Prepared& prepared,
-                                     const Tables& tables)
+                                     const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const HandlingTables& handling = tables.handling;
     // The run of the same model that this size belongs to, by stack and reach.
     const FrameSize& frame = prepared.sizes[index].frame;

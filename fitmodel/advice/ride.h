@@ -4,9 +4,7 @@
 // it was advised for. Posture is that of the use with the largest share in the mix.
 #pragma once
 
-#include "advice/prepare.h"
-#include "advice/riding.h"
-#include "advice/target.h"
+#include "advice/basis.h"
 #include "handling/remedies.h"
 
 namespace tripoise {
@@ -39,14 +37,11 @@ struct Ride {
 };
 
 [[nodiscard]] Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size,
-                          const Person& person, const Riding& riding, const Prepared& prepared,
-                          const Tables& tables);
+                          const Basis& basis);
 
 /// Of it how the load stands on the wheels; on any contacts, with the postures they ask for.
 [[nodiscard]] std::optional<Balance> loadOn(const Setup& setup, const std::vector<UsePosture>& uses,
-                                            const PreparedSize& size, const Person& person,
-                                            const Riding& riding, const Prepared& prepared,
-                                            const Tables& tables);
+                                            const PreparedSize& size, const Basis& basis);
 
 /// The least toe clearance of the standard the bicycle is sold under, where that applies.
 [[nodiscard]] std::optional<double> leastToeClearanceUnder(const Riding& riding,
@@ -59,7 +54,6 @@ struct Ride {
 /// The cures of its toe overlap; `index` is the size's place in Prepared::sizes, as is what the
 /// next size of the same model is told by.
 [[nodiscard]] std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
-                                                   const Person& person, const Prepared& prepared,
-                                                   const Tables& tables);
+                                                   const Basis& basis);
 
 } // namespace tripoise

@@ -28,12 +28,11 @@ double spreadMeasure(const Mix& mix, const PerUse<double>& wanted, double place,
 
 } // namespace
 
-SizeSearch::SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
-                       const Prepared& prepared, const Tables& tables, std::stop_token stop)
-    : m_person(person), m_riding(riding), m_size(size), m_prepared(prepared), m_tables(tables),
-      m_stop(std::move(stop)), m_wheel(sweptWheel(size.skeleton)),
-      m_shoe(shoeOn(prepared.stock, person, tables))
+SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_token stop)
+    : m_basis(basis), m_size(size), m_stop(std::move(stop)), m_wheel(sweptWheel(size.skeleton)),
+      m_shoe(shoeOn(basis.prepared.stock, basis.person, basis.tables))
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const Mix& mix = riding.mix;
     const WeightTable& weights = tables.weights;
     for (const BarRun& run : size.bars)
@@ -55,7 +54,7 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
 {
     BarPlan plan;
     plan.measure = barMeasure(bar);
-    for (const Hold& hold : holdsOf(m_person, m_riding.mix, bar, m_tables))
+    for (const Hold& hold : holdsOf(m_basis.person, m_basis.riding.mix, bar, m_basis.tables))
         plan.holds.push_back(
             {hold, comfortableGrip(hold.limbs, Point::Zero(), hold.windows) - hold.fromClamp,
              costFloor(hold.limbs, hold.windows)});
@@ -68,8 +67,8 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
 
 double SizeSearch::barMeasure(const Bar& bar) const
 {
-    const WeightTable& weights = m_tables.weights;
-    const double shoulders = m_person.body.biacromialMm;
+    const WeightTable& weights = m_basis.tables.weights;
+    const double shoulders = m_basis.person.body.biacromialMm;
     double measure = 0.0;
     for (const Use use : allUses) {
         Range wanted = bar.kind == BarKind::Flat ? weights.flatBarMm : weights.sweptBarMm;
@@ -78,7 +77,7 @@ double SizeSearch::barMeasure(const Bar& bar) const
                                                      : weights.dropBarBeyondShouldersMm;
             wanted = {shoulders + beyond.low, shoulders + beyond.high};
         }
-        measure += m_riding.mix.of(use) * outside(bar.widthMm, wanted) / weights.barUnitMm;
+        measure += m_basis.riding.mix.of(use) * outside(bar.widthMm, wanted) / weights.barUnitMm;
     }
     return measure;
 }
@@ -87,7 +86,7 @@ double SizeSearch::overlapOf(CrankPlan& plan)
 {
     if (!plan.overlapMm) {
         const auto worst =
-            worstToe(m_wheel, m_shoe, {m_person.foothold, plan.saddle.point(), plan.crankMm});
+            worstToe(m_wheel, m_shoe, {m_basis.person.foothold, plan.saddle.point(), plan.crankMm});
         plan.overlapMm = worst ? std::max(0.0, worst->overlapMm) : 0.0;
     }
     return *plan.overlapMm;
@@ -95,36 +94,37 @@ double SizeSearch::overlapOf(CrankPlan& plan)
 
 double SizeSearch::toeMeasure(CrankPlan& plan)
 {
-    const WeightTable& weights = m_tables.weights;
-    return overlapOf(plan) / weights.toeUnitMm * (m_riding.traffic ? weights.toeInTraffic : 1.0);
+    const WeightTable& weights = m_basis.tables.weights;
+    return overlapOf(plan) / weights.toeUnitMm
+           * (m_basis.riding.traffic ? weights.toeInTraffic : 1.0);
 }
 
 void SizeSearch::planCrank(double crankMm, const LegTarget& target)
 {
-    const WeightTable& weights = m_tables.weights;
-    const Body& body = m_person.body;
+    const auto& [person, riding, prepared, tables] = m_basis;
+    const WeightTable& weights = tables.weights;
+    const Body& body = person.body;
     CrankPlan plan;
     plan.crankMm = crankMm;
-    plan.saddle = saddleForKnee(body, m_tables.body, m_person.foothold, crankMm, target.knee,
+    plan.saddle = saddleForKnee(body, tables.body, person.foothold, crankMm, target.knee,
                                 target.kneeOverSpindleMm);
     plan.wantedSetbackMm = plan.saddle.setbackMm();
-    const Range rails = saddleBehindRange(m_size.skeleton, m_prepared.stock.saddle, m_tables.parts);
+    const Range rails = saddleBehindRange(m_size.skeleton, prepared.stock.saddle, tables.parts);
     const double behind = behindTube(plan.saddle, m_size.skeleton.seatAngle);
     if (outside(behind, rails) > 0.0) {
         plan.saddle =
-            saddleBehindTube(body, m_tables.body, m_person.foothold, crankMm, target.knee,
+            saddleBehindTube(body, tables.body, person.foothold, crankMm, target.knee,
                              m_size.skeleton.seatAngle, std::clamp(behind, rails.low, rails.high));
-        const double off =
-            kneeOverSpindle(body, m_tables.body, m_person.foothold, plan.saddle, crankMm)
-            - target.kneeOverSpindleMm;
-        const double halfWidths = off / m_tables.comfort.kneeOverSpindleHalfWidthMm;
+        const double off = kneeOverSpindle(body, tables.body, person.foothold, plan.saddle, crankMm)
+                           - target.kneeOverSpindleMm;
+        const double halfWidths = off / tables.comfort.kneeOverSpindleHalfWidthMm;
         plan.setbackMeasure = halfWidths * halfWidths;
     }
-    plan.hip = midHip(plan.saddle.point(), m_tables.body);
+    plan.hip = midHip(plan.saddle.point(), tables.body);
     if (const auto exposed =
-            exposedPost(m_size.skeleton, plan.saddle, m_prepared.stock.saddle, m_tables.parts))
+            exposedPost(m_size.skeleton, plan.saddle, prepared.stock.saddle, tables.parts))
         plan.postMeasure = outside(*exposed, weights.ordinaryPostMm) / weights.postUnitMm;
-    const CrankBand band = crankBandFor(m_tables.comfort, body.inseamMm);
+    const CrankBand band = crankBandFor(tables.comfort, body.inseamMm);
     plan.crankMeasure = outside(crankMm, {band.lowMm, band.highMm}) / weights.crankUnitMm;
 
     m_cranks.push_back(std::move(plan));
@@ -258,12 +258,12 @@ private:
         for (std::size_t total = 0; total < stem.totals; ++total) {
             Row& row = m_rows[total];
             row.clamp = stem.clamp.at(m_size.spacersMm[total]);
-            row.lower = start.points
-                        + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
-                        + of(Consideration::Spacers, m_size.spacerMeasure[total])
-                        + of(Consideration::StemAngle, stem.angleMeasure)
-                        + of(Consideration::Adjustment,
-                             m_size.adjustmentMeasure(clamping, total, m_search.m_tables.weights));
+            row.lower =
+                start.points + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
+                + of(Consideration::Spacers, m_size.spacerMeasure[total])
+                + of(Consideration::StemAngle, stem.angleMeasure)
+                + of(Consideration::Adjustment,
+                     m_size.adjustmentMeasure(clamping, total, m_search.m_basis.tables.weights));
             row.lower += m_toePoints;
             double posture = 0.0;
             for (const FlooredHold& hold : bar.holds)
@@ -316,6 +316,13 @@ std::optional<Choice> SizeSearch::best(const PerConsideration<double>& weights)
     return Pass(*this, weights).run();
 }
 
+Setup SizeSearch::setupOf(const Choice& choice) const
+{
+    return makeSetup(m_size.skeleton, m_basis.prepared.stock, saddle(choice.crank),
+                     m_cranks[choice.crank].crankMm, m_size.cockpitAt(choice.row),
+                     m_basis.tables.parts);
+}
+
 PerConsideration<double> SizeSearch::measures(const Choice& choice)
 {
     CrankPlan& plan = m_cranks[choice.crank];
@@ -338,7 +345,7 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
     set(Consideration::Agility, m_agilityMeasure);
     set(Consideration::Compactness, m_compactnessMeasure);
     set(Consideration::Adjustment,
-        m_size.adjustmentMeasure(*place.clamping, place.total, m_tables.weights));
+        m_size.adjustmentMeasure(*place.clamping, place.total, m_basis.tables.weights));
     set(Consideration::Crank, plan.crankMeasure);
     set(Consideration::BarWidth, m_bars[place.run].measure);
     set(Consideration::ToeOverlap, toeMeasure(plan));

@@ -11,9 +11,7 @@
 // cockpit; it is worked out for a crank only once that could still be the best without it.
 #pragma once
 
-#include "advice/prepare.h"
-#include "advice/riding.h"
-#include "advice/target.h"
+#include "advice/basis.h"
 
 #include <optional>
 #include <unordered_map>
@@ -30,8 +28,7 @@ struct Choice {
 class SizeSearch {
 public:
     /// The references must outlive the search.
-    SizeSearch(const Person& person, const Riding& riding, const PreparedSize& size,
-               const Prepared& prepared, const Tables& tables, std::stop_token stop = {});
+    SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_token stop = {});
 
     /// Empty where the size carries no cockpit, and where it was stopped. Of equals the first by
     /// crank and row.
@@ -39,6 +36,8 @@ public:
 
     /// Measures of any set-up, posture solved exactly.
     [[nodiscard]] PerConsideration<double> measures(const Choice& choice);
+
+    [[nodiscard]] Setup setupOf(const Choice& choice) const;
 
     [[nodiscard]] const SaddlePlace& saddle(std::size_t crank) const
     {
@@ -99,11 +98,8 @@ private:
     [[nodiscard]] Solved solve(const BarPlan& bar, const Point& hip, const Point& clamp,
                                double most);
 
-    const Person& m_person;
-    const Riding& m_riding;
+    Basis m_basis;
     const PreparedSize& m_size;
-    const Prepared& m_prepared;
-    const Tables& m_tables;
     std::stop_token m_stop;
     std::vector<BarPlan> m_bars;       ///< beside the size's
     std::vector<double> m_stemMeasure; ///< beside the size's stems, mixed

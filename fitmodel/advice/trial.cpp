@@ -30,15 +30,15 @@ Setup pulled(const Contacts& contacts, const Setup& advised, const Skeleton& ske
 
 /// Limits that the pull breaks; what the size breaks anyway is told elsewhere.
 Findings newLimits(const Setup& setup, const Setup& advised, const PreparedSize& size,
-                   const Person& person, const Riding& riding, const Prepared& prepared,
-                   const Tables& tables)
+                   const Basis& basis)
 {
-    Findings broken = limitsOf(setup, size, person, riding, prepared, tables);
-    const Findings known = limitsOf(advised, size, person, riding, prepared, tables);
+    Findings broken = limitsOf(setup, size, basis);
+    const Findings known = limitsOf(advised, size, basis);
     std::erase_if(broken, [&known](const Finding& finding) {
         return std::find(known.begin(), known.end(), finding) != known.end();
     });
-    const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, tables.parts);
+    const Range rails =
+        saddleBehindRange(size.skeleton, basis.prepared.stock.saddle, basis.tables.parts);
     const double behind = behindTube(setup.saddle, size.skeleton.seatAngle);
     if (outside(behind, rails) > toldMm) {
         const double setback = setup.saddle.setbackMm();
@@ -135,9 +135,9 @@ std::optional<NearestCockpit> nearestCockpit(const Point& grip, std::size_t pref
 }
 
 Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const PreparedSize& size,
-                  const Person& person, const Riding& riding, const Prepared& prepared,
-                  const Tables& tables)
+                  const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     const Setup& from = advised.setup;
     const Bar& bar = prepared.stock.bars[from.cockpit.bar];
     Tried tried;
@@ -148,10 +148,10 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
         legPosture(person, contacts.saddle, tried.setup.crankMm, lowestTrunk(tried.uses), tables);
     tried.gripAheadOfSteeringMm = aheadOfSteering(size.skeleton, contacts.grip);
     tried.advisedAheadOfSteeringMm = aheadOfSteering(size.skeleton, from.grip);
-    tried.load = loadOn(tried.setup, tried.uses, size, person, riding, prepared, tables);
+    tried.load = loadOn(tried.setup, tried.uses, size, basis);
     tried.nearest = nearestCockpit(contacts.grip, from.cockpit.bar, size, prepared, tables);
 
-    tried.findings = newLimits(tried.setup, from, size, person, riding, prepared, tables);
+    tried.findings = newLimits(tried.setup, from, size, basis);
     append(tried.findings, postureFindings(tried.uses, tried.leg, riding.mix, tables));
     append(tried.findings, partsFindings(tried.setup, tried.uses, riding.mix, tables));
     return tried;

@@ -50,9 +50,7 @@ struct Tried {
 
 /// `advised` must be advised on `size`.
 [[nodiscard]] Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised,
-                                const PreparedSize& size, const Person& person,
-                                const Riding& riding, const Prepared& prepared,
-                                const Tables& tables);
+                                const PreparedSize& size, const Basis& basis);
 
 /// The cockpit whose grip, on a bar of one kind, comes nearest to a point; of equals the first,
 /// those with the bar `preferred` before others.

@@ -4,46 +4,11 @@
 // One point is one joint one half-width off its comfortable centre.
 #pragma once
 
+#include "advice/considerations.h"
 #include "base/range.h"
 #include "base/use.h"
 
-#include <array>
-#include <string_view>
-
 namespace tripoise {
-
-enum class Consideration {
-    Posture,    ///< how far the hands are from where they would be most comfortable
-    Setback,    ///< knee over spindle that rails and post do not let be reached
-    StemLength, ///< outside the use's natural range
-    Spacers,
-    StemAngle,   ///< steeper than ordinary
-    ExposedPost, ///< outside its ordinary range
-    Standover,   ///< less than wanted
-    Agility,     ///< steady where agile is wanted, or the reverse
-    Compactness, ///< larger where small is wanted
-    Adjustment,  ///< room left to move the bar later
-    Crank,       ///< off the rider's band
-    BarWidth,    ///< off the rider's or the use's width
-    ToeOverlap,  ///< shoe into the front wheel
-};
-
-inline constexpr std::array<std::string_view, 13> considerationKeys{
-    "posture", "setback",     "stem_length", "spacers", "stem_angle", "exposed_post", "standover",
-    "agility", "compactness", "adjustment",  "crank",   "bar_width",  "toe_overlap"};
-
-inline constexpr std::size_t considerationCount = considerationKeys.size();
-
-template <typename T> using PerConsideration = std::array<T, considerationCount>;
-
-[[nodiscard]] constexpr std::size_t indexOf(Consideration consideration)
-{
-    return static_cast<std::size_t>(consideration);
-}
-[[nodiscard]] constexpr std::string_view keyOf(Consideration consideration)
-{
-    return considerationKeys[indexOf(consideration)];
-}
 
 struct WeightTable {
     /// Points for one unit of each consideration's measure; the unit is the matching figure below.

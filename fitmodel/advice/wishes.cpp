@@ -59,12 +59,13 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
 }
 
 std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
-                                               const PreparedSize& size, const Person& person,
-                                               const Riding& riding, const Stock& stock,
-                                               const Tables& tables, const std::stop_token& stop)
+                                               const PreparedSize& size, const Basis& basis,
+                                               const std::stop_token& stop)
 {
-    Prepared market = prepare(std::span(&size.frame, 1),
-                              marketFor(stock, size.skeleton.steererMm, tables), tables);
+    const Tables& tables = basis.tables;
+    Prepared market =
+        prepare(std::span(&size.frame, 1),
+                marketFor(basis.prepared.stock, size.skeleton.steererMm, tables), tables);
     market.cranksMm = {advised.setup.crankMm};
     PreparedSize& offered = market.sizes.front();
     offered.steadiness = size.steadiness;
@@ -74,12 +75,12 @@ std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
     // A fuller box leaves more room to adjust; that alone is no reason to buy.
     PerConsideration<double> weights = tables.weights.points;
     weights[indexOf(Consideration::Adjustment)] = 0.0;
-    SizeSearch search(person, riding, offered, market, tables, stop);
+    const Basis among{basis.person, basis.riding, market, tables};
+    SizeSearch search(among, offered, stop);
     const auto choice = search.best(weights);
     if (!choice)
         return std::nullopt;
-    const AdvisedSetup bought =
-        assess(*choice, search, person, riding.mix, offered, market, tables);
+    const AdvisedSetup bought = assess(*choice, search, among, offered);
 
     const auto offTarget = [](const AdvisedSetup& setup) {
         return setup.ledger[indexOf(Consideration::Posture)].value;

@@ -13,9 +13,9 @@ namespace tripoise::advice {
                                     const Skeleton& skeleton, const Tables& tables);
 
 /// The stem that can ordinarily be bought and would save most on a size, where that is worth it.
-[[nodiscard]] std::optional<PartWorthBuying>
-partWorthBuying(const AdvisedSetup& advised, const PreparedSize& size, const Person& person,
-                const Riding& riding, const Stock& stock, const Tables& tables,
-                const std::stop_token& stop = {});
+[[nodiscard]] std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
+                                                             const PreparedSize& size,
+                                                             const Basis& basis,
+                                                             const std::stop_token& stop = {});
 
 } // namespace tripoise::advice

@@ -15,17 +15,19 @@ constexpr Limits factorLimits{weightFactorRange.low, weightFactorRange.high, ""}
 PerConsideration<double> readFactors(Fields fields, Kept& kept)
 {
     PerConsideration<double> factors = Choices::ordinary();
-    for (std::size_t i = 0; i < considerationCount; ++i)
-        factors[i] = fields.number(considerationKeys[i], factorLimits).value_or(1.0);
+    PerConsideration<std::string_view> keys;
+    for (std::size_t i = 0; i < considerationCount; ++i) {
+        keys[i] = considerations[i].key;
+        factors[i] = fields.number(keys[i], factorLimits).value_or(1.0);
+    }
     for (const auto& [name, value] : fields.members()) {
-        const bool known = std::find(considerationKeys.begin(), considerationKeys.end(), name)
-                           != considerationKeys.end();
+        const bool known = std::find(keys.begin(), keys.end(), name) != keys.end();
         if (known || !value.is_number())
             continue;
         if (fields.report().full())
             return factors;
         Problem problem = problemAt(ProblemCode::UnknownKey, fields.pathOf(name), shown(value));
-        problem.names = nearestOf(name, considerationKeys);
+        problem.names = nearestOf(name, keys);
         fields.report().add(std::move(problem));
     }
     fields.keepUnknown(kept);

@@ -91,7 +91,7 @@ void readWeights(Fields file, WeightTable& to)
 {
     if (auto points = file.needObject("points")) {
         for (std::size_t i = 0; i < considerationCount; ++i) {
-            auto one = points->needObject(considerationKeys[i]);
+            auto one = points->needObject(considerations[i].key);
             if (!one)
                 continue;
             to.points[i] = one->needNumber("value", anyNumber);

@@ -173,7 +173,7 @@ Json choicesJson(const Choices& choices)
     Json weights = Json::object();
     for (std::size_t i = 0; i < considerationCount; ++i)
         if (choices.weightFactor[i] != 1.0)
-            weights[std::string(considerationKeys[i])] = tidy(choices.weightFactor[i]);
+            weights[std::string(considerations[i].key)] = tidy(choices.weightFactor[i]);
     putFilled(json, "weights", std::move(weights));
     if (const auto& trial = choices.trial) {
         Json inside = Json::object();

@@ -56,7 +56,7 @@ void RiderStory::make(const Session& session)
     // Of that bicycle only contacts are known: they are ridden with the bar of the size looked at.
     const Tried today =
         tryContacts(*contacts, *candidate.best, solution.prepared->sizes[candidate.size],
-                    advice.person, riding, *solution.prepared, *solution.tables);
+                    {advice.person, riding, *solution.prepared, *solution.tables});
     auto& made = m_views[static_cast<std::size_t>(Ridden::Today)];
     made = view(*shown, &today);
     if (made) {

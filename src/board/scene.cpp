@@ -43,8 +43,8 @@ void Scene::make(const Session& session, const SceneOptions& options,
     if (const AdvisedSetup* set = advised()) {
         m_contacts = live ? live : triedOn(session.fitting(), size()->frame);
         if (m_contacts)
-            m_tried = tryContacts(*m_contacts, *set, *size(), solution.advice.person, riding,
-                                  *m_prepared, *m_tables);
+            m_tried = tryContacts(*m_contacts, *set, *size(),
+                                  {solution.advice.person, riding, *m_prepared, *m_tables});
         else
             m_contacts = contactsOf(set->setup);
     }

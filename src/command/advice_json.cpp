@@ -189,23 +189,13 @@ Json remediesJson(const Candidate& candidate, const Prepared& prepared)
     return list;
 }
 
-const char* keyOf(LedgerUnit unit)
-{
-    switch (unit) {
-    case LedgerUnit::Millimetre: return "mm";
-    case LedgerUnit::Degree: return "deg";
-    case LedgerUnit::Direction: return "directions";
-    }
-    return "";
-}
-
 Json ledgerJson(const std::vector<LedgerEntry>& ledger)
 {
     Json list = Json::array();
     for (const LedgerEntry& entry : ledger)
-        list.push_back({{"consideration", std::string(keyOf(entry.consideration))},
+        list.push_back({{"consideration", std::string(rowOf(entry.consideration).key)},
                         {"value", told(entry.value)},
-                        {"unit", keyOf(unitOf(entry.consideration))},
+                        {"unit", std::string(rowOf(entry.consideration).unit)},
                         {"points", entry.points}});
     return list;
 }

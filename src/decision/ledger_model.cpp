@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "decision/ledger_model.h"
 
+#include "wording/consideration_words.h"
 #include "wording/ledger_words.h"
 #include "wording/ride_rows.h"
 #include "wording/words.h"

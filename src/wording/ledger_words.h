@@ -10,13 +10,8 @@
 
 namespace tripoise {
 
-[[nodiscard]] QString ledgerName(Consideration consideration); ///< "standing room"
-/// "18 mm off", "+6°", "2.5 of 4 ways"; says so where the frame's table does not tell.
-[[nodiscard]] QString ledgerValue(const LedgerEntry& entry, const PreparedSize& size);
-/// What it is and why it counts; one or two sentences.
-[[nodiscard]] QString ledgerMeaning(Consideration consideration);
-/// What happens where it is made to weigh more.
-[[nodiscard]] QString ledgerHeavier(Consideration consideration);
+/// With as many decimals as it takes, at most two.
+[[nodiscard]] QString shortestFigure(double value);
 /// Why a size is the better one though its value looks like the worse; empty where it does not.
 [[nodiscard]] QString ledgerRemark(const LedgerEntry& better, const LedgerEntry& worse);
 [[nodiscard]] QString ledgerSide(const QString& size); ///< "for M", over what speaks for it

@@ -2,6 +2,7 @@
 #include "wording/sections.h"
 
 #include "wording/advice_text.h"
+#include "wording/consideration_words.h"
 #include "wording/findings.h"
 #include "wording/visible.h"
 #include "wording/words.h"

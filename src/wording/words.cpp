@@ -90,26 +90,6 @@ QString nameOf(Quantity quantity)
     return {};
 }
 
-QString nameOf(Consideration consideration)
-{
-    switch (consideration) {
-    case Consideration::Posture: return Words::tr("hands off their best place");
-    case Consideration::Setback: return Words::tr("knee off its place");
-    case Consideration::StemLength: return Words::tr("an ordinary stem length");
-    case Consideration::Spacers: return Words::tr("few spacers");
-    case Consideration::StemAngle: return Words::tr("an ordinary stem angle");
-    case Consideration::ExposedPost: return Words::tr("seat post showing");
-    case Consideration::Standover: return Words::tr("room over the top tube");
-    case Consideration::Agility: return Words::tr("agile or steady handling");
-    case Consideration::Compactness: return Words::tr("a small bicycle to carry and lock");
-    case Consideration::Adjustment: return Words::tr("room to move the bar later");
-    case Consideration::Crank: return Words::tr("crank length");
-    case Consideration::BarWidth: return Words::tr("bar width");
-    case Consideration::ToeOverlap: return Words::tr("room for the toe");
-    }
-    return {};
-}
-
 QString geometryName(const std::string& key)
 {
     static const std::vector<std::pair<std::string, const char*>> names{

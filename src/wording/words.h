@@ -28,7 +28,6 @@ class Words {
 [[nodiscard]] QString nameOf(Use use);
 [[nodiscard]] QString nameOf(const Mix& mix); ///< "70 % fast commuting, 30 % touring"
 [[nodiscard]] QString nameOf(Quantity quantity);
-[[nodiscard]] QString nameOf(Consideration consideration);
 [[nodiscard]] QString geometryName(const std::string& key);
 
 /// Where in a sentence a name stands; languages differ in what that does to it.

@@ -31,8 +31,8 @@ struct Case {
         Contacts contacts{named().best->setup.saddle, named().best->setup.grip, {}};
         contacts.grip += grip;
         contacts.saddle = saddleAt(contacts.saddle.point() + saddle);
-        return tryContacts(contacts, *named().best, prepared.sizes[named().size], advice.person,
-                           fitting.riding, prepared, tables());
+        return tryContacts(contacts, *named().best, prepared.sizes[named().size],
+                           {advice.person, fitting.riding, prepared, tables()});
     }
     [[nodiscard]] SideView view(const Tried* tried = nullptr) const
     {

@@ -14,6 +14,7 @@
 #include "wording/advice_text.h"
 #include "wording/findings.h"
 #include "wording/lack_words.h"
+#include "wording/consideration_words.h"
 #include "wording/ledger_words.h"
 #include "wording/words.h"
 

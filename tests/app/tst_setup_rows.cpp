@@ -5,6 +5,7 @@
 
 #include "wording/advice_text.h"
 #include "wording/findings.h"
+#include "wording/consideration_words.h"
 #include "wording/ledger_words.h"
 #include "wording/sections.h"
 #include "wording/setup_rows.h"

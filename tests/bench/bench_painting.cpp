@@ -114,8 +114,9 @@ void drag(benchmark::State& state)
         pull = std::fmod(pull + 1.0, 60.0);
         Contacts contacts = contactsOf(named.best->setup);
         contacts.grip += Point(-pull, 0.4 * pull);
-        const Tried tried = tryContacts(contacts, *named.best, size, made.advice.person,
-                                        made.fitting.riding, made.prepared, tables());
+        const Tried tried =
+            tryContacts(contacts, *named.best, size,
+                        {made.advice.person, made.fitting.riding, made.prepared, tables()});
         shown.tried = &tried;
         const SideView view =
             makeSideView(made.advice, shown, made.fitting.riding.mix, made.prepared, tables());

@@ -436,11 +436,11 @@ private slots:
                               Flexibility::Ordinary,
                               calibrationFoothold(),
                               {}};
-                const Advice advice = decide(person, fitting.riding, prepared, tables());
                 double smaller = 0.0, larger = 0.0;
-                for (const Candidate& candidate : advice.candidates)
-                    (prepared.sizes[candidate.size].frame.size == "M" ? smaller : larger) =
-                        candidate.best->points;
+                for (const SizeAnswer& answer :
+                     nameSize({person, fitting.riding, prepared, tables()}).sizes)
+                    (prepared.sizes[answer.size].frame.size == "M" ? smaller : larger) =
+                        answer.choice->points;
                 const double forLarger = smaller - larger;
                 if (forLarger < -0.3 || forLarger > 0.3) // beyond doubt, it may no longer turn back
                     QVERIFY(previous < 0.3 || forLarger > 0.0);

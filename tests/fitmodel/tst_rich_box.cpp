@@ -145,7 +145,7 @@ private slots:
         QVERIFY(prepare(fitting.frames, fitting.stock, tables(), stop.get_token()).sizes.empty());
         const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
         const Person person{averageMan(), Flexibility::Ordinary, calibrationFoothold(), {}};
-        SizeSearch search(person, fitting.riding, prepared.sizes[0], prepared, tables(),
+        SizeSearch search({person, fitting.riding, prepared, tables()}, prepared.sizes[0],
                           stop.get_token());
         QVERIFY(!search.best(tables().weights.points));
         QCOMPARE(search.solved(), std::size_t(0));

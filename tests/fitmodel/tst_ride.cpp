@@ -25,8 +25,11 @@ struct Decided {
     }
     [[nodiscard]] Ride ride(const Candidate& candidate) const
     {
-        return rideOf(*candidate.best, prepared.sizes[candidate.size], advice.person,
-                      fitting.riding, prepared, tables());
+        return rideOf(*candidate.best, prepared.sizes[candidate.size], basis());
+    }
+    [[nodiscard]] Basis basis() const
+    {
+        return {advice.person, fitting.riding, prepared, tables()};
     }
     [[nodiscard]] const Candidate& sized(std::size_t index) const
     {
@@ -183,8 +186,7 @@ private slots:
         const Decided decided(demoFitting("between-two-sizes"));
         const auto next = [&](std::size_t index) -> std::optional<double> {
             for (const ToeRemedy& remedy :
-                 toeRemediesOf(*decided.sized(index).best, index, decided.advice.person,
-                               decided.prepared, tables()))
+                 toeRemediesOf(*decided.sized(index).best, index, decided.basis()))
                 if (remedy.kind == RemedyKind::NextSize)
                     return remedy.to;
             return std::nullopt;

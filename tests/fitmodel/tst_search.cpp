@@ -139,7 +139,7 @@ private slots:
                                                  tables().populations, tables().tape),
                                            {}, brief.riding.mix, prepared, tables(), findings);
             for (const PreparedSize& size : prepared.sizes) {
-                SizeSearch search(person, brief.riding, size, prepared, tables());
+                SizeSearch search({person, brief.riding, prepared, tables()}, size);
                 const auto found = search.best(tables().weights.points);
                 QCOMPARE(found.has_value(), size.count() > 0);
                 if (!found)
@@ -187,12 +187,12 @@ private slots:
                                                  tables().populations, tables().tape),
                                            {}, brief.riding.mix, prepared, tables(), findings);
             const PreparedSize& size = prepared.sizes.front();
-            SizeSearch reused(person, brief.riding, size, prepared, tables());
+            SizeSearch reused({person, brief.riding, prepared, tables()}, size);
             for (std::size_t c = 0; c < considerationCount; ++c) {
                 PerConsideration<double> weights = tables().weights.points;
                 weights[c] *= 2.0;
                 const auto again = reused.best(weights);
-                SizeSearch fresh(person, brief.riding, size, prepared, tables());
+                SizeSearch fresh({person, brief.riding, prepared, tables()}, size);
                 const auto first = fresh.best(weights);
                 QCOMPARE(again.has_value(), first.has_value());
                 if (!first)

@@ -30,8 +30,8 @@ struct Case {
     const PreparedSize& size() const { return prepared.sizes[named().size]; }
     Tried tried(const Contacts& contacts) const
     {
-        return tryContacts(contacts, advised(), size(), advice.person, fitting.riding, prepared,
-                           tables());
+        return tryContacts(contacts, advised(), size(),
+                           {advice.person, fitting.riding, prepared, tables()});
     }
     Tried pulled(double forward, double up) const
     {

@@ -37,8 +37,9 @@ struct OpenBoard {
     [[nodiscard]] Tried model(const Contacts& contacts) const
     {
         const Solution& solution = session.solution();
-        return tryContacts(contacts, advised(), size(), solution.advice.person,
-                           solution.fitting.riding, *solution.prepared, *solution.tables);
+        return tryContacts(contacts, advised(), size(),
+                           {solution.advice.person, solution.fitting.riding, *solution.prepared,
+                            *solution.tables});
     }
     [[nodiscard]] QPoint at(Handle handle) const { return board->placeOfHandle(handle)->toPoint(); }
     [[nodiscard]] QPoint px(const Point& mm) const

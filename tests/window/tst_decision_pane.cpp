@@ -4,6 +4,7 @@
 // and without a warning.
 #include "window/decision_column.h"
 #include "wording/advice_text.h"
+#include "wording/consideration_words.h"
 #include "wording/ledger_words.h"
 #include "wording/words.h"
 
