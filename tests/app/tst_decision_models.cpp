@@ -12,9 +12,9 @@
 #include "rich_box.h"
 #include "support.h"
 #include "wording/advice_text.h"
+#include "wording/consideration_words.h"
 #include "wording/findings.h"
 #include "wording/lack_words.h"
-#include "wording/consideration_words.h"
 #include "wording/ledger_words.h"
 #include "wording/words.h"
 

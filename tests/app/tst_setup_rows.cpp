@@ -4,8 +4,8 @@
 #include "support.h"
 
 #include "wording/advice_text.h"
-#include "wording/findings.h"
 #include "wording/consideration_words.h"
+#include "wording/findings.h"
 #include "wording/ledger_words.h"
 #include "wording/sections.h"
 #include "wording/setup_rows.h"
