@@ -3,6 +3,7 @@
 
 #include "advice/assess.h"
 #include "random_brief.h"
+#include "samples.h"
 
 #include <QTest>
 
@@ -198,7 +199,7 @@ private slots:
     void shouldNotMindTheOrderOfSizes()
     {
         RandomBriefs briefs(31);
-        for (int i = 0; i < 200; ++i) {
+        for (int i = 0; i < samples(200); ++i) {
             Fitting fitting = fittingOf(briefs.next());
             const Decided one = decided(fitting);
             std::reverse(fitting.frames.begin(), fitting.frames.end());
@@ -216,7 +217,7 @@ private slots:
     void shouldNeverBeNanNorCrash()
     {
         RandomBriefs briefs(32);
-        for (int i = 0; i < 1500; ++i) {
+        for (int i = 0; i < samples(1500); ++i) {
             const Decided d = decided(fittingOf(briefs.next()));
             QCOMPARE(d.advice.candidates.size(), std::size_t(2));
             if (!d.advice.solved)
@@ -241,7 +242,7 @@ private slots:
     {
         RandomBriefs briefs(33);
         int compared = 0;
-        for (int i = 0; i < 300; ++i) {
+        for (int i = 0; i < samples(300); ++i) {
             Fitting fitting = fittingOf(briefs.next());
             fitting.stock.bars.resize(1); // the same bar for both
             fitting.riding.mix = Mix::only(Use::Touring);
@@ -259,14 +260,14 @@ private slots:
             ++compared;
             QVERIFY(longer.target.grip.x() > shorter.target.grip.x());
         }
-        QVERIFY(compared > 150);
+        QVERIFY(compared > samples(150));
     }
 
     void shouldNameASizeOnlyIfNoWeightTurnsIt()
     {
         RandomBriefs briefs(34);
         int clear = 0, other = 0;
-        for (int i = 0; i < 150; ++i) {
+        for (int i = 0; i < samples(150); ++i) {
             const Decided d = decided(fittingOf(briefs.next()));
             if (!d.advice.solved || !d.advice.verdict.other)
                 continue;
@@ -287,7 +288,7 @@ private slots:
                 }
             }
         }
-        QVERIFY2(clear > 20 && other > 4,
+        QVERIFY2(clear > samples(20) && other > samples(4),
                  qPrintable(QStringLiteral("%1 clear, %2 not").arg(clear).arg(other)));
     }
 

@@ -5,6 +5,7 @@
 #include "frame/candidates.h"
 #include "frame/closure.h"
 #include "frame/runs.h"
+#include "samples.h"
 
 #include <QTest>
 
@@ -134,7 +135,7 @@ private slots:
         int derived = 0;
         int determinable = 0;
         int undeterminable = 0;
-        for (int trial = 0; trial < 2000; ++trial) {
+        for (int trial = 0; trial < samples(2000); ++trial) {
             const auto run = randomRun(3 + random() % 5, random);
             std::vector<Column> kept;
             for (const Column column : printable())
@@ -182,7 +183,7 @@ private slots:
         qInfo(
             "%d derived, %d of them for certain determinable, %.4f within 2 sd; %d undeterminable",
             derived, determinable, static_cast<double>(within) / derived, undeterminable);
-        QVERIFY(determinable > 5000 && undeterminable > 5000);
+        QVERIFY(determinable > samples(5000) && undeterminable > samples(5000));
         const double share = static_cast<double>(within) / derived;
         QVERIFY(share >= 0.935 && share <= 0.965);
     }
@@ -294,7 +295,7 @@ private slots:
     void shouldNotSwallowAnErrorIntoADefinition()
     {
         Random random(10);
-        for (int trial = 0; trial < 500; ++trial) {
+        for (int trial = 0; trial < samples(500); ++trial) {
             const GeometryTable clean = printed(randomRun(3 + random() % 4, random), tenColumns());
             const std::size_t size = random() % clean.sizes.size();
             const Column column = tenColumns()[random() % tenColumns().size()];

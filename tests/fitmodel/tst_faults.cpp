@@ -5,6 +5,7 @@
 #include "table_support.h"
 
 #include "frame/closure.h"
+#include "samples.h"
 
 #include <QTest>
 
@@ -72,7 +73,7 @@ private slots:
         Random random(4);
         Tally all;
         PerColumn<Tally> byColumn{};
-        for (int trial = 0; trial < 3000; ++trial) {
+        for (int trial = 0; trial < samples(3000); ++trial) {
             const auto run = randomRun(sizeCount, random);
             const Slip slip = randomSlip(tenColumns(), random);
             GeometryTable table = printed(run, tenColumns());
@@ -104,7 +105,7 @@ private slots:
         columns.push_back(Column::HeadTube);
         columns.push_back(Column::ForkLength);
         Tally all;
-        for (int trial = 0; trial < 2000; ++trial) {
+        for (int trial = 0; trial < samples(2000); ++trial) {
             const auto run = randomRun(sizeCount, random);
             const Slip slip = randomSlip(columns, random, 10.0, 1.0);
             GeometryTable table = printed(run, columns);
@@ -150,7 +151,7 @@ private slots:
         Random random(5);
         int alarms = 0;
         int redefined = 0;
-        constexpr int trials = 2000;
+        const int trials = samples(2000);
         for (int trial = 0; trial < trials; ++trial) {
             const ClosedTable closed =
                 closeTable(printed(randomRun(sizeCount, random), tenColumns()), closureTable());

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "benchmark_bicycle.h"
+#include "samples.h"
 
 #include <QTest>
 
@@ -161,7 +162,7 @@ private slots:
     {
         RandomBicycles bicycles;
         int weaves = 0, capsizes = 0, steady = 0, neither = 0;
-        for (int i = 0; i < 1000; ++i) {
+        for (int i = 0; i < samples(1000); ++i) {
             const auto model = whippleModel(bicycles.next());
             QVERIFY(model);
             const SelfStability found = selfStability(*model);
@@ -207,7 +208,9 @@ private slots:
             neither += !found.weaveMmS && !found.capsizeMmS;
         }
         // The sample holds every kind, so the checks above have something to fail on.
-        QVERIFY(weaves > 200 && capsizes > 200 && steady > 200 && steady < 1000 && neither > 10);
+        const int many = samples(200);
+        QVERIFY(weaves > many && capsizes > many && steady > many && steady < samples(1000)
+                && neither > samples(10));
     }
 
     // Two roots are equal there to the square root of rounding, and apart on either side.
@@ -215,7 +218,7 @@ private slots:
     {
         RandomBicycles bicycles;
         int found = 0;
-        for (int i = 0; i < 500; ++i) {
+        for (int i = 0; i < samples(500); ++i) {
             const auto model = whippleModel(bicycles.next());
             const auto begins = selfStability(*model).swingBegins;
             if (!begins)
@@ -228,7 +231,7 @@ private slots:
                 nearest = std::min(nearest, std::abs(root - begins->root));
             QVERIFY(nearest < 1e-4);
         }
-        QVERIFY(found > 300);
+        QVERIFY(found > samples(300));
     }
 
     // Derived: doubling every mass and inertia doubles both sides of the equation.

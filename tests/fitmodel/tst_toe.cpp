@@ -4,6 +4,7 @@
 
 #include "handling/steering.h"
 #include "handling/wheel_size.h"
+#include "samples.h"
 
 #include <QTest>
 
@@ -120,7 +121,7 @@ private slots:
         RandomToes toes(5);
         int touching = 0;
         double most = 0.0;
-        for (int i = 0; i < 100; ++i) {
+        for (int i = 0; i < samples(100); ++i) {
             const ToeCase made = toes.next(mudguard);
             const ToeCloud cloud(made.wheel, made.shoe, made.pedalling);
             const auto overlap = toeOverlap(made.wheel, made.shoe, made.pedalling);
@@ -140,7 +141,7 @@ private slots:
             QVERIFY(cloud.touchesAt(touches.to.deg() - beside));
             QVERIFY(!cloud.touchesAt(touches.to.deg() + beside));
         }
-        QVERIFY(touching > 10 && touching < 95);
+        QVERIFY(touching > samples(10) && touching < samples(95));
         qInfo("largest difference to brute force: %.3f mm", most);
     }
 

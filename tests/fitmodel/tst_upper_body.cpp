@@ -24,7 +24,7 @@ struct Case {
 /// Riders of all sizes on grips about their own, `spreadMm` away.
 class Cases {
 public:
-    explicit Cases(double spreadMm) : m_away(0.0, spreadMm) {}
+    explicit Cases(double spreadMm) : m_spreadMm(spreadMm) {}
 
     Case next()
     {
@@ -38,8 +38,8 @@ public:
         c.windows = windowsFor(tables().comfort, use, place, flexibility);
         c.limbs = upperLimbs(body, 180.0 + static_cast<double>(m_random() % 120));
         c.hip = {-200.0 + 20.0 * m_standard(m_random), 780.0 + 40.0 * m_standard(m_random)};
-        c.grip =
-            comfortableGrip(c.limbs, c.hip, c.windows) + Point(m_away(m_random), m_away(m_random));
+        c.grip = comfortableGrip(c.limbs, c.hip, c.windows)
+                 + m_spreadMm * Point(m_away(m_random), m_away(m_random));
         return c;
     }
 
@@ -47,6 +47,7 @@ private:
     std::mt19937 m_random{11};
     std::normal_distribution<double> m_standard;
     std::normal_distribution<double> m_away;
+    double m_spreadMm;
 };
 
 double atElbow(const Case& c, double elbow)
