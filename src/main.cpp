@@ -4,7 +4,6 @@
 #include <QGuiApplication>
 #include <QLoggingCategory>
 #include <QQmlApplicationEngine>
-#include <QQuickStyle>
 #include <QSettings>
 #include <QtQml/QQmlExtensionPlugin>
 
@@ -37,7 +36,6 @@ int runWindow(int argc, char** argv, const QString& file)
     if (!qEnvironmentVariableIsSet("QT_QPA_UPDATE_IDLE_TIME"))
         qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
     QGuiApplication application(argc, argv);
-    QQuickStyle::setStyle(QStringLiteral("Fusion")); // of the file dialogs
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties({{QStringLiteral("startFile"), file}});

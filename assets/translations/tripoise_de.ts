@@ -324,6 +324,25 @@
     </message>
 </context>
 <context>
+    <name>DeleteSheet</name>
+    <message>
+        <source>Delete “%1” and all that is kept of this rider?</source>
+        <translation>„%1“ löschen, mit allem, was von diesem Fahrer aufgehoben ist?</translation>
+    </message>
+    <message>
+        <source>This cannot be undone. What others have copied, and backups, stay as they are.</source>
+        <translation>Das lässt sich nicht rückgängig machen. Was andere kopiert haben und Datensicherungen bleiben, wie sie sind.</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
+    </message>
+</context>
+<context>
     <name>Drawing</name>
     <message>
         <source>hands on the grips</source>
@@ -619,20 +638,60 @@
 <context>
     <name>FilePicker</name>
     <message>
-        <source>Fittings and frames (*.json)</source>
-        <translation>Anpassungen und Rahmen (*.json)</translation>
+        <source>Save the fitting</source>
+        <translation>Die Anpassung speichern</translation>
     </message>
     <message>
-        <source>All files (*)</source>
-        <translation>Alle Dateien (*)</translation>
+        <source>Open a geometry table</source>
+        <translation>Eine Geometrietabelle öffnen</translation>
     </message>
     <message>
-        <source>Geometry tables (*.csv *.tsv *.txt)</source>
-        <translation>Geometrietabellen (*.csv *.tsv *.txt)</translation>
+        <source>Open a fitting, a frame file or a table</source>
+        <translation>Eine Anpassung, eine Rahmendatei oder eine Tabelle öffnen</translation>
     </message>
     <message>
-        <source>Fittings (*.json)</source>
-        <translation>Anpassungen (*.json)</translation>
+        <source>Up</source>
+        <translation>Eine Ebene höher</translation>
+    </message>
+    <message>
+        <source>files and folders</source>
+        <translation>Dateien und Ordner</translation>
+    </message>
+    <message>
+        <source>folder %1</source>
+        <translation>Ordner %1</translation>
+    </message>
+    <message>
+        <source>Name, or where to and name</source>
+        <translation>Name, oder wohin und Name</translation>
+    </message>
+    <message>
+        <source>Name, or where it is and name</source>
+        <translation>Name, oder wo und Name</translation>
+    </message>
+    <message>
+        <source>%1 is there already. What it holds is kept as an earlier version if you replace it.</source>
+        <translation>%1 gibt es schon. Wird sie ersetzt, bleibt ihr Inhalt als frühere Fassung aufgehoben.</translation>
+    </message>
+    <message>
+        <source>Replace</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Another name</source>
+        <translation>Anderer Name</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
@@ -838,6 +897,10 @@
         <source>Show the rider</source>
         <translation>Dem Fahrer zeigen</translation>
     </message>
+    <message>
+        <source>Delete this rider…</source>
+        <translation>Diesen Fahrer löschen …</translation>
+    </message>
 </context>
 <context>
     <name>KeysSheet</name>
@@ -973,6 +1036,10 @@
         <source>The sizes in %1 are here already.</source>
         <translation>Die Größen aus %1 sind schon da.</translation>
     </message>
+    <message>
+        <source>%1 is gone from its folder. This is what was kept of it last; saving writes it again.</source>
+        <translation>%1 ist nicht mehr in ihrem Ordner. Dies ist, was zuletzt davon aufgehoben wurde; Speichern schreibt sie neu.</translation>
+    </message>
 </context>
 <context>
     <name>PartBench</name>
@@ -1050,6 +1117,10 @@
 </context>
 <context>
     <name>QFile</name>
+    <message>
+        <source>not an ordinary file</source>
+        <translation>keine gewöhnliche Datei</translation>
+    </message>
     <message>
         <source>Is a directory</source>
         <translation>Ist ein Ordner</translation>
@@ -1500,6 +1571,53 @@
     </message>
 </context>
 <context>
+    <name>Saving</name>
+    <message>
+        <source>%1 is there already and was not replaced.</source>
+        <translation>%1 gibt es schon und wurde nicht ersetzt.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: a copy of what stands there cannot be kept (%2). Everything is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: Von dem, was dort steht, lässt sich keine Kopie aufheben (%2). Alles ist noch da; bitte unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was not saved: %2. Everything is still here; save it under another name.</source>
+        <translation>%1 wurde nicht gespeichert: %2. Alles ist noch da; bitte unter anderem Namen speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was saved, but it is not sure that it has reached the disk (%2). Save it in another place too.</source>
+        <translation>%1 wurde gespeichert, aber es ist nicht sicher, dass alles auf der Platte angekommen ist (%2). Bitte auch an einem anderen Ort speichern.</translation>
+    </message>
+    <message>
+        <source>%1 was saved, but it cannot be opened again as it is: %2</source>
+        <translation>%1 wurde gespeichert, lässt sich so aber nicht wieder öffnen: %2</translation>
+    </message>
+    <message>
+        <source>Saved. What %1 held before is kept in %2.</source>
+        <translation>Gespeichert. Was vorher in %1 stand, liegt in %2.</translation>
+    </message>
+    <message>
+        <source>Saved. Another program had changed %1 meanwhile; what it wrote is kept in %2.</source>
+        <translation>Gespeichert. Ein anderes Programm hatte %1 inzwischen geändert; dessen Fassung liegt in %2.</translation>
+    </message>
+    <message>
+        <source>Saved as a new file: %1 was one file under several names, and the others keep what it held.</source>
+        <translation>Als neue Datei gespeichert: %1 war eine Datei unter mehreren Namen, und unter den anderen bleibt der alte Inhalt.</translation>
+    </message>
+    <message>
+        <source>Others can read %1: its disk knows no permissions.</source>
+        <translation>Andere können %1 lesen: Der Datenträger kennt keine Zugriffsrechte.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s box of parts was not kept: %1.</source>
+        <translation>Die Teilekiste der Werkstatt wurde nicht aufgehoben: %1.</translation>
+    </message>
+    <message>
+        <source>Another window had changed the shop&apos;s box of parts; what it held is kept in %1.</source>
+        <translation>Ein anderes Fenster hatte die Teilekiste der Werkstatt geändert; was darin stand, liegt in %1.</translation>
+    </message>
+</context>
+<context>
     <name>TableGrid</name>
     <message>
         <source>What is understood of the table stands here, with every figure as it is given, as it follows from the others, or as it contradicts them.</source>
@@ -1653,6 +1771,62 @@
     <message>
         <source>As if nothing had been measured</source>
         <translation>Als wäre nichts gemessen</translation>
+    </message>
+</context>
+<context>
+    <name>Traces</name>
+    <message>
+        <source>the file %1</source>
+        <translation>die Datei %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n earlier version(s)</source>
+        <translation>
+            <numerusform>%n frühere Fassung</numerusform>
+            <numerusform>%n frühere Fassungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n draft(s) that were not saved</source>
+        <translation>
+            <numerusform>%n Entwurf, der nicht gespeichert war</numerusform>
+            <numerusform>%n Entwürfe, die nicht gespeichert waren</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damaged file(s) set aside</source>
+        <translation>
+            <numerusform>%n beiseitegelegte beschädigte Datei</numerusform>
+            <numerusform>%n beiseitegelegte beschädigte Dateien</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The same rider is also in %1; that stays.</source>
+        <translation>Derselbe Fahrer steht auch in %1; das bleibt.</translation>
+    </message>
+    <message>
+        <source>The file has other names; under those it stays.</source>
+        <translation>Die Datei hat noch andere Namen; unter diesen bleibt sie.</translation>
+    </message>
+    <message>
+        <source>The rider is also open in another window; what is not saved there stays.</source>
+        <translation>Der Fahrer ist auch in einem anderen Fenster geöffnet; was dort nicht gespeichert ist, bleibt.</translation>
+    </message>
+    <message>
+        <source>a draft that was not saved</source>
+        <translation>ein Entwurf, der nicht gespeichert war</translation>
+    </message>
+    <message>
+        <source>Nothing was kept of “%1”.</source>
+        <translation>Von „%1“ war nichts aufgehoben.</translation>
+    </message>
+    <message>
+        <source>“%1” is deleted: %2.</source>
+        <translation>„%1“ ist gelöscht: %2.</translation>
+    </message>
+    <message>
+        <source>This could not be deleted: %1.</source>
+        <translation>Dies ließ sich nicht löschen: %1.</translation>
     </message>
 </context>
 <context>
@@ -5704,22 +5878,6 @@
         <translation>%1 stammt aus einer neueren Fassung von Tripoise und wird nicht überschrieben; bitte einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <source>%1 was not saved: another program has changed it, and what that wrote cannot be kept. Everything is still here; save it under another name.</source>
-        <translation>%1 wurde nicht gespeichert: Ein anderes Programm hat die Datei geändert, und das lässt sich nicht aufheben. Alles ist noch da; bitte unter anderem Namen speichern.</translation>
-    </message>
-    <message>
-        <source>%1 was not saved: %2. Everything is still here; save it under another name.</source>
-        <translation>%1 wurde nicht gespeichert: %2. Alles ist noch da; bitte unter anderem Namen speichern.</translation>
-    </message>
-    <message>
-        <source>%1 was saved, but it cannot be opened again as it is: %2</source>
-        <translation>%1 wurde gespeichert, lässt sich so aber nicht wieder öffnen: %2</translation>
-    </message>
-    <message>
-        <source>Saved. Another program had changed %1 meanwhile; what it wrote is kept in %2.</source>
-        <translation>Gespeichert. Ein anderes Programm hatte %1 inzwischen geändert; dessen Fassung liegt in %2.</translation>
-    </message>
-    <message>
         <source>What you enter cannot be kept safe meanwhile: %1. Save the fitting often.</source>
         <translation>Was eingegeben wird, lässt sich zwischendurch nicht sichern: %1. Die Anpassung oft speichern.</translation>
     </message>
@@ -5751,6 +5909,37 @@
     <message>
         <source>%1 (gone)</source>
         <translation>%1 (weg)</translation>
+    </message>
+    <message>
+        <source>Others who use this computer can read what Tripoise keeps in %1: its disk knows no permissions.</source>
+        <translation>Andere, die diesen Rechner benutzen, können lesen, was Tripoise in %1 aufhebt: Der Datenträger kennt keine Zugriffsrechte.</translation>
+    </message>
+    <message>
+        <source>what is on the screen and was not saved</source>
+        <translation>was auf dem Bildschirm steht und nicht gespeichert ist</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::FolderModel</name>
+    <message>
+        <source>Home</source>
+        <translation>Eigene Dateien</translation>
+    </message>
+    <message>
+        <source>Documents</source>
+        <translation>Dokumente</translation>
+    </message>
+    <message>
+        <source>There is no folder %1.</source>
+        <translation>Den Ordner %1 gibt es nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder.</source>
+        <translation>%1 ist ein Ordner.</translation>
+    </message>
+    <message>
+        <source>There is no file %1.</source>
+        <translation>Die Datei %1 gibt es nicht.</translation>
     </message>
 </context>
 <context>

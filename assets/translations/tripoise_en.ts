@@ -30,6 +30,30 @@
     </message>
 </context>
 <context>
+    <name>Traces</name>
+    <message numerus="yes">
+        <source>%n earlier version(s)</source>
+        <translation>
+            <numerusform>%n earlier version</numerusform>
+            <numerusform>%n earlier versions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n draft(s) that were not saved</source>
+        <translation>
+            <numerusform>%n draft that was not saved</numerusform>
+            <numerusform>%n drafts that were not saved</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n damaged file(s) set aside</source>
+        <translation>
+            <numerusform>%n damaged file set aside</numerusform>
+            <numerusform>%n damaged files set aside</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Words</name>
     <message numerus="yes">
         <source>%n limit(s) broken</source>

@@ -80,18 +80,21 @@ Fold {
             hint: qsTr("A frame file or a table; it can be dropped on the window too")
             onClicked: {
                 picker.active = true
-                picker.item.pick("open", section.documents.folderUrl, "")
+                picker.item.pick(FolderModel.Open, section.documents.folderUrl, "")
             }
         }
     }
-    Loader { // a file dialog is loaded when it is first wanted
+    Loader { // made when first wanted
         id: picker
         active: false
         visible: false
         source: "FilePicker.qml"
         Connections {
             target: picker.item
-            function onPicked(url) { section.filePicked(url) }
+            function onPicked(url) {
+                picker.item.finish()
+                section.filePicked(url)
+            }
         }
     }
 }

@@ -66,4 +66,11 @@ Column {
             Accessible.role: Accessible.AlertMessage
         }
     }
+    Connections {
+        target: entry.session
+        function onStarted() { // another fitting: what was typed for the one before is not its
+            line.edited = false
+            line.text = entry.value
+        }
+    }
 }

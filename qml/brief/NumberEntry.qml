@@ -117,4 +117,11 @@ Item {
                 line.text = entry.field.text
         }
     }
+    Connections {
+        target: entry.session
+        function onStarted() { // another fitting: what was typed for the one before is not its
+            line.edited = false
+            entry.field.forget()
+        }
+    }
 }

@@ -92,7 +92,7 @@ Sheet {
                 Layout.fillHeight: true
                 onFileAsked: {
                     picker.active = true
-                    picker.item.pick("table", sheet.folder, "")
+                    picker.item.pick(FolderModel.OpenTable, sheet.folder, "")
                 }
             }
             ColumnLayout {
@@ -168,13 +168,16 @@ Sheet {
             }
         }
     }
-    Loader { // a file dialog is loaded when it is first wanted
+    Loader { // made when first wanted
         id: picker
         active: false
         source: "FilePicker.qml"
         Connections {
             target: picker.item
-            function onPicked(url) { page.openFile(url) }
+            function onPicked(url) {
+                picker.item.finish()
+                page.openFile(url)
+            }
         }
     }
 }

@@ -12,6 +12,7 @@ Item {
     required property Preferences preferences
     required property WindowKeys keys
     signal openRecent(string path)
+    signal deleteAsked()
 
     implicitHeight: Look.control + 2 * Look.hairGap + 2
 
@@ -46,6 +47,8 @@ Item {
                 }
                 InkMenuItem { text: qsTr("Save"); keys: header.keys.textOf("Ctrl+S"); onTriggered: header.keys.saveAsked() }
                 InkMenuItem { text: qsTr("Save as…"); keys: header.keys.textOf("Ctrl+Shift+S"); onTriggered: header.keys.saveAsAsked() }
+                T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
+                InkMenuItem { objectName: "deleteRider"; text: qsTr("Delete this rider…"); onTriggered: header.deleteAsked() }
             }
         }
         InkButton {

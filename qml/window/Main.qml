@@ -66,9 +66,9 @@ T.ApplicationWindow {
         session: session
         preferences: preferences
         onNewAsked: unsaved.ask(() => documents.newFitting())
-        onOpenAsked: picker.pick("open")
+        onOpenAsked: picker.pick(FolderModel.Open)
         onSaveAsked: root.save()
-        onSaveAsAsked: picker.pick("save")
+        onSaveAsAsked: picker.pick(FolderModel.Save)
         onTableAsked: root.showTable()
         onKeptAsked: root.showKept()
         onBriefAsked: columns.focusOn("brief")
@@ -90,7 +90,7 @@ T.ApplicationWindow {
     }
     function save() {
         if (!documents.filePath || documents.readOnly)
-            picker.pick("save")
+            picker.pick(FolderModel.Save)
         else
             documents.save()
     }
@@ -108,6 +108,7 @@ T.ApplicationWindow {
             documents: documents
             preferences: preferences
             keys: windowKeys
+            onDeleteAsked: deleteSheet.ask()
             onOpenRecent: path => unsaved.ask(() => documents.openPath(path))
         }
         Hairline { Layout.fillWidth: true }
@@ -163,28 +164,39 @@ T.ApplicationWindow {
         }
     }
 
-    Loader { // file dialogs are loaded when first wanted
+    Loader { // made when first wanted
         id: picker
         objectName: "picker"
         active: false
         source: "FilePicker.qml"
-        property string purpose
-        function pick(what: string) {
-            purpose = what
+        function pick(what: int) {
             active = true
             item.pick(what, documents.folderUrl, documents.suggestedName)
         }
         Connections {
             target: picker.item
-            function onPicked(url) {
-                if (picker.purpose === "open")
+            function onPicked(url, replace) {
+                if (picker.item.saving) {
+                    root.saveAs(url, replace)
+                } else {
+                    picker.item.finish()
                     root.dropped(url)
-                else if (documents.saveAs(url) && unsaved.saving)
-                    unsaved.proceed()
-                else
-                    unsaved.forget()
+                }
             }
             function onLeft() { unsaved.forget() }
+        }
+    }
+    function saveAs(url: url, replace: bool) {
+        const outcome = documents.saveAs(url, replace)
+        if (outcome === Documents.Taken) {
+            picker.item.askToReplace()
+        } else if (outcome === Documents.Failed) {
+            picker.item.said = documents.notice
+            unsaved.forget()
+        } else {
+            picker.item.finish()
+            if (unsaved.saving)
+                unsaved.proceed()
         }
     }
     Loader { // made when first wanted
@@ -213,9 +225,13 @@ T.ApplicationWindow {
                 else
                     unsaved.forget()
             } else {
-                picker.pick("save")
+                picker.pick(FolderModel.Save)
             }
         }
+    }
+    DeleteSheet {
+        id: deleteSheet
+        documents: documents
     }
     KeysSheet {
         id: keysSheet

@@ -59,7 +59,8 @@ public:
     /// What someone else finds odd about the value.
     void setRemark(const QString& remark, bool odd);
     void setLabel(const QString& label);
-    void forget();    ///< what was typed and said: the value belongs to something else now
+    /// What was typed and said: the value belongs to something else now.
+    Q_INVOKABLE void forget();
     void speakAnew(); ///< language or units changed
 
 signals:

@@ -5,14 +5,14 @@
 #include "document/read.h"
 #include "session/opening.h"
 #include "session/recents.h"
-#include "session/shop.h"
+#include "session/saving.h"
 #include "session/store.h"
+#include "session/traces.h"
 #include "wording/problems.h"
 #include "wording/visible.h"
 
 #include <QCoreApplication>
 #include <QFileInfo>
-#include <QStandardPaths>
 
 namespace tripoise {
 namespace {
@@ -85,11 +85,13 @@ void Documents::begin(const QString& startFile)
                  note);
         }
     }
-    if (!damaged.isEmpty()) {
-        if (!m_notice.isEmpty())
-            damaged.prepend(m_notice);
-        tell(damaged.join(QLatin1Char('\n')), wrong);
-    }
+    if (!damaged.isEmpty())
+        tellToo(damaged.join(QLatin1Char('\n')), wrong);
+    if (store::isOpenToOthers())
+        tellToo(tr("Others who use this computer can read what Tripoise keeps in %1: its disk "
+                   "knows no permissions.")
+                    .arg(store::folder()),
+                note);
 }
 
 bool Documents::recover(const QString& origin, QStringList& damaged)
@@ -134,7 +136,7 @@ void Documents::newFitting()
     const Fitting& before = m_session->fitting();
     Fitting fitting = before.frames.empty() ? shop::frames() : shop::framesOf(before);
     fitting.riding.mix = Mix::only(Use::Commuting);
-    fitting.stock = shop::box();
+    fitting.stock = shopBox();
     adopt(std::move(fitting), {}, false, {});
     m_drafts.drop();
     tell({}, {});
@@ -159,6 +161,7 @@ bool Documents::openPath(const QString& path)
     if (!m_session)
         return false;
     const QString absolute = QFileInfo(path).absoluteFilePath();
+    store::clearLeftParts(absolute);
     Opening opening = openFitting(absolute);
     tell(opening.told, opening.fitting ? note : wrong);
     if (!opening.fitting)
@@ -176,10 +179,7 @@ bool Documents::isFrameFile(const QUrl& file) const
 
 bool Documents::isTableFile(const QUrl& file) const
 {
-    static const QStringList suffixes{QStringLiteral("csv"), QStringLiteral("tsv"),
-                                      QStringLiteral("tab"), QStringLiteral("txt")};
-    return file.isLocalFile()
-           && suffixes.contains(QFileInfo(file.toLocalFile()).suffix().toLower());
+    return file.isLocalFile() && isTable(file.toLocalFile());
 }
 
 bool Documents::drop(const QUrl& file)
@@ -199,63 +199,77 @@ bool Documents::drop(const QUrl& file)
 
 bool Documents::save()
 {
-    return !filePath().isEmpty() && !m_readOnly && write(filePath());
+    return !filePath().isEmpty() && !m_readOnly && write(filePath(), false) == Saved;
 }
 
-bool Documents::saveAs(const QUrl& file)
+Documents::Outcome Documents::saveAs(const QUrl& file, bool replace)
 {
     if (!isHere(file))
-        return false;
+        return Failed;
     const QString path = QFileInfo(file.toLocalFile()).absoluteFilePath();
     if (m_readOnly && m_file.is(path)) {
         tell(tr("%1 was written by a newer Tripoise and is not written over; choose another name.")
                  .arg(QFileInfo(path).fileName()),
              wrong);
-        return false;
+        return Failed;
     }
-    if (!write(path))
-        return false;
-    remember(path);
-    return true;
+    const Outcome outcome = write(path, replace);
+    if (outcome == Saved)
+        remember(path);
+    return outcome;
 }
 
-bool Documents::write(const QString& path)
+Documents::Outcome Documents::write(const QString& path, bool replace)
 {
     if (!m_session)
-        return false;
-    const QString name = QFileInfo(path).fileName();
-    const bool keepsOther = m_file.is(path) && m_file.changed();
-    if (!store::keepHistory(path) && keepsOther) {
-        tell(tr("%1 was not saved: another program has changed it, and what that wrote cannot be "
-                "kept. Everything is still here; save it under another name.")
-                 .arg(name),
-             wrong);
-        return false;
-    }
+        return Failed;
+    store::Over over;
+    over.anything = replace || m_file.is(path);
+    if (m_file.is(path))
+        over.known = m_file.bytes();
+    else if (const auto from = whole_file::find(filePath()); from.any)
+        over.access.most &=
+            from.mode | whole_file::ownAccess.most; // a copy is no more open than its file
     const Fitting fitting = m_session->fitting();
     const QByteArray text = textOf(fitting);
-    if (const auto failure = store::write(path, text)) {
-        tell(tr("%1 was not saved: %2. Everything is still here; save it under another name.")
-                 .arg(name, *failure),
-             wrong);
-        return false;
-    }
+    const Saving saving = saveFitting(path, text, over);
+    if (saving.state == store::Saved::State::Taken && !replace)
+        return Taken;
+    tell(saving.told, saving.wrong ? wrong : note);
+    if (saving.state != store::Saved::State::Done)
+        return Failed;
     m_saved = fitting;
     m_readOnly = false;
     m_file.hold(path, text);
     m_draftSoon.stop();
     m_drafts.drop();
     m_session->sealStep();
-    if (const QString why = refusal(text); !why.isEmpty())
-        tell(tr("%1 was saved, but it cannot be opened again as it is: %2").arg(name, why), wrong);
-    else if (keepsOther)
-        tell(tr("Saved. Another program had changed %1 meanwhile; what it wrote is kept in %2.")
-                 .arg(name, store::historyOf(path)),
-             note);
-    else
-        tell({}, {});
     emit changed();
-    return true;
+    return Saved;
+}
+
+QStringList Documents::kept() const
+{
+    if (!m_session)
+        return {};
+    const Traces traces = tracesOf(m_session->fitting().rider, filePath(), m_drafts);
+    QStringList told = whatGoes(traces);
+    if (dirty())
+        told << tr("what is on the screen and was not saved");
+    return told + whatStays(traces);
+}
+
+bool Documents::deleteRider()
+{
+    if (!m_session)
+        return false;
+    const QString who = name();
+    const Traces traces = tracesOf(m_session->fitting().rider, filePath(), m_drafts);
+    newFitting(); // it holds the file no longer
+    const QStringList left = removeTraces(traces);
+    emit recentsChanged();
+    tell(deletedText(who, traces, left), left.isEmpty() ? note : wrong);
+    return left.isEmpty();
 }
 
 void Documents::adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes)
@@ -340,21 +354,12 @@ QString Documents::nameOf(const QString& path) const
 
 QUrl Documents::folderUrl() const
 {
-    QString folder = filePath().isEmpty() ? QString() : QFileInfo(filePath()).absolutePath();
-    if (folder.isEmpty() && !recents().isEmpty())
-        folder = QFileInfo(recents().constFirst()).absolutePath();
-    if (folder.isEmpty() || !QFileInfo::exists(folder))
-        folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
-    return QUrl::fromLocalFile(folder);
+    return QUrl::fromLocalFile(recents::folderBeside(filePath()));
 }
 
 QString Documents::suggestedName() const
 {
-    QString base = name().toLower();
-    for (QChar& c : base)
-        if (!c.isLetterOrNumber())
-            c = QLatin1Char('-');
-    return base + QStringLiteral(".json");
+    return fileNameFor(name());
 }
 
 bool Documents::dirty() const
@@ -373,14 +378,19 @@ void Documents::remember(const QString& path)
     emit recentsChanged();
 }
 
-Stock Documents::shopBox() const
+Stock Documents::shopBox()
 {
-    return shop::box();
+    const QByteArray before = m_box.bytes;
+    const Stock box = shop::box(m_box);
+    if (m_box.bytes != before)
+        emit boxChanged();
+    return box;
 }
 
 void Documents::rememberBox(const Stock& box)
 {
-    shop::rememberBox(box);
+    if (const Saving saving = shop::rememberBox(box, m_box); !saving.told.isEmpty())
+        tell(saving.told, saving.wrong ? wrong : note);
     emit boxChanged();
 }
 
@@ -391,6 +401,12 @@ void Documents::tell(const QString& notice, const QString& level)
     m_notice = notice;
     m_noticeLevel = level;
     emit noticeChanged();
+}
+
+void Documents::tellToo(const QString& notice, const QString& level)
+{
+    tell(m_notice.isEmpty() ? notice : m_notice + QLatin1Char('\n') + notice,
+         m_noticeLevel == wrong ? wrong : level);
 }
 
 } // namespace tripoise

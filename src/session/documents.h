@@ -6,6 +6,7 @@
 #include "session/drafts.h"
 #include "session/open_file.h"
 #include "session/session.h"
+#include "session/shop.h"
 
 #include <QPointer>
 #include <QTimer>
@@ -29,6 +30,13 @@ class Documents : public QObject {
     Q_PROPERTY(QString noticeLevel READ noticeLevel NOTIFY noticeChanged)
 
 public:
+    enum Outcome {
+        Failed,
+        Saved,
+        Taken ///< another file stands there: whether it is to be replaced is to be asked
+    };
+    Q_ENUM(Outcome)
+
     explicit Documents(QObject* parent = nullptr);
 
     [[nodiscard]] Session* session() const { return m_session; }
@@ -47,7 +55,12 @@ public:
     Q_INVOKABLE bool isFrameFile(const QUrl& file) const;
     Q_INVOKABLE bool isTableFile(const QUrl& file) const; ///< by its name
     Q_INVOKABLE bool save();
-    Q_INVOKABLE bool saveAs(const QUrl& file);
+    /// Over another file only where that is said.
+    Q_INVOKABLE Outcome saveAs(const QUrl& file, bool replace = false);
+    /// What goes when the rider is deleted, and what stays.
+    Q_INVOKABLE QStringList kept() const;
+    /// The rider's file and all that is kept of the rider; a new fitting takes its place.
+    Q_INVOKABLE bool deleteRider();
     Q_INVOKABLE QString nameOf(const QString& path) const;
     Q_INVOKABLE void dismissNotice() { tell({}, {}); }
 
@@ -63,7 +76,7 @@ public:
     [[nodiscard]] const QString& noticeLevel() const { return m_noticeLevel; }
 
     /// The shop's box of parts, kept from one fitting to the next.
-    [[nodiscard]] Stock shopBox() const;
+    [[nodiscard]] Stock shopBox();
     void rememberBox(const Stock& box);
 
 signals:
@@ -75,7 +88,7 @@ signals:
 
 private:
     bool isHere(const QUrl& file);
-    bool write(const QString& path);
+    Outcome write(const QString& path, bool replace);
     bool recover(const QString& origin, QStringList& damaged);
     void adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes);
     void keepDraft();
@@ -86,10 +99,12 @@ private:
     [[nodiscard]] QString fileName() const;
     void remember(const QString& path);
     void tell(const QString& notice, const QString& level);
+    void tellToo(const QString& notice, const QString& level); ///< under what is told already
 
     QPointer<Session> m_session;
     Fitting m_saved;
     OpenFile m_file;
+    shop::KnownBox m_box;
     bool m_readOnly = false;
     bool m_draftFails = false;
     QString m_notice;

@@ -19,20 +19,43 @@ QString originOf(const QString& name)
     return QString::fromUtf8(store::read(pathOf(name, ".origin")).bytes);
 }
 
-/// Names of the drafts that nobody works on, newest first.
-QStringList leftBehind(const QStringList& except)
+QStringList namesIn(const QString& pattern)
 {
-    QStringList names;
     const QDir drafts(store::folder(QStringLiteral("drafts")));
-    for (const QFileInfo& file :
-         drafts.entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Time)) {
-        const QString name = file.completeBaseName();
-        QLockFile lock(pathOf(name, ".lock"));
-        lock.setStaleLockTime(0); // stale only when its program is gone
-        if (!except.contains(name) && lock.tryLock())
-            names << name;
-    }
+    QStringList names = drafts.entryList({pattern}, QDir::Files, QDir::Time);
+    for (QString& name : names)
+        name.truncate(name.indexOf(QLatin1Char('.')));
     return names;
+}
+
+/// The lock of a draft, taken where no other program has it. It goes with its value.
+std::unique_ptr<QLockFile> lockOf(const QString& name)
+{
+    auto lock = std::make_unique<QLockFile>(pathOf(name, ".lock"));
+    lock->setStaleLockTime(0); // stale only when its program is gone
+    if (lock->tryLock())
+        QFile::setPermissions(lock->fileName(), QFile::ReadOwner | QFile::WriteOwner);
+    return lock;
+}
+
+bool isOfAnother(const QLockFile& lock)
+{
+    return lock.error() == QLockFile::LockFailedError;
+}
+
+void removeFiles(const QString& name)
+{
+    QFile::remove(pathOf(name, ".json"));
+    QFile::remove(pathOf(name, ".origin"));
+}
+
+/// What programs left that were killed before they wrote a draft.
+void clearStaleLocks()
+{
+    for (const QString& name :
+         namesIn(QStringLiteral("*lock")) + namesIn(QStringLiteral("*.origin")))
+        if (!QFile::exists(pathOf(name, ".json")) && lockOf(name)->isLocked())
+            QFile::remove(pathOf(name, ".origin"));
 }
 
 QString freshName()
@@ -46,17 +69,19 @@ Drafts::Drafts(Written written) : m_written(std::move(written))
 {
     m_writer.setMaxThreadCount(1); // one after the other
     own(freshName());
+    m_writer.start([] {
+        store::tidy();
+        clearStaleLocks();
+    });
 }
 
 Drafts::~Drafts() = default;
 
 bool Drafts::own(const QString& name)
 {
-    auto lock = std::make_unique<QLockFile>(pathOf(name, ".lock"));
-    lock->setStaleLockTime(0);
-    const bool alone = lock->tryLock();
-    if (!alone && lock->error() == QLockFile::LockFailedError)
-        return false; // another program was quicker
+    auto lock = lockOf(name);
+    if (isOfAnother(*lock))
+        return false; // it was quicker
     m_name = name;
     m_lock = std::move(lock);
     return true;
@@ -77,22 +102,46 @@ bool Drafts::anyLeft() const
     return !left().isEmpty();
 }
 
+/// Newest first.
 QStringList Drafts::left() const
 {
-    return leftBehind(QStringList(m_damaged) << m_name);
+    QStringList names = namesIn(QStringLiteral("*.json"));
+    names.removeIf([this](const QString& name) {
+        return name == m_name || m_damaged.contains(name) || !lockOf(name)->isLocked();
+    });
+    return names;
+}
+
+std::vector<Drafts::Other> Drafts::others() const
+{
+    std::vector<Other> others;
+    for (const QString& name : namesIn(QStringLiteral("*.json")))
+        if (name != m_name)
+            others.push_back({name,
+                              {store::read(pathOf(name, ".json")).bytes, originOf(name)},
+                              isOfAnother(*lockOf(name))});
+    return others;
+}
+
+bool Drafts::remove(const QString& name)
+{
+    const auto lock = lockOf(name);
+    if (lock->isLocked())
+        removeFiles(name);
+    return !QFile::exists(pathOf(name, ".json"));
 }
 
 QString Drafts::setAside()
 {
     const QString draft = pathOf(m_name, ".json");
+    const QString origin = originOf(m_name);
     const QString kept =
-        QDir(store::folder(QStringLiteral("damaged"))).filePath(QFileInfo(draft).fileName());
-    const bool moved = QFile::rename(draft, kept);
-    if (moved)
-        QFile::remove(pathOf(m_name, ".origin"));
+        store::setAside(origin.isEmpty() ? draft : origin, store::read(draft).bytes);
+    if (!kept.isEmpty())
+        removeFiles(m_name);
     m_damaged << m_name;
     own(freshName());
-    return moved ? kept : draft;
+    return kept.isEmpty() ? draft : kept;
 }
 
 void Drafts::write(const QByteArray& bytes, const QString& origin)
@@ -110,8 +159,7 @@ void Drafts::drop()
 {
     m_writer.clear();
     m_writer.waitForDone();
-    QFile::remove(pathOf(m_name, ".json"));
-    QFile::remove(pathOf(m_name, ".origin"));
+    removeFiles(m_name);
 }
 
 } // namespace tripoise

@@ -13,6 +13,7 @@
 #include <functional>
 #include <memory>
 #include <optional>
+#include <vector>
 
 namespace tripoise {
 
@@ -42,6 +43,15 @@ public:
 
     void write(const QByteArray& bytes, const QString& origin);
     void drop();
+
+    /// A draft that is not this program's.
+    struct Other {
+        QString name;
+        LeftOver content;
+        bool running = false; ///< another program works on it
+    };
+    [[nodiscard]] std::vector<Other> others() const;
+    static bool remove(const QString& name); ///< false where it is still there
 
 private:
     bool own(const QString& name); ///< false where another program has it

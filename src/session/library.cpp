@@ -68,16 +68,17 @@ std::optional<QString> keep(const std::string& model, std::vector<FrameSize> siz
             if (std::none_of(sizes.begin(), sizes.end(),
                              [&](const FrameSize& size) { return size.size == old.size; }))
                 sizes.push_back(old);
-    (void)store::keepHistory(path);
-    return store::write(path, QByteArray::fromStdString(writeFrameModel(model, sizes)));
+    const store::Saved saved = store::save(
+        path, QByteArray::fromStdString(writeFrameModel(model, sizes)), store::overOwn());
+    return saved.why.isEmpty() ? std::nullopt : std::optional(saved.why);
 }
 
 std::optional<QString> forget(const QString& path)
 {
+    if (const auto failure = store::keepHistory(path))
+        return failure;
     QFile file(path);
-    if (store::keepHistory(path) && file.remove())
-        return std::nullopt;
-    return file.errorString();
+    return file.remove() ? std::nullopt : std::optional(file.errorString());
 }
 
 } // namespace tripoise::library

@@ -26,13 +26,13 @@ OpenFile::OpenFile(QObject* parent) : QObject(parent)
 
 void OpenFile::hold(const QString& path, const QByteArray& bytes)
 {
-    const QFileInfo file(path);
     m_path = path;
     m_bytes = bytes;
-    m_time = path.isEmpty() ? QDateTime() : file.lastModified();
-    m_gone = !path.isEmpty() && !file.exists();
+    m_gone = !path.isEmpty() && !QFileInfo::exists(path);
     m_changed = false;
     watch();
+    if (changed()) // by the time it is watched
+        m_lookSoon.start();
 }
 
 bool OpenFile::is(const QString& path) const
@@ -43,9 +43,7 @@ bool OpenFile::is(const QString& path) const
 
 bool OpenFile::changed() const
 {
-    const QFileInfo file(m_path);
-    return !m_path.isEmpty() && file.exists() && file.lastModified() != m_time
-           && store::read(m_path).bytes != m_bytes;
+    return !m_path.isEmpty() && QFileInfo::exists(m_path) && store::read(m_path).bytes != m_bytes;
 }
 
 void OpenFile::watch()

@@ -4,7 +4,6 @@
 #pragma once
 
 #include <QByteArray>
-#include <QDateTime>
 #include <QFileSystemWatcher>
 #include <QTimer>
 
@@ -22,7 +21,8 @@ public:
     [[nodiscard]] const QString& path() const { return m_path; }
     [[nodiscard]] bool is(const QString& path) const; ///< the same file, whatever the way to it
     [[nodiscard]] bool gone() const { return m_gone; }
-    /// Whether something else stands there now. Looked up anew.
+    [[nodiscard]] const QByteArray& bytes() const { return m_bytes; } ///< what it held
+    /// Whether something else stands there now. Read anew: its time may be what it was.
     [[nodiscard]] bool changed() const;
     /// Whether it holds no longer what it held, as far as was noticed.
     [[nodiscard]] bool astray() const { return m_gone || m_changed; }
@@ -38,7 +38,6 @@ private:
 
     QString m_path;
     QByteArray m_bytes;
-    QDateTime m_time;
     bool m_gone = false;
     bool m_changed = false;
     QTimer m_lookSoon;

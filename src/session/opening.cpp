@@ -55,6 +55,18 @@ QString refused(const QString& path, const QByteArray& bytes, const Problems& pr
            + Opening::tr("The file is left as it is, and a copy is in %1.").arg(copy);
 }
 
+/// What is kept of a file that is gone.
+Opening openCopy(const QString& copy, const QString& name)
+{
+    Opening opening = openFitting(copy);
+    opening.bytes.clear();
+    if (opening.fitting)
+        opening.told = Opening::tr("%1 is gone from its folder. This is what was kept of it last; "
+                                   "saving writes it again.")
+                           .arg(name);
+    return opening;
+}
+
 /// A file of a newer version, unless nothing of it can be made out.
 std::optional<Fitting> madeOut(const QByteArray& bytes)
 {
@@ -71,6 +83,9 @@ std::optional<Fitting> madeOut(const QByteArray& bytes)
 Opening openFitting(const QString& path)
 {
     const QString name = QFileInfo(path).fileName();
+    if (const QStringList copies = store::copiesOf(path);
+        !QFileInfo::exists(path) && !copies.isEmpty())
+        return openCopy(copies.last(), name);
     const store::Read file = store::read(path);
     Opening opening;
     opening.bytes = file.bytes;
@@ -98,6 +113,18 @@ QString refusal(const QByteArray& text)
     const auto read = readDraft(viewOf(text), shippedTables());
     const auto* problems = std::get_if<Problems>(&read);
     return problems ? sentence(problems->front()) : QString();
+}
+
+const QStringList& tableSuffixes()
+{
+    static const QStringList suffixes{QStringLiteral("csv"), QStringLiteral("tsv"),
+                                      QStringLiteral("tab"), QStringLiteral("txt")};
+    return suffixes;
+}
+
+bool isTable(const QString& path)
+{
+    return tableSuffixes().contains(QFileInfo(path).suffix(), Qt::CaseInsensitive);
 }
 
 bool isFrameModel(const QString& path)

@@ -27,6 +27,9 @@ struct Opening {
 /// Why a fitting would be refused when it is opened again; empty when it would not.
 [[nodiscard]] QString refusal(const QByteArray& text);
 
+[[nodiscard]] const QStringList& tableSuffixes();
+[[nodiscard]] bool isTable(const QString& path); ///< by its name
+
 /// Whether a file says that it holds the sizes of a frame.
 [[nodiscard]] bool isFrameModel(const QString& path);
 

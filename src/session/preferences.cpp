@@ -140,10 +140,9 @@ void Preferences::installLanguage()
         if (translator.load(file))
             QCoreApplication::installTranslator(&translator);
     };
-    // The dialog of files is Qt's own, and so are its words, where they are installed.
-    const QString qtWords = QLibraryInfo::path(QLibraryInfo::TranslationsPath);
-    install(m_qtWords, qtWords + QStringLiteral("/qtbase_%1.qm").arg(m_language));
-    install(m_qtDialogs, qtWords + QStringLiteral("/qtdeclarative_%1.qm").arg(m_language));
+    // What the system says against a file is said by Qt, in its own words where they are installed.
+    install(m_qtWords, QLibraryInfo::path(QLibraryInfo::TranslationsPath)
+                           + QStringLiteral("/qtbase_%1.qm").arg(m_language));
     // English has plural forms of its own to load.
     install(m_translator, QStringLiteral(":/i18n/tripoise_%1.qm").arg(m_language));
     if (QQmlEngine* engine = qmlEngine(this))

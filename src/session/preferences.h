@@ -61,7 +61,6 @@ private:
     bool m_night = false;
     double m_textScale = 1.0;
     QTranslator m_qtWords;
-    QTranslator m_qtDialogs;
     QTranslator m_translator;
 };
 

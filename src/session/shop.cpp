@@ -3,10 +3,8 @@
 
 #include "command/tables.h"
 #include "document/read.h"
-#include "session/store.h"
-
 #include <QDir>
-#include <QFileInfo>
+#include <QFile>
 
 #include <algorithm>
 
@@ -18,53 +16,80 @@ QString pathOf(const char* name)
     return QDir(store::folder()).filePath(QLatin1String(name));
 }
 
+using State = store::Saved::State;
+
 constexpr auto boxName = "box.json";
 constexpr auto framesName = "frames.json";
 
-/// Nothing where it cannot be read; a damaged one is set aside before it is written over.
-std::optional<Fitting> kept(const QString& path)
+QByteArray textOf(const Fitting& fitting)
 {
-    const QByteArray bytes = store::read(path).bytes;
+    return QByteArray::fromStdString(writeFitting(fitting));
+}
+
+/// Nothing where it cannot be read; a damaged one is set aside, to be found.
+std::optional<Fitting> kept(const QString& path, const QByteArray& bytes)
+{
     auto read = readDraft({bytes.constData(), std::size_t(bytes.size())}, shippedTables());
     if (auto* fitting = std::get_if<Fitting>(&read))
         return std::move(*fitting);
     if (!bytes.isEmpty())
-        (void)store::setAside(path);
+        (void)store::setAside(path, bytes);
     return std::nullopt;
 }
 
-void keep(const char* name, const Fitting& fitting)
+Stock startingBox()
 {
-    if (const auto failure =
-            store::write(pathOf(name), QByteArray::fromStdString(writeFitting(fitting))))
-        qWarning("%s could not be kept: %s", name, qPrintable(*failure));
+    QFile file(QStringLiteral(":/assets/starting_box.json"));
+    const QByteArray bytes = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
+    return kept(file.fileName(), bytes).value_or(Fitting()).stock;
 }
 
 } // namespace
 
-Stock box()
+Stock box(KnownBox& known)
 {
-    if (const auto own = kept(pathOf(boxName)))
-        return own->stock;
-    return kept(QStringLiteral(":/assets/starting_box.json")).value_or(Fitting()).stock;
+    const QString path = pathOf(boxName);
+    const QByteArray bytes = store::read(path).bytes;
+    if (bytes != known.bytes)
+        known = {bytes, false};
+    const auto own = kept(path, bytes);
+    return own ? own->stock : startingBox();
 }
 
-void rememberBox(const Stock& box)
+Saving rememberBox(const Stock& box, KnownBox& known)
 {
     Fitting fitting;
     fitting.stock = box;
-    keep(boxName, fitting);
+    const QString path = pathOf(boxName);
+    const QByteArray text = textOf(fitting);
+    const store::Saved saved = store::save(path, text, store::overOwn(known.bytes, !known.written));
+    if (saved.state != State::Done)
+        return {saved.state, Saving::tr("The shop's box of parts was not kept: %1.").arg(saved.why),
+                true};
+    known = {text, true};
+    if (!saved.foreign)
+        return {State::Done, {}, false};
+    return {State::Done,
+            Saving::tr("Another window had changed the shop's box of parts; what it held is kept "
+                       "in %1.")
+                .arg(store::historyOf(path)),
+            false};
 }
 
 Fitting frames()
 {
-    return framesOf(kept(pathOf(framesName)).value_or(Fitting()));
+    const QString path = pathOf(framesName);
+    return framesOf(kept(path, store::read(path).bytes).value_or(Fitting()));
 }
 
 void rememberFrames(const Fitting& fitting)
 {
-    if (!fitting.frames.empty())
-        keep(framesName, framesOf(fitting));
+    if (fitting.frames.empty())
+        return;
+    const store::Saved saved =
+        store::save(pathOf(framesName), textOf(framesOf(fitting)), store::overOwn());
+    if (saved.state != State::Done)
+        qWarning("%s could not be kept: %s", framesName, qPrintable(saved.why));
 }
 
 Fitting framesOf(const Fitting& fitting)

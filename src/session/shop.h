@@ -5,11 +5,17 @@
 #pragma once
 
 #include "document/fitting.h"
+#include "session/saving.h"
 
 namespace tripoise::shop {
 
-[[nodiscard]] Stock box(); ///< an ordinary one at first
-void rememberBox(const Stock& box);
+/// What is known to stand in the box's file.
+struct KnownBox {
+    QByteArray bytes;
+    bool written = false; ///< by this program: no copy of it need be kept
+};
+[[nodiscard]] Stock box(KnownBox& known); ///< an ordinary one at first
+[[nodiscard]] Saving rememberBox(const Stock& box, KnownBox& known);
 
 /// A fitting with nothing but frames and what was kept with them.
 [[nodiscard]] Fitting frames();

@@ -1,134 +1,326 @@
 // SPDX-License-Identifier: MIT
 #include "session/store.h"
 
-#include "document/json_text.h"
-
+#include <QCoreApplication>
 #include <QCryptographicHash>
 #include <QDateTime>
 #include <QDir>
-#include <QFile>
+#include <QDirIterator>
 #include <QFileInfo>
-#include <QSaveFile>
+#include <QSettings>
 #include <QStandardPaths>
 
-#ifdef Q_OS_UNIX
-#include <fcntl.h>
-#include <unistd.h>
-#endif
+#include <cerrno>
 
 namespace tripoise::store {
 namespace {
 
-/// The name in its folder reaches the disk as well.
-void syncFolder(const QString& path)
+using State = Saved::State;
+using whole_file::ownAccess;
+using whole_file::Part;
+using whole_file::Placed;
+
+constexpr QFile::Permissions ownFolder = QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner;
+constexpr QFile::Permissions ownFile = QFile::ReadOwner | QFile::WriteOwner;
+constexpr QFile::Permissions others = QFile::ReadGroup | QFile::WriteGroup | QFile::ExeGroup
+                                      | QFile::ReadOther | QFile::WriteOther | QFile::ExeOther;
+constexpr int mostTries = 100; // while others write to the same file all the time
+constexpr int digits = 8;
+constexpr int longestName = 50; // of a file, in the name of its copy
+const QString damagedName = QStringLiteral("damaged");
+const QString historyName = QStringLiteral("history");
+const QString originSuffix = QStringLiteral(".origin");
+
+void permit(const QString& path, QFile::Permissions wanted)
 {
-#ifdef Q_OS_UNIX
-    const int folder = ::open(QFile::encodeName(QFileInfo(path).absolutePath()).constData(),
-                              O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (folder < 0)
-        return;
-    ::fsync(folder);
-    ::close(folder);
-#else
-    Q_UNUSED(path)
-#endif
+    if ((QFileInfo(path).permissions() & (ownFolder | others)) != wanted)
+        QFile::setPermissions(path, wanted);
 }
 
-/// A disk that fills up takes a part first, and says why with the next.
-bool writeAll(QSaveFile& file, const QByteArray& bytes)
+QDir dataFolder()
 {
-    qint64 at = 0;
-    while (at < bytes.size()) {
-        const qint64 taken = file.write(bytes.constData() + at, bytes.size() - at);
-        if (taken <= 0)
-            return false;
-        at += taken;
+    return QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+}
+
+/// A folder that is its owner's alone, whatever the umask; with the one above, where that is named
+/// for the program too.
+void makeOwn(const QString& path)
+{
+    const QFileInfo above(QFileInfo(path).path());
+    const QString organisation = QCoreApplication::organizationName();
+    if (!organisation.isEmpty() && above.fileName() == organisation && above.path() != path)
+        makeOwn(above.filePath());
+    else
+        QDir().mkpath(above.filePath());
+    QDir().mkdir(path, ownFolder);
+    if (QFileInfo(path).isDir())
+        permit(path, ownFolder);
+}
+
+QString hashOf(const QString& path)
+{
+    const QByteArray target = whole_file::targetOf(path).toUtf8();
+    const QByteArray hash = QCryptographicHash::hash(target, QCryptographicHash::Sha1);
+    return QLatin1String(hash.toHex().left(12));
+}
+
+QStringList numbered(const QDir& folder)
+{
+    return folder.entryList({QStringLiteral("[0-9]*")}, QDir::Files, QDir::Name);
+}
+
+void removeOldest(const QDir& folder)
+{
+    const QStringList names = numbered(folder);
+    for (qsizetype i = 0; i + mostKept < names.size(); ++i)
+        QFile::remove(folder.filePath(names[i]));
+}
+
+struct Added {
+    QString path;
+    QString failure; ///< what the system said
+};
+
+/// The next file in a folder of numbered ones: their order is that of the numbers, whatever the
+/// clock says, and one that another program takes meanwhile is left to it. The date is for people.
+Added add(const QDir& folder, const QString& suffix, const QByteArray& bytes)
+{
+    const QStringList names = numbered(folder);
+    int number = names.isEmpty() ? 0 : names.last().left(digits).toInt();
+    const QString date =
+        QDateTime::currentDateTimeUtc().toString(QStringLiteral("-yyyyMMdd'T'HHmmsszzz'Z'"));
+    for (;;) {
+        const QString path = folder.filePath(
+            QStringLiteral("%1").arg(++number, digits, 10, QLatin1Char('0')) + date + suffix);
+        Part part(path, bytes, ownAccess);
+        if (part.failure())
+            return {{}, *part.failure()};
+        const Placed placed = part.putWhereNothingIs();
+        if (placed == Placed::Taken)
+            continue;
+        if (placed != Placed::Done || part.failure())
+            return {{}, *part.failure()};
+        removeOldest(folder);
+        return {path, {}};
     }
-    return true;
 }
 
-QString stamp()
+QStringList pathsIn(const QDir& folder)
 {
-    return QDateTime::currentDateTimeUtc().toString(QStringLiteral("yyyyMMdd'T'HHmmsszzz'Z'"));
+    QStringList paths = numbered(folder);
+    for (QString& path : paths)
+        path = folder.filePath(path);
+    return paths;
+}
+
+QString whyUnread(const Read& read)
+{
+    return read.tooLarge ? qt_error_string(EFBIG) : read.failure;
+}
+
+/// Why these bytes of a file cannot be kept; nothing where they are.
+std::optional<QString> keep(const QString& target, const QByteArray& bytes)
+{
+    const QStringList copies = copiesOf(target);
+    if (bytes.isEmpty() || (!copies.isEmpty() && read(copies.last()).bytes == bytes))
+        return std::nullopt;
+    const QString name = historyName + QLatin1Char('/') + hashOf(target);
+    const QString origin = dataFolder().filePath(name + originSuffix);
+    const QDir kept(folder(name));
+    if (read(origin).bytes != target.toUtf8()) // by which it is found when the rider is deleted
+        if (const auto failure = write(origin, target.toUtf8()))
+            return failure;
+    const Added added = add(kept, QStringLiteral(".json"), bytes);
+    if (added.path.isEmpty())
+        return added.failure;
+    for (const QString& copy : copies) // of the same, as when several programs keep it at once
+        if (QFileInfo(copy).size() == bytes.size() && read(copy).bytes == bytes)
+            QFile::remove(copy);
+    return std::nullopt;
+}
+
+/// Nothing where another program was quicker and it is to be tried again.
+std::optional<Saved> trySaving(const QString& target, const QByteArray& bytes, const Over& over)
+{
+    const whole_file::Found found = whole_file::find(target);
+    if (found.any && !found.ordinary)
+        return Saved{State::Failed, whole_file::notOrdinary()};
+    if (found.any && !over.anything)
+        return Saved{State::Taken};
+    Saved saved{State::Done};
+    saved.severalNames = found.severalNames;
+    const auto failureToKeep = [&](const Read& old) {
+        saved.foreign = saved.foreign
+                        || (!old.bytes.isEmpty() && old.bytes != over.known && old.bytes != bytes);
+        const QString why = whyUnread(old);
+        if (!why.isEmpty())
+            return std::optional(why);
+        return over.keepsKnown || old.bytes != over.known ? keep(target, old.bytes) : std::nullopt;
+    };
+    Read before;
+    if (found.any) {
+        before = read(target);
+        if (const auto why = failureToKeep(before))
+            return Saved{State::NotKept, *why};
+    }
+    Part part(target, bytes, over.access);
+    if (part.failure())
+        return Saved{State::Failed, *part.failure()};
+    saved.tooOpen = part.tooOpen();
+    if (found.any && read(target).bytes != before.bytes)
+        return std::nullopt;
+    switch (found.any ? part.exchange() : part.putWhereNothingIs()) {
+    case Placed::Taken:
+    case Placed::Gone: return std::nullopt;
+    case Placed::Failed: return Saved{State::Failed, *part.failure()};
+    case Placed::Done: break;
+    }
+    saved.why = part.failure().value_or(QString());
+    if (!part.gaveBack())
+        return saved;
+    const Read displaced = read(part.path());
+    if (displaced.bytes == before.bytes && displaced.failure.isEmpty())
+        return saved;
+    const auto why = failureToKeep(displaced); // written there in this very moment
+    if (!why)
+        return saved;
+    (void)part.exchange();
+    if (read(part.path()).bytes != bytes)
+        part.leave();
+    return Saved{State::NotKept, *why};
 }
 
 } // namespace
 
 QString folder(const QString& name)
 {
-    const QDir base(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
-    const QString path = name.isEmpty() ? base.path() : base.filePath(name);
-    QDir().mkpath(path);
+    QString path = dataFolder().path();
+    makeOwn(path);
+    for (const QString& part : name.split(QLatin1Char('/'), Qt::SkipEmptyParts)) {
+        path += QLatin1Char('/') + part;
+        makeOwn(path);
+    }
     return path;
+}
+
+bool isOpenToOthers()
+{
+    return QFileInfo(folder()).permissions() & others;
+}
+
+void tidy()
+{
+    const QString own = folder();
+    QStringList folders{own};
+    for (QDirIterator each(own, QDir::Dirs | QDir::NoDotAndDotDot, QDirIterator::Subdirectories);
+         each.hasNext();)
+        folders << each.next();
+    for (const QString& each : folders) {
+        permit(each, ownFolder);
+        for (const QString& left : whole_file::leftParts(each))
+            QFile::remove(left);
+        const QDir dir(each);
+        for (const QString& name : dir.entryList(QDir::Files | QDir::Hidden))
+            permit(dir.filePath(name), ownFile);
+    }
+    const QDir kept(folder(historyName));
+    for (const QString& name : kept.entryList(QDir::Dirs | QDir::NoDotAndDotDot))
+        if (kept.rmdir(name)) // nothing is kept of its file any more
+            QFile::remove(kept.filePath(name) + originSuffix);
+    removeOldest(QDir(folder(damagedName)));
+    const QFileInfo settings(QSettings().fileName()); // has the names of the last files
+    if (settings.dir().dirName() == QCoreApplication::organizationName()) {
+        makeOwn(settings.path());
+        if (settings.exists())
+            permit(settings.filePath(), ownFile);
+    }
 }
 
 std::optional<QString> write(const QString& path, const QByteArray& bytes)
 {
-    // Unbuffered, since QSaveFile (Qt 6.4) does not notice when the last of a buffer finds no room,
-    // and would put the cut-off file in the place of the whole one.
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered) || !writeAll(file, bytes)
-        || !file.commit())
-        return file.errorString();
-    syncFolder(path);
-    return std::nullopt;
+    Part part(whole_file::targetOf(path), bytes, ownAccess);
+    if (!part.failure())
+        (void)part.putOver();
+    return part.failure();
 }
 
-Read read(const QString& path)
+Saved save(const QString& path, const QByteArray& bytes, const Over& over)
 {
-    QFile file(path);
-    if (QFileInfo(path).isDir())
-        return {{}, QFile::tr("Is a directory"), false};
-    if (!file.open(QIODevice::ReadOnly))
-        return {{}, file.errorString(), false};
-    if (file.size() > qint64(mostBytes)) // not even read
-        return {{}, {}, true};
-    Read result{file.read(mostBytes + 1), {}, false};
-    if (file.error() != QFileDevice::NoError)
-        result.failure = file.errorString();
-    return result;
+    const QString target = whole_file::targetOf(path);
+    for (int i = 0; i < mostTries; ++i)
+        if (const auto saved = trySaving(target, bytes, over))
+            return *saved;
+    return {State::Failed, qt_error_string(EBUSY)};
+}
+
+std::optional<QString> keepHistory(const QString& path)
+{
+    if (!whole_file::find(path).any)
+        return std::nullopt;
+    const Read old = read(path);
+    const QString why = whyUnread(old);
+    return why.isEmpty() ? keep(whole_file::targetOf(path), old.bytes) : why;
 }
 
 QString historyOf(const QString& path)
 {
-    const QByteArray hash = QCryptographicHash::hash(QFileInfo(path).absoluteFilePath().toUtf8(),
-                                                     QCryptographicHash::Sha1)
-                                .toHex()
-                                .left(12);
-    return folder(QStringLiteral("history/%1").arg(QLatin1String(hash)));
+    return dataFolder().filePath(historyName + QLatin1Char('/') + hashOf(path));
 }
 
-bool keepHistory(const QString& path)
+QStringList copiesOf(const QString& path)
 {
-    if (!QFileInfo::exists(path))
-        return true;
-    const Read old = read(path);
-    if (!old.failure.isEmpty() || old.tooLarge)
-        return false;
-    QDir kept(historyOf(path));
-    const QStringList names = kept.entryList(QDir::Files, QDir::Name);
-    if (old.bytes.isEmpty()
-        || (!names.isEmpty() && read(kept.filePath(names.last())).bytes == old.bytes))
-        return true;
-    if (write(kept.filePath(stamp() + QStringLiteral(".json")), old.bytes))
-        return false;
-    for (qsizetype i = 0; i + mostKept <= names.size(); ++i)
-        kept.remove(names[i]);
-    return true;
+    return pathsIn(historyOf(path));
+}
+
+std::vector<History> histories()
+{
+    std::vector<History> all;
+    const QDir kept(folder(historyName));
+    for (const QString& name : kept.entryList(QDir::Dirs | QDir::NoDotAndDotDot)) {
+        const QString path = kept.filePath(name);
+        const QStringList copies = pathsIn(path);
+        if (!copies.isEmpty())
+            all.push_back({QString::fromUtf8(read(path + originSuffix).bytes), path, copies});
+    }
+    return all;
+}
+
+QString setAside(const QString& path, const QByteArray& bytes)
+{
+    const QStringList before = setAsideOf(path);
+    for (const QString& copy : before)
+        if (read(copy).bytes == bytes)
+            return copy;
+    const QString name = QFileInfo(path).fileName().right(longestName);
+    return add(folder(damagedName), QStringLiteral("-%1-%2").arg(hashOf(path), name), bytes).path;
 }
 
 QString setAside(const QString& path)
 {
     const Read damaged = read(path);
-    if (!damaged.failure.isEmpty() || damaged.tooLarge)
-        return {};
-    const QDir kept(folder(QStringLiteral("damaged")));
-    for (const QString& name : kept.entryList(QDir::Files, QDir::Name | QDir::Reversed))
-        if (name.endsWith(QFileInfo(path).fileName())
-            && read(kept.filePath(name)).bytes == damaged.bytes)
-            return kept.filePath(name);
-    const QString copy = kept.filePath(stamp() + QLatin1Char('-') + QFileInfo(path).fileName());
-    return write(copy, damaged.bytes) ? QString() : copy;
+    return whyUnread(damaged).isEmpty() ? setAside(path, damaged.bytes) : QString();
+}
+
+QStringList setAside()
+{
+    return pathsIn(dataFolder().filePath(damagedName));
+}
+
+QStringList setAsideOf(const QString& path)
+{
+    return setAside().filter(QStringLiteral("-%1-").arg(hashOf(path)));
+}
+
+void clearLeftParts(const QString& path)
+{
+    const QFileInfo target(whole_file::targetOf(path));
+    for (const QString& left : whole_file::leftParts(target.path(), target.fileName())) {
+        const QByteArray bytes = read(left).bytes;
+        QStringList known = copiesOf(path) << target.filePath();
+        known.removeIf([&](const QString& copy) { return read(copy).bytes != bytes; });
+        if (bytes.isEmpty() || !known.isEmpty() || !setAside(path, bytes).isEmpty())
+            QFile::remove(left);
+    }
 }
 
 } // namespace tripoise::store

@@ -3,11 +3,15 @@
 // Fittings as files: whatever happens to the file or the disk, nothing typed is lost.
 #include "app/desk.h"
 
+#include <QDateTime>
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QTest>
 
 #include <memory>
+
+#include <sys/stat.h>
+#include <unistd.h>
 
 using namespace tripoise;
 using namespace tripoise::test;
@@ -42,7 +46,7 @@ private slots:
         Desk desk;
         desk.name(QStringLiteral("Müller-O'Neil \"Łódź\" 自転車\n\tx"));
         QVERIFY(desk.documents.dirty());
-        QVERIFY(desk.documents.saveAs(url(path)));
+        QCOMPARE(desk.documents.saveAs(url(path)), Documents::Saved);
         QVERIFY(!desk.documents.dirty());
         QCOMPARE(desk.documents.filePath(), path);
         QCOMPARE(desk.documents.folderUrl(), url(m_own->folder()));
@@ -150,7 +154,8 @@ private slots:
         QVERIFY(desk.documents.notice().contains(name));
         QCOMPARE(desk.documents.noticeLevel(), QStringLiteral("wrong"));
         QVERIFY(!desk.documents.open(QUrl(QStringLiteral("https://example.org/a.json"))));
-        QVERIFY(!desk.documents.saveAs(QUrl(QStringLiteral("https://example.org/a.json"))));
+        QCOMPARE(desk.documents.saveAs(QUrl(QStringLiteral("https://example.org/a.json"))),
+                 Documents::Failed);
         QVERIFY(desk.documents.dirty());
 
         Desk started(m_own->path(QStringLiteral("gone.json"))); // named at the start
@@ -173,10 +178,10 @@ private slots:
 
         desk.name(QStringLiteral("changed"));
         QVERIFY(!desk.documents.save());
-        QVERIFY(!desk.documents.saveAs(url(path)));
+        QCOMPARE(desk.documents.saveAs(url(path)), Documents::Failed);
         QCOMPARE(bytesOf(path), newer);
         const QString copy = m_own->path(QStringLiteral("copy.json"));
-        QVERIFY(desk.documents.saveAs(url(copy)));
+        QCOMPARE(desk.documents.saveAs(url(copy)), Documents::Saved);
         QVERIFY(!desk.documents.readOnly() && !desk.documents.dirty());
         QCOMPARE(bytesOf(path), newer);
     }
@@ -275,6 +280,77 @@ private slots:
         QCOMPARE(bytesOf(kept.filePath(kept.entryList(QDir::Files).constFirst())),
                  QByteArray("theirs"));
         QVERIFY(!desk.documents.dirty());
+    }
+
+    /// Its time is what it was, so that only its content tells.
+    void shouldNoticeAChangeThatKeepsTheFilesTime()
+    {
+        const QString path = m_own->file(QStringLiteral("a.json"), demoText());
+        Desk desk(path);
+        desk.name(QStringLiteral("mine"));
+        const QByteArray theirs = demoText().replace("Between two sizes", "their two sizes !");
+        {
+            QFile file(path);
+            const QDateTime time = QFileInfo(path).lastModified();
+            QVERIFY(file.open(QIODevice::ReadWrite));
+            QVERIFY(file.write(theirs) == theirs.size() && file.flush());
+            QVERIFY(file.setFileTime(time, QFileDevice::FileModificationTime));
+        }
+        {
+            const FullDisk full(0); // what they wrote cannot be kept: it stays
+            QVERIFY(!desk.documents.save());
+        }
+        QCOMPARE(bytesOf(path), theirs);
+        QCOMPARE(desk.documents.noticeLevel(), QStringLiteral("wrong"));
+        QVERIFY(desk.documents.save());
+        QVERIFY(desk.documents.notice().contains(store::historyOf(path)));
+        QCOMPARE(bytesOf(store::copiesOf(path).constLast()), theirs);
+        QVERIFY(bytesOf(path).contains("mine"));
+    }
+
+    void shouldAskBeforeAnotherFileIsReplaced()
+    {
+        const QByteArray theirs = demoText().replace("Between two sizes", "first customer");
+        const QString path = m_own->file(QStringLiteral("new-fitting.json"), theirs);
+        Desk desk;
+        desk.name(QStringLiteral("second customer"));
+        QCOMPARE(desk.documents.saveAs(url(path)), Documents::Taken);
+        QCOMPARE(bytesOf(path), theirs);
+        QVERIFY(desk.documents.dirty());
+        QVERIFY(desk.documents.filePath().isEmpty() && desk.documents.recents().isEmpty());
+        QCOMPARE(desk.documents.saveAs(url(path), true), Documents::Saved);
+        QVERIFY(bytesOf(path).contains("second customer"));
+        QCOMPARE(bytesOf(store::copiesOf(path).constLast()), theirs);
+        QVERIFY(desk.documents.notice().contains(store::historyOf(path)));
+        // The file is its own now, whatever way leads to it.
+        desk.name(QStringLiteral("still the second"));
+        QCOMPARE(desk.documents.saveAs(url(path)), Documents::Saved);
+        const QString link = m_own->path(QStringLiteral("link.json"));
+        QVERIFY(QFile::link(path, link));
+        desk.name(QStringLiteral("the second yet"));
+        QCOMPARE(desk.documents.saveAs(url(link)), Documents::Saved);
+        QVERIFY(bytesOf(path).contains("the second yet"));
+    }
+
+    void shouldSayWhatItRefusesAndWhatHasSeveralNames()
+    {
+        const QString pipe = m_own->path(QStringLiteral("pipe.json"));
+        QCOMPARE(mkfifo(QFile::encodeName(pipe).constData(), 0600), 0);
+        const QString path = m_own->file(QStringLiteral("a.json"), demoText());
+        QCOMPARE(::link(QFile::encodeName(path).constData(),
+                        QFile::encodeName(m_own->path(QStringLiteral("b.json"))).constData()),
+                 0);
+        Desk desk(path);
+        QVERIFY(!desk.documents.drop(url(pipe)));
+        QVERIFY(desk.documents.notice().contains(QStringLiteral("pipe.json")));
+        QCOMPARE(desk.documents.saveAs(url(pipe), true), Documents::Failed);
+        QCOMPARE(desk.documents.noticeLevel(), QStringLiteral("wrong"));
+        QVERIFY(QFileInfo::exists(pipe) && !QFileInfo(pipe).isFile());
+        desk.name(QStringLiteral("one of two"));
+        QVERIFY(desk.documents.save());
+        QVERIFY2(desk.documents.notice().contains(QStringLiteral("several names")),
+                 qPrintable(desk.documents.notice()));
+        QCOMPARE(bytesOf(m_own->path(QStringLiteral("b.json"))), demoText());
     }
 
     void shouldNotBeAlarmedByItsOwnSaving()

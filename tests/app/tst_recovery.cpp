@@ -56,7 +56,8 @@ private slots:
         desk.name(QStringLiteral("typed on")); // said once is enough
         QTest::qWait(draftWithinMs);
         QVERIFY(desk.documents.notice().isEmpty());
-        QVERIFY(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))));
+        QCOMPARE(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))),
+                 Documents::Saved);
     }
 
     void shouldKeepADraftWithinASecondAndDropItWhenSaved()
@@ -73,7 +74,8 @@ private slots:
         QTRY_VERIFY(drafts().isEmpty());
         desk.session.redo();
         QTRY_VERIFY(draftHolds("typed"));
-        QVERIFY(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))));
+        QCOMPARE(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))),
+                 Documents::Saved);
         QVERIFY(drafts().isEmpty());
         desk.name(QStringLiteral("thrown away"));
         QTRY_VERIFY(draftHolds("thrown away"));
@@ -100,7 +102,8 @@ private slots:
         QCOMPARE(desk.documents.noticeLevel(), QStringLiteral("note"));
         QVERIFY(!desk.documents.notice().isEmpty());
         QCOMPARE(drafts().size(), 1); // still safe
-        QVERIFY(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))));
+        QCOMPARE(desk.documents.saveAs(url(m_own->path(QStringLiteral("a.json")))),
+                 Documents::Saved);
         QVERIFY(drafts().isEmpty());
     }
 
@@ -150,7 +153,8 @@ private slots:
         Desk desk;
         QCOMPARE(desk.name(), QStringLiteral("whole"));
         QCOMPARE(desk.documents.noticeLevel(), QStringLiteral("wrong"));
-        const QString copy = store::folder(QStringLiteral("damaged")) + QStringLiteral("/abc.json");
+        const QString copy = store::setAside().value(0);
+        QVERIFY2(copy.endsWith(QStringLiteral("abc.json")), qPrintable(copy));
         QVERIFY2(desk.documents.notice().contains(copy), qPrintable(desk.documents.notice()));
         QCOMPARE(bytesOf(copy), QByteArray("{\"format\": \"trip"));
     }
@@ -167,6 +171,26 @@ private slots:
         QTRY_VERIFY(draftHolds("second"));
         second.documents.end();
         QVERIFY(draftHolds("first"));
+    }
+
+    void shouldClearWhatKilledProgramsLeft()
+    {
+        const QString drafts =
+            QDir(m_own->folder()).relativeFilePath(store::folder(QStringLiteral("drafts")));
+        const QByteArray gone = "99999999\ntst_recovery\n" + QSysInfo::machineHostName().toUtf8();
+        for (const char* name : {"/a.lock", "/b.lock", "/b.origin", "/c.origin"})
+            (void)m_own->file(drafts + QLatin1String(name), gone + '\n');
+        (void)m_own->file(drafts + QStringLiteral("/.tripoise-0123456789ab-01234567"), "half a d");
+        (void)m_own->file(drafts + QStringLiteral("/d.json"), demoText());
+        const Desk first;
+        QCOMPARE(first.name(), QStringLiteral("Between two sizes")); // a draft is no litter
+        const auto left = [] {
+            QStringList names =
+                QDir(store::folder(QStringLiteral("drafts"))).entryList(QDir::Files | QDir::Hidden);
+            names.removeAll(QStringLiteral("d.json"));
+            return names;
+        };
+        QTRY_COMPARE(left(), QStringList{QStringLiteral("d.lock")}); // the one that it works on
     }
 
     void shouldLoseNoMoreThanASecondWhenKilled_data()

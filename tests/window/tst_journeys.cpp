@@ -7,10 +7,13 @@
 #include "window/window_fixture.h"
 #include "wording/advice_text.h"
 
+#include <QDir>
 #include <QQmlContext>
 #include <QQmlEngine>
 #include <QtQml/QQmlExtensionPlugin>
 #include <QtQuickTest>
+
+#include <sys/stat.h>
 
 Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
@@ -21,6 +24,8 @@ class Truth : public QObject {
     Q_OBJECT
 
 public:
+    inline static QString ownFolder;
+
     Q_INVOKABLE QVariantMap decide(QObject* object) const
     {
         const auto* session = qobject_cast<Session*>(object);
@@ -72,18 +77,40 @@ public:
         return {{QStringLiteral("reach"), trial.gripReachMm},
                 {QStringLiteral("height"), trial.gripHeightMm}};
     }
+    /// Paths in the tests' own folder: of a pipe, and of folders.
+    Q_INVOKABLE QString pipe() const
+    {
+        const QString path = ownFolder + QStringLiteral("pipe.json");
+        (void)mkfifo(QFile::encodeName(path).constData(), 0600);
+        return path;
+    }
+    Q_INVOKABLE bool makeFolder(const QString& path) const { return QDir(ownFolder).mkpath(path); }
+    /// Another fitting altogether, with the same content; and whether nothing was changed in it.
+    Q_INVOKABLE void startAnew(QObject* object)
+    {
+        auto* session = qobject_cast<Session*>(object);
+        m_started = session->fitting();
+        session->start(m_started);
+    }
+    Q_INVOKABLE bool untouched(QObject* object) const
+    {
+        const auto* session = qobject_cast<Session*>(object);
+        return session->fitting() == m_started && !session->canUndo();
+    }
     Q_INVOKABLE int frames(QObject* object) const
     {
         const auto* session = qobject_cast<Session*>(object);
         return session ? int(session->fitting().frames.size()) : -1;
     }
+
+private:
+    Fitting m_started;
 };
 
 class Stage : public QObject {
     Q_OBJECT
 
 public slots:
-    void applicationAvailable() { QQuickStyle::setStyle(QStringLiteral("Fusion")); }
     void qmlEngineAvailable(QQmlEngine* engine)
     {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
@@ -92,11 +119,8 @@ public slots:
             QStringLiteral("demoFolder"),
             QUrl::fromLocalFile(QStringLiteral(TRIPOISE_ASSETS "/demo/")).toString());
         engine->rootContext()->setContextProperty(QStringLiteral("ownFolder"),
-                                                  QUrl::fromLocalFile(ownFolder).toString());
+                                                  QUrl::fromLocalFile(Truth::ownFolder).toString());
     }
-
-public:
-    inline static QString ownFolder;
 
 private:
     Truth m_truth;
@@ -105,7 +129,8 @@ private:
 int main(int argc, char** argv)
 {
     const OwnFolders folders;
-    Stage::ownFolder = folders.path(QString());
+    Truth::ownFolder = folders.path(QStringLiteral("mine/"));
+    (void)QDir().mkpath(Truth::ownFolder);
     QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
     QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
     Stage stage;

@@ -193,7 +193,7 @@ TestCase {
         measure("foot_mm", "231")
         compare(win.documents.dirty, true)
         const before = holdsTheTruth().sentence
-        verify(win.documents.saveAs(ownFolder + "kept.json"))
+        compare(win.documents.saveAs(ownFolder + "kept.json"), Documents.Saved)
         compare(win.documents.dirty, false)
         verify(win.documents.open(demoFolder + "between-two-sizes.json"))
         verify(win.documents.open(ownFolder + "kept.json"))
@@ -201,34 +201,219 @@ TestCase {
         compare(holdsTheTruth().sentence, before)
     }
 
+    // The sheet in which a file is chosen, once it stands.
+    function picker() {
+        const loader = find("picker")
+        tryVerify(() => loader.item !== null && loader.item.opened)
+        return loader.item
+    }
+    function entry(sheet, name) { // delegates are nobody's children
+        const list = find("folderList", sheet.contentItem)
+        const named = () => Array.from(list.contentItem.children).find(item => item.objectName === "entry_" + name)
+        tryVerify(() => named() !== undefined)
+        return named()
+    }
+    function press(sheet, what) {
+        const button = typeof what === "string" ? find(what, sheet.contentItem) : what
+        mouseClick(button, button.width / 2, button.height / 2)
+        waitForRendering(win.contentItem)
+    }
+    function ownPath(name) {
+        return decodeURIComponent(String(ownFolder).replace("file://", "")) + name
+    }
+    function saveUnder(sheet, path) {
+        const line = find("fileName", sheet.contentItem)
+        typeInto(line, path)
+        compare(find("fileTake", sheet.contentItem).text, "Save")
+        keyClick(Qt.Key_Return)
+    }
+
     function test_a_save_called_off_leaves_nothing_waiting() {
         measure("stature_mm", "1790")
         compare(win.documents.dirty, true)
         keyClick(Qt.Key_N, Qt.ControlModifier)
         click(find("unsavedSave"))
-        const picker = find("picker")
-        tryVerify(() => picker.item !== null)
-        picker.item.reject()
+        press(picker(), "fileBack")
         compare(truth.readings(win.session, "stature_mm"), [1790])
         // Saved later by itself, the new fitting that was called off does not come after all.
         keyClick(Qt.Key_S, Qt.ControlModifier)
-        picker.item.picked(ownFolder + "later.json")
+        const sheet = picker()
+        saveUnder(sheet, ownPath("later"))
+        tryCompare(sheet, "opened", false)
         compare(win.documents.dirty, false)
+        verify(win.documents.filePath.endsWith("later.json"))
         compare(truth.readings(win.session, "stature_mm"), [1790])
-        picker.item.reject()
+    }
+
+    function test_a_save_that_fails_leaves_nothing_waiting() {
+        measure("stature_mm", "1790")
+        keyClick(Qt.Key_N, Qt.ControlModifier)
+        click(find("unsavedSave"))
+        const sheet = picker()
+        saveUnder(sheet, truth.pipe())
+        verify(sheet.opened, "another place can be chosen")
+        verify(find("fileTold", sheet.contentItem).text.indexOf("pipe.json") >= 0)
+        compare(win.documents.dirty, true)
+        saveUnder(sheet, ownPath("elsewhere"))
+        tryCompare(sheet, "opened", false)
+        compare(win.documents.dirty, false)
+        compare(truth.readings(win.session, "stature_mm"), [1790]) // the new fitting does not come
     }
 
     function test_a_fitting_gives_way_once_it_is_saved() {
         measure("stature_mm", "1790")
         keyClick(Qt.Key_N, Qt.ControlModifier)
         click(find("unsavedSave"))
-        const picker = find("picker")
-        tryVerify(() => picker.item !== null)
-        picker.item.picked(ownFolder + "first.json")
-        compare(truth.readings(win.session, "stature_mm"), [])
-        picker.item.reject()
+        saveUnder(picker(), ownPath("first.json"))
+        tryVerify(() => truth.readings(win.session, "stature_mm").length === 0)
         verify(win.documents.open(ownFolder + "first.json"))
         compare(truth.readings(win.session, "stature_mm"), [1790])
+    }
+
+    function test_a_second_customer_does_not_replace_the_first() {
+        measure("stature_mm", "1790")
+        compare(win.documents.saveAs(ownFolder + "customer.json"), Documents.Saved)
+        win.documents.newFitting()
+        measure("stature_mm", "1655")
+        keyClick(Qt.Key_S, Qt.ControlModifier)
+        const sheet = picker()
+        const take = find("fileTake", sheet.contentItem)
+        saveUnder(sheet, ownPath("customer"))
+        verify(sheet.opened)
+        compare(take.text, "Replace")
+        compare(win.documents.dirty, true)
+        keyClick(Qt.Key_Return) // on what is safe
+        compare(take.text, "Save")
+        verify(sheet.opened)
+        keyClick(Qt.Key_Return)
+        compare(take.text, "Replace")
+        // Typed on, it is another name and asked anew.
+        typeInto(find("fileName", sheet.contentItem), ownPath("customer2"))
+        compare(take.text, "Save")
+        typeInto(find("fileName", sheet.contentItem), ownPath("customer.json"))
+        keyClick(Qt.Key_Return)
+        compare(take.text, "Replace")
+        press(sheet, "fileTake")
+        tryCompare(sheet, "opened", false)
+        compare(win.documents.dirty, false)
+        verify(win.documents.notice.indexOf("history") >= 0) // where the first one is kept
+        verify(win.documents.open(ownFolder + "customer.json"))
+        compare(truth.readings(win.session, "stature_mm"), [1655])
+    }
+
+    function test_a_typed_name_stays_when_the_folder_changes() {
+        truth.makeFolder("sub/below")
+        win.documents.newFitting()
+        compare(win.documents.saveAs(ownFolder + "here.json"), Documents.Saved)
+        measure("stature_mm", "1790")
+        keyClick(Qt.Key_S, Qt.ControlModifier | Qt.ShiftModifier)
+        const sheet = picker()
+        const line = find("fileName", sheet.contentItem)
+        const told = find("fileTold", sheet.contentItem)
+        typeInto(line, "mine")
+        press(sheet, entry(sheet, "sub"))
+        compare(line.text, "mine")
+        compare(told.text, ownPath("sub/mine.json"))
+        press(sheet, "folderUp")
+        compare(line.text, "mine")
+        compare(told.text, ownPath("mine.json"))
+        // So does a path, from the folder or from the root.
+        typeInto(line, "sub/below/mine")
+        press(sheet, "folderUp")
+        compare(line.text, "sub/below/mine")
+        verify(!find("fileTake", sheet.contentItem).enabled) // not from there
+        typeInto(line, ownPath("sub/below/mine"))
+        press(sheet, "folderUp")
+        compare(told.text, ownPath("sub/below/mine.json"))
+        press(sheet, "fileTake")
+        tryCompare(sheet, "opened", false)
+        verify(win.documents.filePath.endsWith("sub/below/mine.json"))
+    }
+
+    function test_a_file_is_opened_by_the_keys() {
+        win.documents.newFitting()
+        compare(win.documents.saveAs(ownFolder + "opened.json"), Documents.Saved)
+        win.documents.newFitting()
+        keyClick(Qt.Key_O, Qt.ControlModifier)
+        const sheet = picker()
+        typeInto(find("fileName", sheet.contentItem), ownPath("opened"))
+        keyClick(Qt.Key_Return)
+        tryCompare(sheet, "opened", false)
+        verify(win.documents.filePath.endsWith("opened.json"))
+        win.documents.newFitting()
+        keyClick(Qt.Key_O, Qt.ControlModifier)
+        press(sheet, entry(sheet, "opened.json"))
+        press(sheet, "fileTake")
+        verify(win.documents.filePath.endsWith("opened.json"))
+    }
+
+    function test_a_rider_is_deleted_when_that_is_meant() {
+        measure("stature_mm", "1790")
+        compare(win.documents.saveAs(ownFolder + "gone.json"), Documents.Saved)
+        measure("stature_mm", "1795")
+        compare(win.documents.save(), true)
+        const sheet = find("deleteSheet")
+        const ask = () => {
+            click(find("fittingMenu"))
+            const item = find("deleteRider")
+            tryVerify(() => item.visible)
+            mouseClick(item, item.width / 2, item.height / 2)
+            tryCompare(sheet, "opened", true)
+        }
+        ask()
+        verify(sheet.lines.join(" ").indexOf("gone.json") >= 0)
+        verify(sheet.lines.join(" ").indexOf("1 earlier version") >= 0)
+        keyClick(Qt.Key_Return) // on what is safe
+        tryCompare(sheet, "opened", false)
+        verify(win.documents.filePath.endsWith("gone.json"))
+        ask()
+        press(sheet, "deleteForGood")
+        tryCompare(sheet, "opened", false)
+        compare(win.documents.filePath, "")
+        compare(truth.readings(win.session, "stature_mm"), [])
+        verify(find("noticeText").text.indexOf("1 earlier version") >= 0)
+        verify(!win.documents.open(ownFolder + "gone.json"))
+    }
+
+    // Every field of the brief with something half typed in it, which must not get into the next one.
+    function test_another_fitting_gets_nothing_of_what_was_being_typed() {
+        const brief = find("brief")
+        const unfold = item => {
+            if (item.visible && item.open === false)
+                item.open = true
+            for (const child of Array.from(item.children))
+                unfold(child)
+        }
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        for (let i = 0; i < 3; ++i) {
+            unfold(brief)
+            waitForRendering(win.contentItem)
+        }
+        const entries = []
+        const look = item => {
+            if (!item.visible)
+                return
+            if (item.objectName === "input" || item.objectName === "riderLabel" || item.objectName === "notes")
+                entries.push(item)
+            for (const child of Array.from(item.children))
+                look(child)
+        }
+        look(brief)
+        verify(entries.length > 50, "every field of the brief: " + entries.length)
+        const drawing = find("drawing")
+        for (const entry of entries) {
+            for (const [letter, leaves] of [["7", false], ["x", true]]) {
+                entry.forceActiveFocus(Qt.TabFocusReason)
+                keyClick(Qt.Key_End)
+                keyClick(Qt.Key_Backspace)
+                keyClick(letter)
+                truth.startAnew(win.session) // another fitting, with the same numbers
+                if (!leaves)
+                    keyClick(Qt.Key_Escape)
+                drawing.forceActiveFocus(Qt.TabFocusReason)
+                verify(truth.untouched(win.session), entry.name + " “" + letter + "”")
+            }
+        }
     }
 
     function test_another_fitting_forgets_what_was_being_typed() {

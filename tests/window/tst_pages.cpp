@@ -89,8 +89,11 @@ private slots:
             QVERIFY(preferences->setProperty("textScale", textScale));
             QVERIFY(open.settle());
             take(open, "window");
-            for (const char* sheet : {"keys", "rider"})
-                page(open, sheet);
+            for (const char* sheet : {"keys", "rider", "save", "open", "delete"}) {
+                show(open, sheet);
+                take(open, sheet);
+                putAway(open);
+            }
             fromAbove(open, true);
             take(open, "above");
             fromAbove(open, false);
@@ -146,6 +149,18 @@ private slots:
         for (const char* language : {"de", "en"}) {
             const Foreign foreign(german, qstrcmp(language, "de") == 0);
             QVERIFY(preferences->setProperty("language", QLatin1String(language)));
+            const auto check = [&](const QStringList& texts) {
+                const QStringList found = foreign.among(withoutNames(texts, open.session()));
+                QVERIFY2(found.isEmpty(), qPrintable(found.join(QLatin1Char('\n'))));
+                const QStringList cut = cutOff(open.window());
+                QVERIFY2(cut.isEmpty(), qPrintable(cut.join(QLatin1Char('\n'))));
+            };
+            unfold(open.window()); // a folded section's line may be cut
+            for (const char* sheet : {"save", "open", "delete"}) {
+                show(open, sheet);
+                check(everythingWritten(open.window()));
+                putAway(open);
+            }
             int board = 0;
             // F3 twice: the board from the side, and from above.
             for (const Qt::Key key :
@@ -160,10 +175,7 @@ private slots:
                     QVERIFY(texts.contains(QLatin1String(language) == QLatin1String("de")
                                                ? QStringLiteral("Strg+Umschalt+S")
                                                : QStringLiteral("Ctrl+Shift+S")));
-                const QStringList found = foreign.among(withoutNames(texts, open.session()));
-                QVERIFY2(found.isEmpty(), qPrintable(found.join(QLatin1Char('\n'))));
-                const QStringList cut = cutOff(open.window());
-                QVERIFY2(cut.isEmpty(), qPrintable(cut.join(QLatin1Char('\n'))));
+                check(texts);
                 if (key == Qt::Key_F1 || key == Qt::Key_F5)
                     QTest::keyClick(open.window(), Qt::Key_Escape);
                 QTest::qWait(20);
@@ -237,13 +249,21 @@ private:
         return texts;
     }
 
-    /// A page that its key opens, and puts away again.
-    static void page(const OpenWindow& open, const char* name)
+    static void show(const OpenWindow& open, const QString& page)
     {
-        const Qt::Key key = qstrcmp(name, "keys") == 0 ? Qt::Key_F1 : Qt::Key_F5;
-        QTest::keyClick(open.window(), key);
+        if (page == QLatin1String("delete"))
+            QMetaObject::invokeMethod(open.window()->findChild<QObject*>("deleteSheet"), "ask");
+        else if (page == QLatin1String("keys") || page == QLatin1String("rider"))
+            QTest::keyClick(open.window(), page == QLatin1String("keys") ? Qt::Key_F1 : Qt::Key_F5);
+        else
+            QTest::keyClick(
+                open.window(), page == QLatin1String("save") ? Qt::Key_S : Qt::Key_O,
+                Qt::ControlModifier
+                    | (page == QLatin1String("save") ? Qt::ShiftModifier : Qt::NoModifier));
         QTest::qWait(50);
-        take(open, name);
+    }
+    static void putAway(const OpenWindow& open)
+    {
         QTest::keyClick(open.window(), Qt::Key_Escape);
         QTest::qWait(20);
     }

@@ -8,7 +8,6 @@
 #include <QGuiApplication>
 #include <QQmlApplicationEngine>
 #include <QQuickItem>
-#include <QQuickStyle>
 #include <QQuickWindow>
 #include <QTemporaryDir>
 #include <QTest>
@@ -58,7 +57,6 @@ class OpenWindow {
 public:
     explicit OpenWindow(const QString& file = {})
     {
-        QQuickStyle::setStyle(QStringLiteral("Fusion"));
         engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
         engine.setInitialProperties({{QStringLiteral("startFile"), file}});
         engine.load(QUrl(QStringLiteral("qrc:/qt/qml/Tripoise/Main.qml")));
