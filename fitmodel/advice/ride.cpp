@@ -55,9 +55,9 @@ void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const Pre
     if (riding.luggage.rearKg > 0.0)
         ride.heelToBag = heelToBag(rider, tables.body, size.skeleton, handling.rearBag,
                                    handling.clearance, handling.toe.ballAheadOfSpindleMm);
-    const auto knee = [&](Angle steer) {
-        return kneeToBar(rider, tables.body, size.skeleton, setup.clamp,
-                         tables.parts.straightCentreMm, steer, handling.clearance);
+    const auto knee = [&, &body = tables.body, &parts = tables.parts](Angle steer) {
+        return kneeToBar(rider, body, size.skeleton, setup.clamp, parts.straightCentreMm, steer,
+                         handling.clearance);
     };
     ride.kneeToBar = knee(Angle());
     ride.kneeToTurnedBar = knee(Angle::degrees(handling.clearance.turnedBarDeg));
@@ -141,8 +141,8 @@ std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t in
     for (std::size_t i = 0; i < prepared.sizes.size(); ++i)
         if (prepared.sizes[i].frame.model == frame.model)
             run.push_back(i);
-    std::stable_sort(run.begin(), run.end(), [&](std::size_t a, std::size_t b) {
-        return prepared.sizes[a].bulkMm < prepared.sizes[b].bulkMm;
+    std::stable_sort(run.begin(), run.end(), [&all = prepared.sizes](std::size_t a, std::size_t b) {
+        return all[a].bulkMm < all[b].bulkMm;
     });
     std::vector<FrameSize> sizes;
     for (const std::size_t i : run)
