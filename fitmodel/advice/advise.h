@@ -17,13 +17,13 @@ namespace tripoise {
 
 /// One line of for and against.
 struct LedgerEntry {
-    Consideration consideration;
+    Consideration consideration = {};
     double value = 0.0; ///< in the consideration's own unit
     double points = 0.0;
 };
 
 struct UsePosture {
-    Use use;
+    Use use = {};
     UpperPosture posture; ///< at the bar's main place
     UpperWindows windows;
 };
@@ -49,7 +49,7 @@ struct AdvisedSetup {
 };
 
 struct UseSetup {
-    Use use;
+    Use use = {};
     AdvisedSetup advised;
 };
 
@@ -68,7 +68,7 @@ enum class VerdictKind { Clear, Slight, Either };
 
 /// One consideration in which two sizes differ; `gain` in points, positive for the named size.
 struct Reason {
-    Consideration consideration;
+    Consideration consideration = {};
     double named = 0.0; ///< value in its own unit
     double other = 0.0;
     double gain = 0.0;
@@ -76,7 +76,7 @@ struct Reason {
 
 /// A weight whose change would name another size.
 struct Tilt {
-    Consideration consideration;
+    Consideration consideration = {};
     double factor = 0.0;
     std::size_t towards = 0; ///< index into Advice::candidates
 };

@@ -39,8 +39,8 @@ struct LegTarget {
 
 /// One use at one place of the hands, with its part in the mix.
 struct Hold {
-    Use use;
-    GripPlace place;
+    Use use = {};
+    GripPlace place = {};
     double share = 0.0; ///< of all riding
     Point fromClamp = Point::Zero();
     UpperLimbs limbs;

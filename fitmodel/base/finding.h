@@ -62,7 +62,7 @@ enum class FindingCode {
 };
 
 struct Finding {
-    FindingCode code;
+    FindingCode code = {};
     Severity severity = Severity::Note;
     std::vector<double> numbers;
     std::string name;

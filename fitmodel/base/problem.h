@@ -48,7 +48,7 @@ enum class ProblemCode {
 };
 
 struct Problem {
-    ProblemCode code;
+    ProblemCode code = {};
     std::string path;  ///< JSON pointer, "/frames/1/geometry/stack_mm"
     std::string value; ///< as found, shortened when long
     std::optional<double> low;

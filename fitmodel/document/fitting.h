@@ -6,6 +6,7 @@
 #include "advice/riding.h"
 #include "cockpit/parts.h"
 #include "document/choices.h"
+#include "document/shared_list.h"
 #include "frame/geometry.h"
 #include "rider/measurements.h"
 
@@ -41,7 +42,7 @@ struct Fitting {
     Stock stock;
     std::optional<CurrentBike> current;
     Choices choices;
-    std::vector<KeptJson> kept; ///< unknown keys; `visits` and complaints, until they are used
+    SharedList<KeptJson> kept; ///< unknown keys; `visits` and complaints, until they are used
 
     bool operator==(const Fitting&) const = default;
 };

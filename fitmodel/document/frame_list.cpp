@@ -72,10 +72,12 @@ Fitting withoutFrame(Fitting fitting, std::size_t index)
     if (trialFrame(fitting) == index)
         fitting.choices.trial.reset();
     fitting.frames.erase(fitting.frames.begin() + static_cast<std::ptrdiff_t>(index));
-    std::erase_if(fitting.kept, [&](const KeptJson& piece) { return frameOf(piece) == index; });
-    for (KeptJson& piece : fitting.kept)
+    std::vector<KeptJson> kept = fitting.kept.all();
+    std::erase_if(kept, [&](const KeptJson& piece) { return frameOf(piece) == index; });
+    for (KeptJson& piece : kept)
         if (const auto frame = frameOf(piece); frame && *frame > index)
             moveDown(piece, *frame);
+    fitting.kept = std::move(kept);
     return fitting;
 }
 

@@ -41,7 +41,7 @@ Lack lackOf(const Problem& problem)
 Problems objections(const Fitting& fitting, const Tables& tables)
 {
     Fitting brief = fitting; // what is carried along has no part in a decision
-    brief.kept.clear();
+    brief.kept = {};
     brief.choices.trial.reset();
     brief.choices.unfinished.clear();
     auto read = readFitting(writeFitting(brief), tables);

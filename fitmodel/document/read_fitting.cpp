@@ -122,23 +122,25 @@ Fitting readSections(Fields& root, const Tables& tables)
 {
     Report& report = root.report();
     Fitting fitting;
+    Kept kept;
     if (auto rider = root.needObject("rider"))
-        fitting.rider = readRider(std::move(*rider), tables.tape, fitting.kept);
+        fitting.rider = readRider(std::move(*rider), tables.tape, kept);
     if (auto riding = root.needObject("riding"))
-        fitting.riding = readRiding(std::move(*riding), fitting.kept);
+        fitting.riding = readRiding(std::move(*riding), kept);
     const std::size_t before = report.size();
-    fitting.frames = readFrames(root, "frames", fitting.kept);
+    fitting.frames = readFrames(root, "frames", kept);
     if (auto stock = root.needObject("stock"))
         fitting.stock = readStock(std::move(*stock));
     if (report.size() == before && !fitting.frames.empty())
         checkParts(fitting, tables, report);
     if (auto current = root.object("current"))
-        fitting.current = readCurrent(std::move(*current), fitting.kept);
+        fitting.current = readCurrent(std::move(*current), kept);
     if (auto choices = root.object("choices"))
-        fitting.choices = readChoices(std::move(*choices), fitting.kept);
+        fitting.choices = readChoices(std::move(*choices), kept);
     if (report.demand() == Demand::Whole)
         checkTrial(fitting, report);
-    keepWhole(root, fitting.kept);
+    keepWhole(root, kept);
+    fitting.kept = std::move(kept);
     return fitting;
 }
 

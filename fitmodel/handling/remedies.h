@@ -29,7 +29,7 @@ struct ToeSituation {
 enum class RemedyKind { NextSize, NarrowerTyre, SmallerRim, ShorterCrank, FootBack, NoMudguard };
 
 struct ToeRemedy {
-    RemedyKind kind;
+    RemedyKind kind = {};
     /// What it is changed to: index among the sizes, tyre's width, bead seat, crank, ball ahead of
     /// the spindle; nothing for a mudguard taken off.
     double to = 0.0;

@@ -90,7 +90,7 @@ struct TapeTable {
 };
 
 struct Measurement {
-    Quantity quantity;
+    Quantity quantity = {};
     std::vector<double> readings; ///< at least one
     std::optional<double> sd;     ///< of the mean of the readings, when the fitter states it
 

@@ -77,9 +77,23 @@ ColumnLayout {
                 Keys.priority: Keys.BeforeItem // a tab that is typed would keep the keys here
                 Keys.onTabPressed: nextItemInFocusChain(true).forceActiveFocus(Qt.TabFocusReason)
                 Keys.onBacktabPressed: nextItemInFocusChain(false).forceActiveFocus(Qt.BacktabFocusReason)
-                onTextChanged: if (text !== pane.page.shownText) pane.page.setText(text)
+                Keys.onPressed: event => {
+                    if (event.matches(StandardKey.Paste) && !readOnly) // qmllint disable
+                        event.accepted = pane.page.pasteLong(selectionStart, selectionEnd, false)
+                }
+                onTextChanged: if (pane.page.wholeShown && text !== pane.page.shownText) pane.page.setText(text)
                 onCursorRectangleChanged: if (activeFocus) scroll.revealCursor(cursorRectangle)
                 Component.onCompleted: text = pane.page.shownText
+
+                MouseArea { // what is marked elsewhere
+                    anchors.fill: parent
+                    acceptedButtons: Qt.MiddleButton
+                    enabled: !area.readOnly
+                    onPressed: mouse => {
+                        const at = area.positionAt(mouse.x, mouse.y)
+                        mouse.accepted = pane.page.pasteLong(at, at, true)
+                    }
+                }
             }
             Connections {
                 target: pane.page

@@ -30,8 +30,8 @@ enum class Unit : std::uint8_t {
 };
 
 struct UnitFacts {
-    NumberKind kind;
-    double size; ///< in the kind's base unit: mm, kg, degree, share of one, one
+    NumberKind kind = {};
+    double size = 1.0; ///< in the kind's base unit: mm, kg, degree, share of one, one
 };
 
 [[nodiscard]] constexpr UnitFacts factsOf(Unit unit)

@@ -37,23 +37,19 @@ void TablePage::sessionSet()
     emit sessionChanged();
 }
 
-QString TablePage::shownText() const
-{
-    return QString::fromStdString(m_work.text).left(mostShown);
-}
-
-bool TablePage::wholeShown() const
-{
-    return qsizetype(m_work.text.size()) <= mostShown
-           || QString::fromStdString(m_work.text).size() <= mostShown;
-}
-
 void TablePage::setText(const QString& text)
 {
     std::string next = text.toStdString();
-    if (next == m_work.text)
-        return;
-    m_work.text = std::move(next);
+    if (next != m_work.text)
+        put(std::move(next));
+}
+
+void TablePage::put(std::string text)
+{
+    const QString whole = QString::fromStdString(text);
+    m_work.text = std::move(text);
+    m_shownText = whole.left(mostShown);
+    m_wholeShown = whole.size() <= mostShown;
     workOut();
     emit textChanged();
 }
@@ -64,9 +60,18 @@ void TablePage::take(std::string text)
     m_work = {};
     m_ownName.reset();
     m_unticked.clear();
-    m_work.text = std::move(text);
-    workOut();
-    emit textChanged();
+    put(std::move(text));
+}
+
+bool TablePage::pasteLong(int from, int to, bool selected)
+{
+    const QString pasted =
+        QGuiApplication::clipboard()->text(selected ? QClipboard::Selection : QClipboard::Clipboard);
+    const QString now = QString::fromStdString(m_work.text);
+    if (now.size() - (to - from) + pasted.size() <= mostShown)
+        return false;
+    setText(now.left(from) + pasted + now.mid(to));
+    return true;
 }
 
 void TablePage::paste()

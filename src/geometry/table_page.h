@@ -36,10 +36,13 @@ public:
     explicit TablePage(QObject* parent = nullptr);
 
     /// The text, or the beginning of one that is too long for a field.
-    [[nodiscard]] QString shownText() const;
-    [[nodiscard]] bool wholeShown() const;
+    [[nodiscard]] const QString& shownText() const { return m_shownText; }
+    [[nodiscard]] bool wholeShown() const { return m_wholeShown; }
     Q_INVOKABLE void setText(const QString& text);
     Q_INVOKABLE void paste();
+    /// Puts the clipboard (`selected`: what is marked in another window) into the text, from one
+    /// character to another, if the result is too long for the field. False if the field can have it.
+    Q_INVOKABLE bool pasteLong(int from, int to, bool selected);
     /// What is in the clipboard, where it is a table and there is nothing here yet.
     Q_INVOKABLE void offerClipboard();
     Q_INVOKABLE void openFile(const QUrl& file);
@@ -81,6 +84,7 @@ signals:
 private:
     void sessionSet() override;
     void take(std::string text);
+    void put(std::string text);
     void workOut();
     void show();
     void say(const QString& what);
@@ -89,6 +93,8 @@ private:
     [[nodiscard]] std::vector<FrameSize> frames(bool onlyTicked) const;
 
     TableWork m_work;
+    QString m_shownText;
+    bool m_wholeShown = true;
     TableAnswer m_answer;
     std::optional<QString> m_ownName;
     std::set<std::string> m_unticked;

@@ -74,7 +74,7 @@ std::optional<Fitting> madeOut(const QByteArray& bytes)
     if (!newer)
         return std::nullopt;
     Fitting understood = *newer;
-    understood.kept.clear();
+    understood.kept = {};
     return understood == Fitting() ? std::nullopt : std::move(newer);
 }
 

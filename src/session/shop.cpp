@@ -96,8 +96,9 @@ Fitting framesOf(const Fitting& fitting)
 {
     Fitting result;
     result.frames = fitting.frames;
-    std::copy_if(fitting.kept.begin(), fitting.kept.end(), std::back_inserter(result.kept),
-                 [](const KeptJson& piece) { return piece.path.starts_with("/frames/"); });
+    std::vector<KeptJson> kept = fitting.kept.all();
+    std::erase_if(kept, [](const KeptJson& piece) { return !piece.path.starts_with("/frames/"); });
+    result.kept = std::move(kept);
     return result;
 }
 

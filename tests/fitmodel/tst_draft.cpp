@@ -115,7 +115,7 @@ private slots:
         // Every subset of the gaps at once: 2^11.
         for (unsigned subset = 0; subset < (1U << gaps().size()); ++subset) {
             Fitting fitting = whole();
-            fitting.kept.clear();
+            fitting.kept = {};
             for (std::size_t i = gaps().size(); i-- > 0;)
                 if ((subset >> i & 1U) != 0 && (fitting.frames.size() > 1 || i < 3 || i > 4)
                     && (i != 10 || fitting.frames.size() > 1))
