@@ -65,8 +65,8 @@ void TablePage::take(std::string text)
 
 bool TablePage::pasteLong(int from, int to, bool selected)
 {
-    const QString pasted =
-        QGuiApplication::clipboard()->text(selected ? QClipboard::Selection : QClipboard::Clipboard);
+    const QString pasted = QGuiApplication::clipboard()->text(selected ? QClipboard::Selection
+                                                                       : QClipboard::Clipboard);
     const QString now = QString::fromStdString(m_work.text);
     if (now.size() - (to - from) + pasted.size() <= mostShown)
         return false;

@@ -41,7 +41,8 @@ public:
     Q_INVOKABLE void setText(const QString& text);
     Q_INVOKABLE void paste();
     /// Puts the clipboard (`selected`: what is marked in another window) into the text, from one
-    /// character to another, if the result is too long for the field. False if the field can have it.
+    /// character to another, if the result is too long for the field. False if the field can have
+    /// it.
     Q_INVOKABLE bool pasteLong(int from, int to, bool selected);
     /// What is in the clipboard, where it is a table and there is nothing here yet.
     Q_INVOKABLE void offerClipboard();

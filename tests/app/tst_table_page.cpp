@@ -262,6 +262,23 @@ private slots:
         QVERIFY(!notesOf(page).isEmpty());
     }
 
+    /// What is too long for the field goes past it; what is not is the field's own.
+    void shouldTakeALongTextPastTheField()
+    {
+        TablePage page;
+        page.setText(QStringLiteral("Size\tS\nold"));
+        QGuiApplication::clipboard()->setText(QStringLiteral("Stack\t560"));
+        QVERIFY(!page.pasteLong(7, 10, false));
+        QVERIFY(!page.pasteLong(7, 10, true)); // nothing is marked anywhere
+        QCOMPARE(page.shownText(), QStringLiteral("Size\tS\nold"));
+        QGuiApplication::clipboard()->setText(QStringLiteral("Row\t1\t2\n").repeated(500'000));
+        QVERIFY(page.pasteLong(7, 10, false));
+        QVERIFY(!page.wholeShown());
+        QCOMPARE(page.shownText().size(), 60'000);
+        QVERIFY(page.shownText().startsWith(QStringLiteral("Size\tS\nRow\t1")));
+        QVERIFY(notesOf(page).constFirst().contains(QStringLiteral("500001 lines")));
+    }
+
     void shouldKeepToTheRulesOfModels()
     {
         const OwnFolders folders;

@@ -162,6 +162,46 @@ private slots:
         QVERIFY(item(open, "tableAdd")->isEnabled());
     }
 
+    /// The field lays out the beginning alone, and says so; read is the whole.
+    void shouldCutALongTextBeforeItIsLaidOut_data()
+    {
+        QTest::addColumn<QString>("pasted");
+        QTest::addColumn<bool>("readable");
+        QTest::newRow("5 MB") << QStringLiteral("Row\t1\t2\n").repeated(550'000) << false;
+        QTest::newRow("one line of 5 MB") << QString(5'000'000, u'x') << false;
+        // The field makes other line ends of these; that is no edit of what it shows.
+        QTest::newRow("a table under 900 lines of prose")
+            << QStringLiteral("Every frame is measured, then built, painted, and in the end "
+                              "measured once more.\r\n")
+                       .repeated(900)
+                   + textOfTable("01-en-tabs-across").replace(u'\n', QLatin1String("\r\n"))
+            << true;
+    }
+    void shouldCutALongTextBeforeItIsLaidOut()
+    {
+        QFETCH(const QString, pasted);
+        QFETCH(const bool, readable);
+        QGuiApplication::clipboard()->clear();
+        const OpenWindow open;
+        QVERIFY(open.settle());
+        QTest::keyClick(open.window(), Qt::Key_T, Qt::ControlModifier);
+        QVERIFY(waitForSheet(open));
+        QQuickItem* area = item(open, "tableText");
+        QGuiApplication::clipboard()->setText(pasted);
+        const auto check = [&] {
+            const auto length = area->property("text").toString().size();
+            QVERIFY2(length > 50'000 && length <= 60'000, qPrintable(QString::number(length)));
+            QVERIFY(itemWith(open, QStringLiteral("Only the beginning is shown.")));
+            QCOMPARE(item(open, "tableAdd")->isEnabled(), readable);
+        };
+        QTest::keyClick(open.window(), Qt::Key_V, Qt::ControlModifier);
+        check();
+        click(item(open, "tableClear"));
+        QCOMPARE(area->property("text").toString(), QString());
+        click(item(open, "tablePaste"));
+        check();
+    }
+
     /// A table typed by hand: Return begins a line, Tab goes on to the next control.
     void shouldBeTypedIn()
     {
