@@ -30,7 +30,7 @@ const Limits& limitsOf(Column column)
     case Column::Chainstay:
     case Column::ChainstayHorizontal:
     case Column::ChainstayLong: return plausible::chainstay;
-    case Column::BbDrop: return plausible::bbDrop;
+    case Column::BbDrop:
     case Column::BbRise: return plausible::bbDrop;
     case Column::BbHeight: return bbHeight;
     case Column::Wheelbase:
