@@ -137,7 +137,7 @@ struct Ready {
 /// The size that is named, as an index into the fitting's frames; nothing where none is.
 inline std::optional<int> namedSize(const Advice& advice)
 {
-    if (!advice.solved || !advice.anySound())
+    if (!advice.solved || !advice.anyFits())
         return std::nullopt;
     return static_cast<int>(advice.leading().size);
 }

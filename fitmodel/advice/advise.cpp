@@ -31,6 +31,7 @@ Candidate candidateOf(SizeAnswer answer, SizeSearch& search, const Basis& basis,
     const PreparedSize& size = basis.prepared.sizes[answer.size];
     Candidate candidate;
     candidate.size = answer.size;
+    candidate.fit = std::move(answer.fit);
     candidate.limits = std::move(answer.limits);
     if (!answer.choice)
         return candidate;
@@ -107,7 +108,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
         advice.publishedHeights.push_back(
             {rule.name, heightByRule(rule, person.body.inseamMm, leg.knee,
                                      advice.target.saddle.seatAxis, setup.crankMm)});
-    advice.asked = frameAsked(advice.target, setup, riding.mix, size.skeleton, tables);
+    advice.asked = frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
     advice.part = partWorthBuying(*first.best, size, basis, stop);
     advice.otherCranks = otherCranks(*first.best, naming.searches[first.size], basis);
     advice.solved = !stop.stop_requested();

@@ -6,8 +6,10 @@
 //     frames, stock --prepare--> Prepared ------------------+--nameSize--> Naming --explain-->
 //     Advice
 //
-// A size is named only if it stays best when each unsourced weight is halved and doubled. The best
-// set-up of a size is exactly the best of every combination that fits together (advice/search.h).
+// A size has a class (advice/fit.h) and points, both worked out from it alone, so that no other
+// candidate turns the order of two. It is named clearly only if it stays best when each unsourced
+// weight is halved and doubled. The best set-up of a size is exactly the best of every combination
+// that fits together (advice/search.h).
 #pragma once
 
 #include "advice/name_size.h"
@@ -55,8 +57,9 @@ struct UseSetup {
 
 struct Candidate {
     std::size_t size = 0;               ///< index into Prepared::sizes
-    int rank = 0;                       ///< 1-based; candidates that break a limit come last
-    Findings limits;                    ///< broken; empty for a sound candidate
+    int rank = 0;                       ///< 1-based; by class, then by points
+    SizeFit fit;
+    Findings limits;                    ///< broken
     std::optional<AdvisedSetup> best;   ///< empty where no cockpit fits
     std::optional<Ride> ride;           ///< of `best`
     std::vector<ToeRemedy> toeRemedies; ///< where a shoe may touch
@@ -64,7 +67,12 @@ struct Candidate {
     Findings findings;
 };
 
-enum class VerdictKind { Clear, Slight, Either };
+enum class VerdictKind {
+    Clear,
+    Slight,
+    Either,
+    None, ///< no size fits
+};
 
 /// One consideration in which two sizes differ; `gain` in points, positive for the named size.
 struct Reason {
@@ -90,8 +98,8 @@ struct Contrast {
 };
 
 struct Verdict {
-    std::optional<std::size_t> named; ///< index into Advice::candidates; empty until decided
-    std::optional<std::size_t> other; ///< the runner-up
+    std::optional<std::size_t> named; ///< index into Advice::candidates; empty where none fits
+    std::optional<std::size_t> other; ///< the next, of whatever class
     VerdictKind kind = VerdictKind::Either;
     double lead = 0.0;           ///< points before the runner-up
     std::vector<Reason> reasons; ///< for the named size, strongest first
@@ -149,9 +157,9 @@ struct Advice {
 
     /// The named size, or the first of the list where none is; there must be candidates.
     [[nodiscard]] const Candidate& leading() const { return candidates[verdict.named.value_or(0)]; }
-    [[nodiscard]] bool anySound() const
+    [[nodiscard]] bool anyFits() const
     {
-        return !candidates.empty() && candidates.front().limits.empty();
+        return !candidates.empty() && fitsAtAll(candidates.front().fit.state);
     }
 };
 

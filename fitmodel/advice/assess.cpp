@@ -107,7 +107,14 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& bas
     const Stock& stock = prepared.stock;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
     Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle,
-                                   person.body.inseamMm, load, tables.frame, tables.parts);
+                                   load, tables.frame, tables.parts);
+    if (const auto clearance = standoverInShoes(size.skeleton, person, tables.parts);
+        clearance && *clearance < tables.weights.leastStandoverMm)
+        broken.push_back({FindingCode::NoStandover,
+                          Severity::Limit,
+                          {*clearance, tables.weights.leastStandoverMm},
+                          {},
+                          {}});
     const Angle lean = pedalStrikeLean(size.skeleton, setup.crankMm, pedalLateral(stock, tables),
                                        tables.parts.pedalWidthMm);
     if (lean.deg() < tables.leastPedalLeanDeg)
@@ -160,13 +167,15 @@ Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& 
     return findings;
 }
 
-Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses, const Mix& mix,
-                      const Tables& tables)
+Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses,
+                      const PreparedSize& size, const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     Findings findings;
     for (const UsePosture& use : uses) {
-        const Range& natural = tables.weights.naturalStemMm[indexOf(use.use)];
-        if (mix.of(use.use) >= leastShareMentioned && outside(lengthMm, natural) > roundingMm)
+        const Range natural = tables.weights.naturalStem.of(use.use, person.body.statureMm,
+                                                            size.frame.asSold.stemMm);
+        if (riding.mix.of(use.use) >= leastShareMentioned && outside(lengthMm, natural) > roundingMm)
             findings.push_back({FindingCode::StemOutOfNaturalRange,
                                 Severity::Note,
                                 {lengthMm, natural.low, natural.high},
@@ -189,18 +198,17 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
     const double setback = setup.saddle.setbackMm();
     if (std::abs(setback - wantedSetbackMm) > 0.5)
         note(FindingCode::SetbackOutOfRails, Severity::Caution, {wantedSetbackMm, setback});
-    if (const auto clearance = standoverClearance(size.skeleton, person.body.inseamMm);
-        clearance && *clearance < tables.weights.wantedStandoverMm)
-        note(FindingCode::StandoverTight, Severity::Caution,
-             {*clearance, tables.weights.wantedStandoverMm});
-    for (Finding& finding : stemFindings(setup.stem.lengthMm, advised.uses, riding.mix, tables))
+    const double wantedRoom = riding.mix.mean(tables.weights.wantedStandoverMm);
+    if (const auto clearance = standoverInShoes(size.skeleton, person, tables.parts);
+        clearance && *clearance < wantedRoom)
+        note(FindingCode::StandoverTight, Severity::Caution, {*clearance, wantedRoom});
+    for (Finding& finding : stemFindings(setup.stem.lengthMm, advised.uses, size, basis))
         findings.push_back(std::move(finding));
     if (prepared.stock.fittedCrankMm && *prepared.stock.fittedCrankMm != setup.crankMm)
         note(FindingCode::CrankSwap, Severity::Note,
              {*prepared.stock.fittedCrankMm, setup.crankMm});
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
-    const Range& widths =
-        bar.kind == BarKind::Flat ? tables.weights.flatBarMm : tables.weights.sweptBarMm;
+    const Range widths = wantedBarWidth(person, bar.kind, Use::City, tables.weights);
     if (bar.kind != BarKind::Drop && bar.widthMm > widths.high)
         note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
     note(FindingCode::LeaveSteererLong, Severity::Note,

@@ -54,7 +54,7 @@ struct TurnStep {
 
 /// Uses for which a stem is shorter or longer than usual.
 [[nodiscard]] Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses,
-                                    const Mix& mix, const Tables& tables);
+                                    const PreparedSize& size, const Basis& basis);
 
 /// What is worth telling about it, short of limits.
 [[nodiscard]] Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm,

@@ -2,6 +2,9 @@
 #include "advice/considerations.h"
 
 #include "advice/assess.h"
+#include "advice/shoes.h"
+
+#include <algorithm>
 
 namespace tripoise {
 
@@ -19,6 +22,7 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
     {"stem_length", "mm", [](const Weighed& w) { return w.setup.stem.lengthMm; }},
     {"spacers", "mm", [](const Weighed& w) { return w.setup.cockpit.spacersMm; }},
     {"stem_angle", "deg", [](const Weighed& w) { return w.setup.stem.angle.deg(); }},
+    {"tidiness", "share", [](const Weighed& w) { return w.measure; }},
     {"exposed_post", "mm",
      [](const Weighed& w) {
          return exposedPost(w.size.skeleton, w.setup.saddle, w.basis.prepared.stock.saddle,
@@ -27,7 +31,8 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
      }},
     {"standover", "mm",
      [](const Weighed& w) {
-         return standoverClearance(w.size.skeleton, w.basis.person.body.inseamMm).value_or(0.0);
+         return standoverInShoes(w.size.skeleton, w.basis.person, w.basis.tables.parts)
+             .value_or(0.0);
      }},
     {"agility", "mm", [](const Weighed& w) { return w.size.steering.wheelbaseMm; }},
     {"compactness", "mm", [](const Weighed& w) { return w.size.bulkMm; }},
@@ -37,6 +42,12 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
     {"bar_width", "mm",
      [](const Weighed& w) { return w.basis.prepared.stock.bars[w.setup.cockpit.bar].widthMm; }},
     {"toe_overlap", "mm", [](const Weighed& w) { return w.toeOverlapMm; }},
+    {"rider_height", "mm",
+     [](const Weighed& w) {
+         const auto& range = w.size.frame.riderHeightMm;
+         const double stature = w.basis.person.body.statureMm;
+         return range ? stature - std::clamp(stature, range->low, range->high) : 0.0;
+     }},
 }};
 
 } // namespace tripoise

@@ -16,6 +16,7 @@ enum class Consideration {
     StemLength, ///< outside the use's natural range
     Spacers,
     StemAngle,   ///< steeper than ordinary
+    Tidiness,    ///< parts that undo each other
     ExposedPost, ///< outside its ordinary range
     Standover,   ///< less than wanted
     Agility,     ///< steady where agile is wanted, or the reverse
@@ -24,9 +25,10 @@ enum class Consideration {
     Crank,       ///< off the rider's band
     BarWidth,    ///< off the rider's or the use's width
     ToeOverlap,  ///< shoe into the front wheel
+    RiderHeight, ///< outside what the size's maker says
 };
 
-inline constexpr std::size_t considerationCount = 13;
+inline constexpr std::size_t considerationCount = 15;
 
 template <typename T> using PerConsideration = std::array<T, considerationCount>;
 

@@ -17,6 +17,7 @@ Naming nameSize(const Basis& basis, const std::stop_token& stop)
         SizeSearch& search = naming.searches.emplace_back(basis, prepared[i], stop);
         SizeAnswer answer;
         answer.size = i;
+        answer.fit = fitOf(prepared[i], basis);
         answer.choice = search.best(basis.tables.weights.points);
         if (answer.choice) {
             answer.setup = search.setupOf(*answer.choice);
@@ -24,12 +25,14 @@ Naming nameSize(const Basis& basis, const std::stop_token& stop)
         } else {
             answer.limits.push_back({FindingCode::NoCockpitFits, Severity::Limit, {}, {}, {}});
         }
+        if (!answer.limits.empty() && fitsAtAll(answer.fit.state))
+            answer.fit.state = FitState::Barred;
         naming.sizes.push_back(std::move(answer));
     }
     // Names last, so that the order of the candidates never decides.
     const auto key = [&prepared](const SizeAnswer& answer) {
         const FrameSize& frame = prepared[answer.size].frame;
-        return std::tuple(!answer.limits.empty(), !answer.choice,
+        return std::tuple(!answer.choice, classOf(answer.fit.state),
                           answer.choice ? answer.choice->points : 0.0,
                           std::string_view(frame.model), std::string_view(frame.size));
     };

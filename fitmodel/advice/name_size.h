@@ -5,19 +5,20 @@
 // shown; so any number of bodies can be asked.
 #pragma once
 
-#include "advice/search.h"
+#include "advice/fit.h"
 
 namespace tripoise {
 
 struct SizeAnswer {
     std::size_t size = 0;         ///< index into Prepared::sizes
+    SizeFit fit;
     Findings limits;              ///< broken; empty for a sound size
     std::optional<Choice> choice; ///< with its points; empty where no cockpit fits
     std::optional<Setup> setup;   ///< of `choice`
 };
 
 struct Naming {
-    std::vector<SizeAnswer> sizes;    ///< the first is named; those that break a limit come last
+    std::vector<SizeAnswer> sizes;    ///< by class, then by points; the first is named if it fits
     std::vector<SizeSearch> searches; ///< in the order of Prepared::sizes, to be asked further
 };
 

@@ -23,7 +23,8 @@ public:
         m_size.bulkMm = frame.geometry.stackMm + frame.geometry.reachMm;
         m_size.spacersMm = spacerTotals(stock.spacersMm, m_size.skeleton.maxSpacersMm);
         for (const double spacers : m_size.spacersMm)
-            m_size.spacerMeasure.push_back(square(spacers / tables.weights.spacerUnitMm));
+            m_size.spacerMeasure.push_back(square((spacers - tables.weights.ordinarySpacersMm)
+                                                  / tables.weights.spacerUnitMm));
         for (const MountedStem& mounted :
              mountedStems(stock, m_size.skeleton.steererMm, tables.parts))
             addStem(mounted);
@@ -36,21 +37,17 @@ public:
 private:
     void addStem(const MountedStem& mounted)
     {
-        const WeightTable& weights = m_tables.weights;
-        Stem stem = m_stock.stems[mounted.stem];
-        stem.angle = effectiveAngle(stem, mounted.flipped);
         SizeStem prepared;
         prepared.mounted = mounted;
+        prepared.stem = m_stock.stems[mounted.stem];
+        Stem& stem = prepared.stem;
+        stem.angle = effectiveAngle(stem, mounted.flipped);
         prepared.clamp = clampLine(m_size.skeleton, stem, m_tables.parts);
         prepared.totals = totalsUpTo(
             m_size.spacersMm, std::max(0.0, mostSpacers(m_size.skeleton, stem, m_tables.parts)));
-        for (const Use use : allUses)
-            prepared.lengthMeasure[indexOf(use)] = square(
-                outside(stem.lengthMm, weights.naturalStemMm[indexOf(use)]) / weights.stemUnitMm);
         prepared.angleMeasure =
-            std::abs(stem.angle.deg()) > weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0;
+            std::abs(stem.angle.deg()) > m_tables.weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0;
         m_size.stems.push_back(prepared);
-        m_stems.push_back(stem);
     }
 
     void addBar(std::size_t bar)
@@ -74,10 +71,10 @@ private:
         m_clampsMm.push_back(clampMm);
         std::vector<Clamping>& clampings = m_size.clampings.emplace_back();
         std::size_t rows = 0;
-        for (std::size_t i = 0; i < m_stems.size(); ++i) {
-            if (!clampsMatch(m_stems[i], bar, m_tables.parts))
+        for (std::size_t i = 0; i < m_size.stems.size(); ++i) {
+            if (!clampsMatch(m_size.stems[i].stem, bar, m_tables.parts))
                 continue;
-            clampings.push_back({static_cast<std::uint32_t>(i), stemRoom(m_stems[i], bar), rows});
+            clampings.push_back({static_cast<std::uint32_t>(i), stemRoom(m_size.stems[i].stem, bar), rows});
             rows += m_size.stems[i].totals;
         }
         return m_size.clampings.size() - 1;
@@ -88,7 +85,8 @@ private:
     {
         bool shorter = false;
         bool longer = false;
-        for (const Stem& other : m_stems) {
+        for (const SizeStem& prepared : m_size.stems) {
+            const Stem& other = prepared.stem;
             const double step = other.lengthMm - stem.lengthMm;
             if (step == 0.0 || std::abs(step) > m_tables.weights.stemRoomMm
                 || other.angle != stem.angle || !clampsMatch(other, bar, m_tables.parts))
@@ -100,24 +98,9 @@ private:
 
     const Stock& m_stock;
     const Tables& m_tables;
-    std::vector<Stem> m_stems;      ///< as mounted, beside the size's
     std::vector<double> m_clampsMm; ///< beside the size's clampings
     PreparedSize m_size;
 };
-
-/// Places in a spread: 0 for the least, and 1 for the most where the spread is at least
-/// `fullSpread`.
-std::vector<double> places(const std::vector<double>& values, double fullSpread)
-{
-    if (values.empty())
-        return {};
-    const auto [least, most] = std::minmax_element(values.begin(), values.end());
-    const double spread = std::max(*most - *least, fullSpread);
-    std::vector<double> result;
-    for (const double value : values)
-        result.push_back((value - *least) / spread);
-    return result;
-}
 
 } // namespace
 
@@ -133,6 +116,25 @@ CockpitPlace placeOf(const PreparedSize& size, std::size_t row)
         [](std::size_t wanted, const Clamping& clamping) { return wanted < clamping.begin; });
     const Clamping& clamping = *std::prev(after);
     return {run, &clamping, row - clamping.begin};
+}
+
+NearestRow nearestRow(const PreparedSize& size, const BarRun& run, const Point& clamp)
+{
+    NearestRow nearest;
+    for (const Clamping& clamping : size.clampings[run.clampings]) {
+        // Of the totals of spacers, those on either side of the nearest point of its line.
+        const SizeStem& stem = size.stems[clamping.stem];
+        const double wanted = (clamp - stem.clamp.at(0.0)).dot(stem.clamp.up);
+        const std::size_t above = std::min(totalsUpTo(size.spacersMm, wanted), stem.totals);
+        for (std::size_t total = above > 0 ? above - 1 : 0;
+             total < std::min(above + 1, stem.totals); ++total) {
+            const Point at = stem.clamp.at(size.spacersMm[total]);
+            const double off = (at - clamp).norm();
+            if (off < nearest.offMm)
+                nearest = {run.begin + clamping.begin + total, at, off};
+        }
+    }
+    return nearest;
 }
 
 Cockpit PreparedSize::cockpitAt(std::size_t row) const
@@ -206,23 +208,10 @@ Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Ta
     prepared.stock = stock;
     prepared.cranksMm = cranksOf(stock);
 
-    std::vector<double> steadinessMm;
-    std::vector<double> bulkMm;
     for (const FrameSize& frame : frames) {
         if (stop.stop_requested())
             return prepared;
         prepared.sizes.push_back(SizeBuilder(frame, stock, tables).take());
-        const PreparedSize& size = prepared.sizes.back();
-        steadinessMm.push_back(size.steering.wheelbaseMm
-                               + tables.weights.trailInWheelbase * size.steering.trailMm);
-        bulkMm.push_back(size.bulkMm);
-    }
-    const auto steadiness = places(steadinessMm, tables.weights.agilitySpreadMm);
-    const auto bulk = places(bulkMm, tables.weights.compactnessSpreadMm);
-    for (std::size_t i = 0; i < prepared.sizes.size(); ++i) {
-        prepared.sizes[i].steadiness = steadiness[i];
-        prepared.sizes[i].steadinessMost = *std::max_element(steadiness.begin(), steadiness.end());
-        prepared.sizes[i].bulk = bulk[i];
     }
     return prepared;
 }

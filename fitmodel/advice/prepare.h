@@ -15,6 +15,7 @@
 #include "setup/setup.h"
 
 #include <cstdint>
+#include <limits>
 #include <optional>
 #include <span>
 #include <stop_token>
@@ -29,8 +30,8 @@ inline constexpr double barDirections = 4.0;
 struct SizeStem {
     MountedStem mounted;
     ClampLine clamp;
+    Stem stem;              ///< as mounted
     std::size_t totals = 0; ///< that it can stand on: the first so many of the size's
-    PerUse<double> lengthMeasure{};
     double angleMeasure = 0.0;
 };
 
@@ -61,11 +62,6 @@ struct PreparedSize {
     std::vector<std::vector<Clamping>> clampings; ///< one list a clamp diameter
     std::vector<BarRun> bars;
 
-    /// Place in the candidates' spread, 0 least to 1 most; less where the spread is too small to
-    /// count.
-    double steadiness = 0.0;
-    double steadinessMost = 0.0; ///< of all candidates
-    double bulk = 0.0;
     double bulkMm = 0.0; ///< stack + reach
 
     [[nodiscard]] std::size_t count() const { return bars.empty() ? 0 : bars.back().end; }
@@ -82,6 +78,16 @@ struct CockpitPlace {
     std::size_t total = 0; ///< index into PreparedSize::spacersMm
 };
 [[nodiscard]] CockpitPlace placeOf(const PreparedSize& size, std::size_t row);
+
+/// The cockpit of a bar whose clamp comes nearest to a point, and how near; off is infinite without
+/// one.
+struct NearestRow {
+    std::size_t row = 0;
+    Point clamp = Point::Zero();
+    double offMm = std::numeric_limits<double>::infinity();
+};
+[[nodiscard]] NearestRow nearestRow(const PreparedSize& size, const BarRun& run,
+                                    const Point& clamp);
 
 struct Prepared {
     Stock stock;

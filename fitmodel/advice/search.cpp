@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <numbers>
 #include <tuple>
 
 namespace tripoise {
@@ -15,46 +16,132 @@ constexpr double unlimited = std::numeric_limits<double>::infinity();
 // Rounding must not pass over a row whose floor meets the best exactly.
 constexpr double rounding = 1e-12;
 
-/// Measure of a place in the candidates' spread for what the uses want of it, -1 low to +1 high.
-double spreadMeasure(const Mix& mix, const PerUse<double>& wanted, double place, double most)
+double square(double value)
 {
-    double measure = 0.0;
-    for (const Use use : allUses) {
-        const double want = wanted[indexOf(use)];
-        measure += mix.of(use) * (want < 0.0 ? -want * place : want * (most - place));
-    }
-    return measure;
+    return value * value;
+}
+
+/// What a shoe's overlap comes to on the average of shoes, which differ by `sd`; never negative.
+double expectedOverlap(double overlapMm, double sd)
+{
+    const double x = overlapMm / sd;
+    const double density = std::exp(-0.5 * x * x) / std::sqrt(2.0 * std::numbers::pi);
+    const double chance = 0.5 * std::erfc(-x / std::numbers::sqrt2);
+    return sd * density + overlapMm * chance;
 }
 
 } // namespace
+
+double NaturalStem::middle(Use use, double riderMm) const
+{
+    return std::clamp(lengthMm + perStature * (riderMm - statureMm) + offsetMm[indexOf(use)],
+                      lengthsMm.low, lengthsMm.high);
+}
+
+Range NaturalStem::of(Use use, double riderMm, const std::optional<double>& soldMm) const
+{
+    const double half = soldMm ? soldHalfRangeMm : halfRangeMm;
+    const double about = soldMm.value_or(middle(use, riderMm));
+    return {about - half, about + half};
+}
+
+Range wantedBarWidth(const Person& person, BarKind kind, Use use, const WeightTable& weights)
+{
+    const Range* beyond = nullptr;
+    switch (kind) {
+    case BarKind::Flat: beyond = &weights.flatBarBeyondShouldersMm; break;
+    case BarKind::Swept: beyond = &weights.sweptBarBeyondShouldersMm; break;
+    case BarKind::Drop:
+        beyond = use == Use::Gravel ? &weights.gravelBarBeyondShouldersMm
+                                    : &weights.dropBarBeyondShouldersMm;
+        break;
+    }
+    const double shoulders = person.body.biacromialMm;
+    return {shoulders + beyond->low, shoulders + beyond->high};
+}
 
 SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_token stop)
     : m_basis(basis), m_size(size), m_stop(std::move(stop)), m_wheel(sweptWheel(size.skeleton)),
       m_shoe(shoeOn(basis.prepared.stock, basis.person, basis.tables))
 {
     const auto& [person, riding, prepared, tables] = basis;
-    const Mix& mix = riding.mix;
-    const WeightTable& weights = tables.weights;
     for (const BarRun& run : size.bars)
         m_bars.push_back(planBar(prepared.stock.bars[run.bar]));
-    for (const SizeStem& stem : size.stems)
-        m_stemMeasure.push_back(mix.mean(stem.lengthMeasure));
-    if (const auto clearance = standoverClearance(size.skeleton, person.body.inseamMm))
-        m_standoverMeasure = std::clamp(1.0 - *clearance / weights.wantedStandoverMm, 0.0, 1.0);
-    m_agilityMeasure =
-        spreadMeasure(mix, weights.steadinessWanted, size.steadiness, size.steadinessMost);
-    m_compactnessMeasure = mix.mean(weights.compactnessWanted) * size.bulk;
-
-    const LegTarget target = legTarget(tables.comfort, mix, person.kneeShift);
+    planStems();
+    weighSize();
+    const LegTarget target = legTarget(tables.comfort, riding.mix, person.kneeShift);
     for (const double crankMm : prepared.cranksMm)
         planCrank(crankMm, target);
 }
 
+void SizeSearch::weighSize()
+{
+    const auto& [person, riding, prepared, tables] = m_basis;
+    const WeightTable& weights = tables.weights;
+    const Mix& mix = riding.mix;
+    if (const auto clearance = standoverInShoes(m_size.skeleton, person, tables.parts))
+        m_standoverMeasure =
+            1.0
+            - placeIn({weights.leastStandoverMm, mix.mean(weights.wantedStandoverMm)}, *clearance);
+    const double steadiness =
+        m_size.steering.wheelbaseMm + weights.trailInWheelbase * m_size.steering.trailMm;
+    for (const Use use : allUses) {
+        const double want = weights.steadinessWanted[indexOf(use)];
+        const double off = want < 0.0 ? steadiness - weights.steadinessMm.low
+                                      : weights.steadinessMm.high - steadiness;
+        m_agilityMeasure +=
+            mix.of(use) * std::abs(want) * std::max(0.0, off) / weights.steadinessUnitMm;
+    }
+    m_compactnessMeasure = mix.mean(weights.compactnessWanted)
+                           * std::max(0.0, m_size.bulkMm - weights.leastBulkMm)
+                           / weights.bulkUnitMm;
+    if (const auto& heights = m_size.frame.riderHeightMm) {
+        const double beyond = outside(person.body.statureMm, *heights) / weights.riderHeightUnitMm;
+        const double sds = std::abs(inseamSds(person.body.statureMm, person.body.inseamMm,
+                                              person.sex, tables.populations));
+        m_riderHeightMeasure = (1.0 - placeIn(weights.proportionSds, sds)) * std::min(1.0, beyond);
+    }
+}
+
+void SizeSearch::planStems()
+{
+    const auto& [person, riding, prepared, tables] = m_basis;
+    const WeightTable& weights = tables.weights;
+    const Untidy& untidy = weights.untidy;
+    PerUse<Range> natural;
+    for (const Use use : allUses)
+        natural[indexOf(use)] = weights.naturalStem.of(use, person.body.statureMm,
+                                                       m_size.frame.asSold.stemMm);
+    for (const SizeStem& stem : m_size.stems) {
+        StemPlan plan;
+        for (const Use use : allUses)
+            plan.lengthMeasure += riding.mix.of(use)
+                                  * square(outside(stem.stem.lengthMm, natural[indexOf(use)])
+                                           / weights.stemUnitMm);
+        plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
+        plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
+        m_stems.push_back(plan);
+    }
+    const double upright = riding.mix.mean(untidy.upright);
+    for (const double spacers : m_size.spacersMm)
+        m_spacers.push_back({placeIn(untidy.spacersMm, spacers)
+                                 + upright * placeIn(untidy.uprightSpacersMm, spacers),
+                             placeIn(untidy.steepSpacersMm, spacers)});
+}
+
 SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
 {
+    const auto& [person, riding, prepared, tables] = m_basis;
+    const WeightTable& weights = tables.weights;
     BarPlan plan;
-    plan.measure = barMeasure(bar);
-    for (const Hold& hold : holdsOf(m_basis.person, m_basis.riding.mix, bar, m_basis.tables))
+    for (const Use use : allUses)
+        plan.widthMeasure += riding.mix.of(use)
+                             * outside(bar.widthMm, wantedBarWidth(person, bar.kind, use, weights))
+                             / weights.barUnitMm;
+    const double rise =
+        bar.riseMm.value_or(bar.kind == BarKind::Swept ? tables.parts.sweptRiseMm : 0.0);
+    plan.riser = placeIn(weights.untidy.riseMm, rise);
+    for (const Hold& hold : holdsOf(person, riding.mix, bar, tables))
         plan.holds.push_back(
             {hold, comfortableGrip(hold.limbs, Point::Zero(), hold.windows) - hold.fromClamp,
              costFloor(hold.limbs, hold.windows)});
@@ -65,37 +152,30 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
     return plan;
 }
 
-double SizeSearch::barMeasure(const Bar& bar) const
+const ToeOverlap& SizeSearch::toeOf(CrankPlan& plan)
 {
-    const WeightTable& weights = m_basis.tables.weights;
-    const double shoulders = m_basis.person.body.biacromialMm;
-    double measure = 0.0;
-    for (const Use use : allUses) {
-        Range wanted = bar.kind == BarKind::Flat ? weights.flatBarMm : weights.sweptBarMm;
-        if (bar.kind == BarKind::Drop) {
-            const Range& beyond = use == Use::Gravel ? weights.gravelBarBeyondShouldersMm
-                                                     : weights.dropBarBeyondShouldersMm;
-            wanted = {shoulders + beyond.low, shoulders + beyond.high};
-        }
-        measure += m_basis.riding.mix.of(use) * outside(bar.widthMm, wanted) / weights.barUnitMm;
+    if (!plan.toe) {
+        const Pedalling pedalling{m_basis.person.foothold, plan.saddle.point(), plan.crankMm};
+        auto worst = worstToe(m_wheel, m_shoe, pedalling);
+        if (worst && worst->overlapMm > 0.0)
+            worst = toeOverlap(m_wheel, m_shoe, pedalling);
+        plan.toe = worst.value_or(ToeOverlap{-unlimited, {}, {}, Spot::Zero(), {}});
     }
-    return measure;
-}
-
-double SizeSearch::overlapOf(CrankPlan& plan)
-{
-    if (!plan.overlapMm) {
-        const auto worst =
-            worstToe(m_wheel, m_shoe, {m_basis.person.foothold, plan.saddle.point(), plan.crankMm});
-        plan.overlapMm = worst ? std::max(0.0, worst->overlapMm) : 0.0;
-    }
-    return *plan.overlapMm;
+    return *plan.toe;
 }
 
 double SizeSearch::toeMeasure(CrankPlan& plan)
 {
     const WeightTable& weights = m_basis.tables.weights;
-    return overlapOf(plan) / weights.toeUnitMm
+    const ToeOverlap& toe = toeOf(plan);
+    // Shoes clear of it by all of the room lie two standard deviations off.
+    const double room = m_basis.riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
+    if (toe.overlapMm < -2.0 * room)
+        return 0.0;
+    const Angle steer = toe.touches ? toe.touches->from : toe.steer;
+    const double far = placeIn(weights.toeSteerDeg, std::abs(steer.deg()));
+    return expectedOverlap(toe.overlapMm, 0.5 * room) / weights.toeUnitMm
+           * (1.0 - far * (1.0 - weights.toeFar))
            * (m_basis.riding.traffic ? weights.toeInTraffic : 1.0);
 }
 
@@ -142,7 +222,9 @@ SizeSearch::Solved SizeSearch::solve(const BarPlan& bar, const Point& hip, const
         const Hold& hold = floored.hold;
         unsolved -= floored.least(fromHip);
         solved +=
-            hold.share * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
+            hold.share
+            * hold.ease.of(
+                solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost);
         ++m_solved;
         if (solved + unsolved > most)
             return {solved + unsolved, false};
@@ -191,7 +273,8 @@ private:
         std::vector<Start> starts;
         const double sizePoints = of(Consideration::Standover, m_search.m_standoverMeasure)
                                   + of(Consideration::Agility, m_search.m_agilityMeasure)
-                                  + of(Consideration::Compactness, m_search.m_compactnessMeasure);
+                                  + of(Consideration::Compactness, m_search.m_compactnessMeasure)
+                                  + of(Consideration::RiderHeight, m_search.m_riderHeightMeasure);
         for (std::size_t crank = 0; crank < m_search.m_cranks.size(); ++crank) {
             const CrankPlan& plan = m_search.m_cranks[crank];
             const double crankPoints = sizePoints + of(Consideration::Setback, plan.setbackMeasure)
@@ -199,7 +282,7 @@ private:
                                        + of(Consideration::Crank, plan.crankMeasure);
             for (std::size_t run = 0; run < m_size.bars.size(); ++run)
                 starts.push_back(
-                    {crankPoints + of(Consideration::BarWidth, m_search.m_bars[run].measure), crank,
+                    {crankPoints + of(Consideration::BarWidth, m_search.m_bars[run].widthMeasure), crank,
                      run});
         }
         std::stable_sort(starts.begin(), starts.end(),
@@ -232,18 +315,22 @@ private:
     }
 
     /// Under the points of a stem over any of its spacers, toe apart.
-    double floorUnder(const Start& start, const CrankPlan& plan, const BarPlan& bar,
+    double floorUnder(const Start& start, const CrankPlan& crank, const BarPlan& bar,
                       const Clamping& clamping) const
     {
         const SizeStem& stem = m_size.stems[clamping.stem];
         const double tallest = m_size.spacersMm[stem.totals - 1];
-        const Point fromHip = stem.clamp.at(0.0) - plan.hip;
+        const Point fromHip = stem.clamp.at(0.0) - crank.hip;
         double posture = 0.0;
         for (const FlooredHold& hold : bar.holds)
             posture +=
-                hold.hold.share * hold.floor.leastOn(fromHip - hold.ideal, stem.clamp.up, tallest);
-        return start.points + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
+                hold.hold.share
+                * hold.hold.ease.of(
+                    hold.floor.leastOn(fromHip - hold.ideal, stem.clamp.up, tallest));
+        const StemPlan& plan = m_search.m_stems[clamping.stem];
+        return start.points + of(Consideration::StemLength, plan.lengthMeasure)
                + of(Consideration::StemAngle, stem.angleMeasure)
+               + of(Consideration::Tidiness, plan.down * bar.riser)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
                + of(Consideration::Posture, posture);
     }
@@ -251,6 +338,7 @@ private:
     void tryStem(const Start& start, CrankPlan& plan, const BarPlan& bar, const Clamping& clamping)
     {
         const SizeStem& stem = m_size.stems[clamping.stem];
+        const StemPlan& stemPlan = m_search.m_stems[clamping.stem];
         const std::size_t first = m_size.bars[start.run].begin + clamping.begin;
         const double postureWeight = m_weights[indexOf(Consideration::Posture)];
         m_rows.resize(stem.totals);
@@ -259,9 +347,11 @@ private:
             Row& row = m_rows[total];
             row.clamp = stem.clamp.at(m_size.spacersMm[total]);
             row.lower =
-                start.points + of(Consideration::StemLength, m_search.m_stemMeasure[clamping.stem])
+                start.points + of(Consideration::StemLength, stemPlan.lengthMeasure)
                 + of(Consideration::Spacers, m_size.spacerMeasure[total])
                 + of(Consideration::StemAngle, stem.angleMeasure)
+                + of(Consideration::Tidiness,
+                     m_search.untidiness(bar, stemPlan, m_search.m_spacers[total]))
                 + of(Consideration::Adjustment,
                      m_size.adjustmentMeasure(clamping, total, m_search.m_basis.tables.weights));
             row.lower += m_toePoints;
@@ -337,9 +427,11 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
     const auto set = [&result](Consideration c, double value) { result[indexOf(c)] = value; };
     set(Consideration::Posture, solved.least);
     set(Consideration::Setback, plan.setbackMeasure);
-    set(Consideration::StemLength, m_stemMeasure[place.clamping->stem]);
+    const StemPlan& stemPlan = m_stems[place.clamping->stem];
+    set(Consideration::StemLength, stemPlan.lengthMeasure);
     set(Consideration::Spacers, m_size.spacerMeasure[place.total]);
     set(Consideration::StemAngle, stem.angleMeasure);
+    set(Consideration::Tidiness, untidiness(m_bars[place.run], stemPlan, m_spacers[place.total]));
     set(Consideration::ExposedPost, plan.postMeasure);
     set(Consideration::Standover, m_standoverMeasure);
     set(Consideration::Agility, m_agilityMeasure);
@@ -347,8 +439,9 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
     set(Consideration::Adjustment,
         m_size.adjustmentMeasure(*place.clamping, place.total, m_basis.tables.weights));
     set(Consideration::Crank, plan.crankMeasure);
-    set(Consideration::BarWidth, m_bars[place.run].measure);
+    set(Consideration::BarWidth, m_bars[place.run].widthMeasure);
     set(Consideration::ToeOverlap, toeMeasure(plan));
+    set(Consideration::RiderHeight, m_riderHeightMeasure);
     return result;
 }
 

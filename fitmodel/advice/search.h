@@ -12,6 +12,7 @@
 #pragma once
 
 #include "advice/basis.h"
+#include "handling/toe.h"
 
 #include <optional>
 #include <unordered_map>
@@ -50,7 +51,10 @@ public:
         return m_cranks[crank].wantedSetbackMm;
     }
     /// Shoe into the front wheel; 0 where it stays clear.
-    [[nodiscard]] double toeOverlapMm(std::size_t crank) { return overlapOf(m_cranks[crank]); }
+    [[nodiscard]] double toeOverlapMm(std::size_t crank)
+    {
+        return std::max(0.0, toeOf(m_cranks[crank]).overlapMm);
+    }
     [[nodiscard]] std::size_t solved() const { return m_solved; } ///< postures solved so far
 
 private:
@@ -62,13 +66,26 @@ private:
 
         [[nodiscard]] double least(const Point& fromHip) const
         {
-            return hold.share * floor.at(fromHip.x() - ideal.x(), fromHip.y() - ideal.y());
+            return hold.share
+                   * hold.ease.of(floor.at(fromHip.x() - ideal.x(), fromHip.y() - ideal.y()));
         }
     };
     /// A bar of the size, whatever the crank.
     struct BarPlan {
         std::vector<FlooredHold> holds; ///< the most frequent first
-        double measure = 0.0;
+        double widthMeasure = 0.0;
+        double riser = 0.0; ///< how much of one it is, 0 to 1
+    };
+    /// A stem of the size for this rider and riding.
+    struct StemPlan {
+        double lengthMeasure = 0.0;
+        double down = 0.0; ///< how far it points down, 0 to 1
+        double steep = 0.0;
+    };
+    /// How tall a stack of spacers is, 0 to 1 each.
+    struct SpacerPlan {
+        double underDown = 0.0;  ///< for a stem that points down
+        double underSteep = 0.0; ///< for one that does so steeply
     };
     /// A posture that was solved, or as much of it as showed that it is not the best.
     struct Solved {
@@ -83,16 +100,23 @@ private:
         double postMeasure = 0.0;
         double crankMm = 0.0;
         double crankMeasure = 0.0;
-        std::optional<double> overlapMm;                ///< of the toe, once asked for
+        std::optional<ToeOverlap> toe; ///< once asked for; a far one where it stays beside
         std::unordered_map<std::size_t, Solved> solved; ///< by row
     };
     class Pass;
 
-    [[nodiscard]] double overlapOf(CrankPlan& plan);
+    [[nodiscard]] const ToeOverlap& toeOf(CrankPlan& plan);
     [[nodiscard]] double toeMeasure(CrankPlan& plan);
+    /// Parts that undo each other.
+    [[nodiscard]] static double untidiness(const BarPlan& bar, const StemPlan& stem,
+                                           const SpacerPlan& spacers)
+    {
+        return stem.down * (bar.riser + spacers.underDown) + stem.steep * spacers.underSteep;
+    }
+    void weighSize();
+    void planStems();
     void planCrank(double crankMm, const LegTarget& target);
     [[nodiscard]] BarPlan planBar(const Bar& bar) const;
-    [[nodiscard]] double barMeasure(const Bar& bar) const;
     /// Solves the holds one by one, and stops as soon as what is solved and the floors under the
     /// rest exceed `most`.
     [[nodiscard]] Solved solve(const BarPlan& bar, const Point& hip, const Point& clamp,
@@ -102,14 +126,20 @@ private:
     const PreparedSize& m_size;
     std::stop_token m_stop;
     std::vector<BarPlan> m_bars;       ///< beside the size's
-    std::vector<double> m_stemMeasure; ///< beside the size's stems, mixed
+    std::vector<StemPlan> m_stems;     ///< beside the size's
+    std::vector<SpacerPlan> m_spacers; ///< beside the size's totals
     double m_standoverMeasure = 0.0;
     double m_agilityMeasure = 0.0;
     double m_compactnessMeasure = 0.0;
+    double m_riderHeightMeasure = 0.0;
     SweptWheel m_wheel;
     ShoeOutline m_shoe;
     std::vector<CrankPlan> m_cranks;
     std::size_t m_solved = 0;
 };
+
+/// How wide a bar of a kind is wanted for a use.
+[[nodiscard]] Range wantedBarWidth(const Person& person, BarKind kind, Use use,
+                                   const WeightTable& weights);
 
 } // namespace tripoise

@@ -13,6 +13,17 @@ double shoeLength(const Person& person, const Tables& tables)
     return person.shoeLengthMm.value_or(person.body.footMm + tables.parts.shoeBeyondFootMm);
 }
 
+double soleOf(const Person& person, const PartDefaults& parts)
+{
+    return person.soleMm.value_or(parts.soleMm);
+}
+
+std::optional<double> standoverInShoes(const Skeleton& skeleton, const Person& person,
+                                       const PartDefaults& parts)
+{
+    return standoverClearance(skeleton, person.body.inseamMm + soleOf(person, parts));
+}
+
 ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables)
 {
     return shoeOutline(person.body, shoeLength(person, tables), person.foothold,

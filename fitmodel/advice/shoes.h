@@ -10,6 +10,10 @@ namespace tripoise {
 
 [[nodiscard]] double pedalLateral(const Stock& stock, const Tables& tables);
 [[nodiscard]] double shoeLength(const Person& person, const Tables& tables);
+[[nodiscard]] double soleOf(const Person& person, const PartDefaults& parts);
+/// Room over the frame, standing in shoes; empty where it is not known.
+[[nodiscard]] std::optional<double> standoverInShoes(const Skeleton& skeleton, const Person& person,
+                                                     const PartDefaults& parts);
 [[nodiscard]] ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables);
 
 } // namespace tripoise

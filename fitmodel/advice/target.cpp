@@ -28,7 +28,8 @@ Point postureSlope(const std::vector<Hold>& holds, const Point& hip, const Point
         const Point grip = clamp + hold.fromClamp;
         const UpperPosture posture = solveUpperBody(hold.limbs, hip, grip, hold.windows);
         if (posture.beyondMm == 0.0)
-            slope += hold.share * costSlope(hold.limbs, hip, grip, posture, hold.windows);
+            slope += hold.share * hold.ease.slope(posture.cost)
+                     * costSlope(hold.limbs, hip, grip, posture, hold.windows);
     }
     return slope;
 }
@@ -87,7 +88,8 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
         const Grip grip = gripOn(bar, place, tables.parts);
         holds.push_back({use, place, share, grip.fromClamp,
                          upperLimbs(person.body, grip.halfWidthMm),
-                         windowsFor(tables.comfort, use, place, person.flexibility)});
+                         windowsFor(tables.comfort, use, place, person.flexibility),
+                         tables.comfort.ease});
     };
     for (const Use use : allUses) {
         if (bar.kind != BarKind::Drop) {
@@ -104,8 +106,9 @@ double postureCost(const std::vector<Hold>& holds, const Point& hip, const Point
 {
     double cost = 0.0;
     for (const Hold& hold : holds)
-        cost +=
-            hold.share * solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost;
+        cost += hold.share
+                * hold.ease.of(
+                    solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost);
     return cost;
 }
 

@@ -45,13 +45,14 @@ struct Hold {
     Point fromClamp = Point::Zero();
     UpperLimbs limbs;
     UpperWindows windows;
+    Ease ease;
 };
 
 /// Every way a bar is held in a mix; a drop bar at hoods, tops and drops by time.
 [[nodiscard]] std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
                                         const Tables& tables);
 
-/// Mixed window cost of a bar whose clamp is at `clamp`.
+/// Mixed and eased window cost of a bar whose clamp is at `clamp`.
 [[nodiscard]] double postureCost(const std::vector<Hold>& holds, const Point& hip,
                                  const Point& clamp);
 

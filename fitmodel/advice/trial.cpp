@@ -5,7 +5,7 @@
 #include "setup/limits.h"
 
 #include <algorithm>
-#include <limits>
+#include <cmath>
 
 namespace tripoise {
 namespace {
@@ -52,9 +52,10 @@ Findings newLimits(const Setup& setup, const Setup& advised, const PreparedSize&
 }
 
 /// Stem and spacers that cannot be had.
-Findings partsFindings(const Setup& setup, const std::vector<UsePosture>& uses, const Mix& mix,
-                       const Tables& tables)
+Findings partsFindings(const Setup& setup, const std::vector<UsePosture>& uses,
+                       const PreparedSize& size, const Basis& basis)
 {
+    const Tables& tables = basis.tables;
     Findings findings;
     if (setup.cockpit.spacersMm < -toldMm)
         findings.push_back(
@@ -72,7 +73,7 @@ Findings partsFindings(const Setup& setup, const std::vector<UsePosture>& uses, 
                             {}});
         return findings;
     }
-    for (Finding& finding : stemFindings(length, uses, mix, tables))
+    for (Finding& finding : stemFindings(length, uses, size, basis))
         findings.push_back(std::move(finding));
     return findings;
 }
@@ -99,36 +100,21 @@ std::optional<NearestCockpit> nearestCockpit(const Point& grip, std::size_t pref
 {
     const Stock& stock = prepared.stock;
     const BarKind kind = stock.bars[preferredBar].kind;
-    double least = std::numeric_limits<double>::infinity();
-    std::size_t nearest = 0;
-    Point at = Point::Zero();
-    const auto search = [&](const BarRun& run) {
-        const Point fromClamp =
-            gripOn(stock.bars[run.bar], mainPlace(kind), tables.parts).fromClamp;
-        for (const Clamping& clamping : size.clampings[run.clampings]) {
-            // Of the totals of spacers, those on either side of the nearest point of its line.
-            const SizeStem& stem = size.stems[clamping.stem];
-            const double wanted = (grip - fromClamp - stem.clamp.at(0.0)).dot(stem.clamp.up);
-            const std::size_t above = std::min(totalsUpTo(size.spacersMm, wanted), stem.totals);
-            for (std::size_t total = above > 0 ? above - 1 : 0;
-                 total < std::min(above + 1, stem.totals); ++total) {
-                const Point held = stem.clamp.at(size.spacersMm[total]) + fromClamp;
-                const double off = (held - grip).norm();
-                if (off < least) {
-                    least = off;
-                    nearest = run.begin + clamping.begin + total;
-                    at = held;
-                }
-            }
-        }
-    };
+    NearestRow nearest;
     for (const bool preferred : {true, false})
-        for (const BarRun& run : size.bars)
-            if ((run.bar == preferredBar) == preferred && stock.bars[run.bar].kind == kind)
-                search(run);
-    if (!std::isfinite(least))
+        for (const BarRun& run : size.bars) {
+            const Bar& bar = stock.bars[run.bar];
+            if ((run.bar == preferredBar) != preferred || bar.kind != kind)
+                continue;
+            const Point fromClamp = gripOn(bar, mainPlace(kind), tables.parts).fromClamp;
+            NearestRow found = nearestRow(size, run, grip - fromClamp);
+            found.clamp += fromClamp;
+            if (found.offMm < nearest.offMm)
+                nearest = found;
+        }
+    if (!std::isfinite(nearest.offMm))
         return std::nullopt;
-    NearestCockpit found{size.cockpitAt(nearest), {}, at, least};
+    NearestCockpit found{size.cockpitAt(nearest.row), {}, nearest.clamp, nearest.offMm};
     found.stem = stock.stems[found.cockpit.stem];
     found.stem.angle = effectiveAngle(found.stem, found.cockpit.flipped);
     return found;
@@ -153,7 +139,7 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
 
     tried.findings = newLimits(tried.setup, from, size, basis);
     append(tried.findings, postureFindings(tried.uses, tried.leg, riding.mix, tables));
-    append(tried.findings, partsFindings(tried.setup, tried.uses, riding.mix, tables));
+    append(tried.findings, partsFindings(tried.setup, tried.uses, size, basis));
     return tried;
 }
 

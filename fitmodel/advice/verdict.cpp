@@ -11,13 +11,13 @@ constexpr double leastGainTold = 0.01; // points; a smaller difference decides n
 constexpr double weakerFactor = 0.5;
 constexpr double strongerFactor = 2.0;
 
-/// Candidates that can be named: the sound ones, or all with a set-up where none is sound.
+/// Candidates of the first one's class.
 std::vector<std::size_t> inTheRunning(const std::vector<Candidate>& candidates)
 {
-    const bool anySound = candidates.front().limits.empty();
     std::vector<std::size_t> running;
     for (std::size_t i = 0; i < candidates.size(); ++i)
-        if (candidates[i].best && candidates[i].limits.empty() == anySound)
+        if (candidates[i].best
+            && classOf(candidates[i].fit.state) == classOf(candidates.front().fit.state))
             running.push_back(i);
     return running;
 }
@@ -106,25 +106,31 @@ Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const 
 Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSearch>& searches,
                   const Prepared& prepared, const Tables& tables)
 {
-    const std::vector<std::size_t> running = inTheRunning(candidates);
     Verdict verdict;
-    verdict.named = running.front();
+    if (!fitsAtAll(candidates.front().fit.state)) {
+        verdict.kind = VerdictKind::None;
+        return verdict;
+    }
+    verdict.named = 0;
     verdict.kind = VerdictKind::Clear;
-    if (running.size() < 2)
+    if (candidates.size() < 2 || !candidates[1].best)
         return verdict;
 
-    verdict.other = running[1];
-    const Candidate& named = candidates[running.front()];
-    const Candidate& other = candidates[running[1]];
-    verdict.lead = other.best->points - named.best->points;
-    if (verdict.lead < tables.weights.eitherBelow) {
-        verdict.kind = VerdictKind::Either;
-    } else {
-        verdict.tilts = tiltsOf(verdict.lead, running, candidates, searches, tables.weights);
-        if (!verdict.tilts.empty())
-            verdict.kind = VerdictKind::Slight;
+    verdict.other = 1;
+    const Candidate& named = candidates.front();
+    const Candidate& other = candidates[*verdict.other];
+    const std::vector<std::size_t> running = inTheRunning(candidates);
+    if (running.size() > 1) {
+        verdict.lead = other.best->points - named.best->points;
+        if (verdict.lead < tables.weights.eitherBelow) {
+            verdict.kind = VerdictKind::Either;
+        } else {
+            verdict.tilts = tiltsOf(verdict.lead, running, candidates, searches, tables.weights);
+            if (!verdict.tilts.empty())
+                verdict.kind = VerdictKind::Slight;
+        }
+        compare(named, other, verdict);
     }
-    compare(named, other, verdict);
     verdict.contrast = contrastOf(prepared.sizes[named.size], prepared.sizes[other.size],
                                   named.best->setup, tables.parts);
     return verdict;

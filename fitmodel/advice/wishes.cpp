@@ -31,17 +31,19 @@ Stock marketFor(const Stock& stock, double steererMm, const Tables& tables)
 } // namespace
 
 FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix& mix,
-                      const Skeleton& skeleton, const Tables& tables)
+                      double statureMm, const Skeleton& skeleton, const Tables& tables)
 {
+    const WeightTable& weights = tables.weights;
     Range lengths;
     for (const Use use : allUses) {
-        const Range& natural = tables.weights.naturalStemMm[indexOf(use)];
+        const Range natural = weights.naturalStem.of(use, statureMm, {});
         lengths.low += mix.of(use) * natural.low;
         lengths.high += mix.of(use) * natural.high;
     }
     const Point clamp = target.grip - (setup.grip - setup.clamp);
     constexpr double far = std::numeric_limits<double>::infinity();
-    FrameAsked asked{{far, -far}, {far, -far}, tables.weights.spacerUnitMm};
+    FrameAsked asked{{far, -far}, {far, -far}, 
+                     weights.ordinarySpacersMm + weights.spacerUnitMm};
     const auto widen = [](Range& range, double value) {
         range = {std::min(range.low, value), std::max(range.high, value)};
     };
@@ -68,9 +70,6 @@ std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
                 marketFor(basis.prepared.stock, size.skeleton.steererMm, tables), tables);
     market.cranksMm = {advised.setup.crankMm};
     PreparedSize& offered = market.sizes.front();
-    offered.steadiness = size.steadiness;
-    offered.steadinessMost = size.steadinessMost;
-    offered.bulk = size.bulk;
 
     // A fuller box leaves more room to adjust; that alone is no reason to buy.
     PerConsideration<double> weights = tables.weights.points;

@@ -19,4 +19,10 @@ struct Range {
     return std::max({0.0, range.low - value, value - range.high});
 }
 
+/// Where a value stands in a range: 0 at or below its low end, 1 at or above its high one.
+[[nodiscard]] inline double placeIn(const Range& range, double value)
+{
+    return std::clamp((value - range.low) / (range.high - range.low), 0.0, 1.0);
+}
+
 } // namespace tripoise

@@ -37,6 +37,7 @@ inline constexpr Limits postOffset{-50, 80, "mm"};
 inline constexpr Limits insertion{20, 300, "mm"};
 inline constexpr Limits systemMass{40, 400, "kg"};
 inline constexpr Limits bicycleMass{1, 80, "kg"};
+inline constexpr Limits riderHeight{1200, 2300, "mm"};
 inline constexpr Limits price{0, 1e9, ""};
 
 // parts

@@ -104,6 +104,9 @@ void readComfort(Fields file, ComfortTable& comfort)
 {
     if (auto upper = file.needObject("upper_body"))
         readUpperBody(*upper, comfort);
+    if (auto ease = file.needObject("ease"))
+        comfort.ease = {figure(*ease, "within"), figure(*ease, "from_cost"),
+                        figure(*ease, "full_cost")};
     if (auto flexibility = file.needObject("flexibility")) {
         comfort.stiffShift = angle(*flexibility, "stiff_trunk_shift_deg");
         comfort.suppleShift = angle(*flexibility, "supple_trunk_shift_deg");

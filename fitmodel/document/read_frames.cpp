@@ -114,6 +114,17 @@ Post readPost(Fields fields, Kept& kept)
     return post;
 }
 
+AsSold readAsSold(Fields fields, Kept& kept)
+{
+    AsSold sold;
+    sold.stemMm = fields.number("stem_mm", plausible::stemLength);
+    sold.barWidthMm = fields.number("bar_mm", plausible::barWidth);
+    sold.crankMm = fields.number("crank_mm", plausible::crank);
+    sold.tyreMm = fields.number("tyre_mm", plausible::tyre);
+    fields.keepUnknown(kept);
+    return sold;
+}
+
 } // namespace
 
 std::string readSize(Fields& fields)
@@ -142,6 +153,9 @@ FrameSize readFrame(Fields fields, Kept& kept)
         frame.headset = readHeadset(std::move(*headset), kept);
     if (auto post = fields.object("post"))
         frame.post = readPost(std::move(*post), kept);
+    frame.riderHeightMm = lengthOrRange(fields, "rider_height_mm", plausible::riderHeight);
+    if (auto sold = fields.object("as_sold"))
+        frame.asSold = readAsSold(std::move(*sold), kept);
     frame.maxSystemKg = fields.number("max_system_kg", plausible::systemMass);
     frame.massKg = fields.number("mass_kg", plausible::bicycleMass);
     frame.price = fields.number("price", plausible::price);

@@ -99,18 +99,39 @@ void readWeights(Fields file, WeightTable& to)
             to.unsourced[i] = one->flag("unsourced", true);
         }
     }
-    perUse(file, "natural_stem_mm", to.naturalStemMm, range);
+    if (auto stem = file.needObject("natural_stem")) {
+        to.naturalStem.statureMm = figure(*stem, "stature_mm");
+        to.naturalStem.lengthMm = figure(*stem, "length_mm");
+        to.naturalStem.perStature = figure(*stem, "per_stature");
+        to.naturalStem.lengthsMm = range(*stem, "lengths_mm");
+        perUse(*stem, "offset_mm", to.naturalStem.offsetMm, figure);
+        to.naturalStem.halfRangeMm = figure(*stem, "half_range_mm");
+        to.naturalStem.soldHalfRangeMm = figure(*stem, "sold_half_range_mm");
+    }
     to.stemUnitMm = figure(file, "stem_unit_mm");
+    to.ordinarySpacersMm = figure(file, "ordinary_spacers_mm");
     to.spacerUnitMm = figure(file, "spacer_unit_mm");
     to.ordinaryStemAngleDeg = figure(file, "ordinary_stem_angle_deg");
+    if (auto untidy = file.needObject("untidy")) {
+        to.untidy.downDeg = range(*untidy, "down_deg");
+        to.untidy.steepDeg = range(*untidy, "steep_deg");
+        to.untidy.riseMm = range(*untidy, "rise_mm");
+        to.untidy.spacersMm = range(*untidy, "spacers_mm");
+        to.untidy.steepSpacersMm = range(*untidy, "steep_spacers_mm");
+        to.untidy.uprightSpacersMm = range(*untidy, "upright_spacers_mm");
+        perUse(*untidy, "upright", to.untidy.upright, figure);
+    }
     to.ordinaryPostMm = range(file, "ordinary_post_mm");
     to.postUnitMm = figure(file, "post_unit_mm");
-    to.wantedStandoverMm = figure(file, "wanted_standover_mm");
+    perUse(file, "wanted_standover_mm", to.wantedStandoverMm, figure);
+    to.leastStandoverMm = figure(file, "least_standover_mm");
     perUse(file, "steadiness_wanted", to.steadinessWanted, figure);
     to.trailInWheelbase = figure(file, "trail_in_wheelbase");
-    to.agilitySpreadMm = figure(file, "agility_spread_mm");
+    to.steadinessMm = range(file, "steadiness_mm");
+    to.steadinessUnitMm = figure(file, "steadiness_unit_mm");
     perUse(file, "compactness_wanted", to.compactnessWanted, figure);
-    to.compactnessSpreadMm = figure(file, "compactness_spread_mm");
+    to.leastBulkMm = figure(file, "least_bulk_mm");
+    to.bulkUnitMm = figure(file, "bulk_unit_mm");
     to.raiseRoomMm = figure(file, "raise_room_mm");
     to.lowerRoomMm = figure(file, "lower_room_mm");
     to.stemRoomMm = figure(file, "stem_room_mm");
@@ -118,10 +139,29 @@ void readWeights(Fields file, WeightTable& to)
     to.barUnitMm = figure(file, "bar_unit_mm");
     to.dropBarBeyondShouldersMm = range(file, "drop_bar_beyond_shoulders_mm");
     to.gravelBarBeyondShouldersMm = range(file, "gravel_bar_beyond_shoulders_mm");
-    to.flatBarMm = range(file, "flat_bar_mm");
-    to.sweptBarMm = range(file, "swept_bar_mm");
+    to.flatBarBeyondShouldersMm = range(file, "flat_bar_beyond_shoulders_mm");
+    to.sweptBarBeyondShouldersMm = range(file, "swept_bar_beyond_shoulders_mm");
     to.toeUnitMm = figure(file, "toe_unit_mm");
+    to.toeRoomMm = figure(file, "toe_room_mm");
+    to.toeRoomFlatMm = figure(file, "toe_room_flat_mm");
+    to.toeSteerDeg = range(file, "toe_steer_deg");
+    to.toeFar = figure(file, "toe_far");
     to.toeInTraffic = figure(file, "toe_in_traffic");
+    to.riderHeightUnitMm = figure(file, "rider_height_unit_mm");
+    to.proportionSds = range(file, "proportion_sds");
+    if (auto fit = file.needObject("fit")) {
+        to.fit.leastShare = figure(*fit, "least_share");
+        perUse(*fit, "stem_angle_deg", to.fit.stemAngleDeg, figure);
+        perUse(*fit, "bar_above_mm", to.fit.barAboveMm, figure);
+        perUse(*fit, "bar_beyond_mm", to.fit.barBeyondMm, figure);
+        to.fit.heightUnitMm = figure(*fit, "height_unit_mm");
+        to.fit.ordinaryPostMm = figure(*fit, "ordinary_post_mm");
+        to.fit.postUnitMm = figure(*fit, "post_unit_mm");
+        to.fit.most = figure(*fit, "most");
+        to.fit.mostHeightMm = figure(*fit, "most_height_mm");
+        to.fit.mostReachMm = figure(*fit, "most_reach_mm");
+        to.fit.nearMm = figure(*fit, "near_mm");
+    }
     to.eitherBelow = figure(file, "either_below");
     to.worthBuying = figure(file, "worth_buying");
 }

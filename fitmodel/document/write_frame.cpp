@@ -71,6 +71,16 @@ Json postJson(const Post& post)
     return json;
 }
 
+Json soldJson(const AsSold& sold)
+{
+    Json json = Json::object();
+    put(json, "stem_mm", sold.stemMm);
+    put(json, "bar_mm", sold.barWidthMm);
+    put(json, "crank_mm", sold.crankMm);
+    put(json, "tyre_mm", sold.tyreMm);
+    return json;
+}
+
 } // namespace
 
 Json document::frameJson(const FrameSize& frame)
@@ -82,6 +92,9 @@ Json document::frameJson(const FrameSize& frame)
     putFilled(json, "wheel", wheelJson(frame.wheel));
     putFilled(json, "headset", headsetJson(frame.headset));
     putFilled(json, "post", postJson(frame.post));
+    if (const auto& heights = frame.riderHeightMm)
+        json["rider_height_mm"] = numbers({heights->low, heights->high});
+    putFilled(json, "as_sold", soldJson(frame.asSold));
     put(json, "max_system_kg", frame.maxSystemKg);
     put(json, "mass_kg", frame.massKg);
     put(json, "price", frame.price);

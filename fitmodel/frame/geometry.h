@@ -69,6 +69,16 @@ struct Post {
     bool operator==(const Post&) const = default;
 };
 
+/// What the maker puts on a size sold complete.
+struct AsSold {
+    std::optional<double> stemMm;
+    std::optional<double> barWidthMm;
+    std::optional<double> crankMm;
+    std::optional<double> tyreMm;
+
+    bool operator==(const AsSold&) const = default;
+};
+
 struct FrameSize {
     std::string model;
     std::string size;
@@ -76,6 +86,8 @@ struct FrameSize {
     Wheel wheel;
     Headset headset;
     Post post;
+    std::optional<Range> riderHeightMm; ///< stature of its riders, by the maker
+    AsSold asSold;
     std::optional<double> maxSystemKg;
     std::optional<double> massKg;
     std::optional<double> price;

@@ -31,6 +31,29 @@ struct UpperWindows {
     Window elbow;
 };
 
+/// What a window cost counts: little inside the comfortable range, in full beyond it; convex, so that
+/// a cost with one least place keeps it.
+struct Ease {
+    double within = 1.0; ///< of each point of cost up to `from`
+    double from = 0.0;
+    double full = 0.0; ///< from here on a point counts as one
+
+    [[nodiscard]] double of(double cost) const
+    {
+        if (cost <= from)
+            return within * cost;
+        const double beyond = cost < full ? 0.5 * (cost - from) * (cost - from) / (full - from)
+                                          : cost - 0.5 * (from + full);
+        return within * cost + (1.0 - within) * beyond;
+    }
+    [[nodiscard]] double slope(double cost) const
+    {
+        if (cost <= from)
+            return within;
+        return cost < full ? within + (1.0 - within) * (cost - from) / (full - from) : 1.0;
+    }
+};
+
 /// Centres for one use at one place of the hands.
 struct UpperCentre {
     Angle trunk;
@@ -56,6 +79,7 @@ struct ComfortTable {
     /// What hands on the tops or in the drops change against the hoods, for uses without a row.
     PerGripPlace<UpperCentre> awayFromHoods;
     Angle trunkHalfWidth, armTrunkHalfWidth, elbowCentre, elbowHalfWidth;
+    Ease ease;
     Angle stiffShift, suppleShift; ///< of the trunk centre
     Angle stiffBelow, suppleAbove; ///< straight-leg raise
     PerUse<Angle> kneeCentre;

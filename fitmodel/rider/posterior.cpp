@@ -58,6 +58,19 @@ BaseVector rowOf(Quantity quantity)
     return row;
 }
 
+double inseamSds(double statureMm, double inseamMm, std::optional<Sex> sex,
+                 const Populations& populations)
+{
+    const Population& people = populationOf(sex, populations);
+    const auto stature = static_cast<int>(Quantity::Stature);
+    const auto inseam = static_cast<int>(Quantity::Inseam);
+    const double slope = people.covariance(inseam, stature) / people.covariance(stature, stature);
+    const double expected = people.mean(inseam) + slope * (statureMm - people.mean(stature));
+    const double variance =
+        people.covariance(inseam, inseam) - slope * people.covariance(inseam, stature);
+    return (inseamMm - expected) / std::sqrt(variance);
+}
+
 Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> sex,
                 const Populations& populations, const TapeTable& tape)
 {

@@ -48,6 +48,10 @@ struct Posterior {
 /// The base variables a quantity sums, as a row.
 [[nodiscard]] BaseVector rowOf(Quantity quantity);
 
+/// How many standard deviations an inseam lies from what goes with a stature.
+[[nodiscard]] double inseamSds(double statureMm, double inseamMm, std::optional<Sex> sex,
+                               const Populations& populations);
+
 /// `sex` empty stands for the balanced population. Never fails: what is odd is found and named, not
 /// refused.
 [[nodiscard]] Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> sex,

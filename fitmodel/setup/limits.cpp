@@ -9,8 +9,8 @@ constexpr double roundingMm = 1e-6; // a limit met exactly is met
 } // namespace
 
 Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton, const Setup& setup,
-                      const Saddle& saddle, double inseamMm, const Load& load,
-                      const FrameDefaults& frameDefaults, const PartDefaults& partDefaults)
+                      const Saddle& saddle, const Load& load, const FrameDefaults& frameDefaults,
+                      const PartDefaults& partDefaults)
 {
     Findings broken;
     const auto breaks = [&broken](FindingCode code, double found, double limit) {
@@ -30,10 +30,6 @@ Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton, const Se
         if (inserted < skeleton.postInsertionMm - roundingMm)
             breaks(FindingCode::PostTooShort, inserted, skeleton.postInsertionMm);
     }
-    if (const auto clearance = standoverClearance(skeleton, inseamMm);
-        clearance && *clearance < 0.0)
-        breaks(FindingCode::NoStandover, *clearance, 0.0);
-
     if (frame.wheel.maxTyreMm && skeleton.tyreMm > *frame.wheel.maxTyreMm + roundingMm)
         breaks(FindingCode::TyreTooWide, skeleton.tyreMm, *frame.wheel.maxTyreMm);
     const double system = load.riderKg + load.luggageKg + skeleton.bicycleMassKg;

@@ -17,8 +17,8 @@ struct Load {
 /// Findings of severity Limit, one for each limit broken; empty when all are kept. `frame` gives
 /// the makers' limits, `skeleton` must be its own.
 [[nodiscard]] Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton,
-                                    const Setup& setup, const Saddle& saddle, double inseamMm,
-                                    const Load& load, const FrameDefaults& frameDefaults,
+                                    const Setup& setup, const Saddle& saddle, const Load& load,
+                                    const FrameDefaults& frameDefaults,
                                     const PartDefaults& partDefaults);
 
 } // namespace tripoise

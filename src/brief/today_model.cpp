@@ -203,8 +203,10 @@ Bar TodayModel::bar() const
             return one;
     Bar usual;
     usual.kind = kind;
-    const Range width = shippedTables().weights.flatBarMm;
-    usual.widthMm = 0.5 * (width.low + width.high); // only a flat bar's grip depends on it
+    const Tables& tables = shippedTables();
+    const Range& beyond = tables.weights.flatBarBeyondShouldersMm;
+    usual.widthMm = tables.populations.balanced.mean(static_cast<int>(Quantity::Biacromial))
+                    + 0.5 * (beyond.low + beyond.high); // only a flat bar's grip depends on it
     return usual;
 }
 

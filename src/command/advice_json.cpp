@@ -3,6 +3,7 @@
 
 #include "wording/advice_text.h"
 #include "wording/findings.h"
+#include "wording/fit_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
 #include "wording/words.h"
@@ -200,12 +201,28 @@ Json ledgerJson(const std::vector<LedgerEntry>& ledger)
     return list;
 }
 
+Json fitJson(const Candidate& candidate, const Prepared& prepared)
+{
+    Json byUse = Json::object();
+    for (const UseFit& use : candidate.fit.byUse)
+        byUse[std::string(keyOf(use.use))] = {{"state", keyOf(use.state)},
+                                              {"bar_above_mm", told(use.barAboveMm)},
+                                              {"bar_beyond_mm", told(use.barBeyondMm)}};
+    Json json{{"state", keyOf(candidate.fit.state)},
+              {"text", fitSentence(candidate, prepared).toStdString()},
+              {"by_use", std::move(byUse)}};
+    if (const auto& part = candidate.fit.part)
+        json["part"] = {{"stem_mm", part->lengthMm}, {"angle_deg", told(part->angle.deg())}};
+    return json;
+}
+
 Json candidateJson(const Candidate& candidate, const Prepared& prepared)
 {
     const PreparedSize& size = prepared.sizes[candidate.size];
     Json json{{"model", size.frame.model},
               {"size", size.frame.size},
               {"rank", candidate.rank},
+              {"fit", fitJson(candidate, prepared)},
               {"limits", findingsJson(candidate.limits)}};
     if (candidate.best) {
         json["setup"] = setupJson(candidate.best->setup, prepared);
@@ -231,6 +248,7 @@ const char* kindKey(VerdictKind kind)
     case VerdictKind::Clear: return "clear";
     case VerdictKind::Slight: return "slight";
     case VerdictKind::Either: return "either";
+    case VerdictKind::None: return "none";
     }
     return "";
 }
@@ -255,10 +273,15 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
     for (const Candidate& candidate : advice.candidates)
         json["candidates"].push_back(candidateJson(candidate, prepared));
     if (advice.solved) {
-        const Candidate& named = advice.leading();
+        Json size, model;
+        if (advice.verdict.named) {
+            const FrameSize& named = prepared.sizes[advice.leading().size].frame;
+            size = named.size;
+            model = named.model;
+        }
         json["verdict"] = {
-            {"size", prepared.sizes[named.size].frame.size},
-            {"model", prepared.sizes[named.size].frame.model},
+            {"size", size},
+            {"model", model},
             {"kind", kindKey(advice.verdict.kind)},
             {"text", verdictSentence(advice, prepared, fitting.riding).toStdString()},
             {"reasons", textsJson(reasonSentences(advice, prepared))},

@@ -140,7 +140,7 @@ struct Case {
     Prepared prepared;
     Advice advice;
 
-    [[nodiscard]] int exitCode() const { return advice.anySound() ? Done : NothingSound; }
+    [[nodiscard]] int exitCode() const { return advice.anyFits() ? Done : NothingFits; }
 };
 
 std::optional<Case> decideFile(const QString& path)

@@ -12,7 +12,7 @@ enum ExitCode {
     Done = 0,
     CommandWrong = 2,
     InputWrong = 3,
-    NothingSound = 4, ///< no candidate satisfies the limits; the result is still written
+    NothingFits = 4, ///< no size fits; the result is still written
 };
 
 // `arguments` are without the program's name.

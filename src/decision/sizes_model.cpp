@@ -44,11 +44,12 @@ void SizesModel::renew()
             row.frame = int(candidate.size);
             row.name = sizeLabel(answer->prepared->sizes[candidate.size].frame, *answer->prepared);
             row.rank = candidate.rank;
-            row.broken = !candidate.limits.empty();
+            row.broken = !fitsAtAll(candidate.fit.state);
             row.shown = &candidate == shown();
             row.beside = &candidate == beside();
             row.mark = row.broken ? QString() : rankSign(candidate.rank);
-            row.spoken = row.broken ? brokenSize(row.name) : rankedSize(row.name, candidate.rank);
+            row.spoken = row.broken ? unfitSize(row.name, candidate.fit.state)
+                                    : rankedSize(row.name, candidate.rank);
             rows.push_back(row);
         }
         std::sort(rows.begin(), rows.end(),

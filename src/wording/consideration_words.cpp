@@ -10,6 +10,7 @@ namespace tripoise {
 namespace {
 
 constexpr double leastKneeToldMm = 0.5;
+constexpr double leastUntidyTold = 0.05;
 
 QString kneeValue(double aheadMm)
 {
@@ -105,14 +106,15 @@ constexpr PerConsideration<Row> rows{{
         both<halfMm>,
     },
     {
-        QT_TRANSLATE_NOOP("Words", "few spacers"),
+        QT_TRANSLATE_NOOP("Words", "an ordinary height of spacers"),
         QT_TRANSLATE_NOOP3("Words", "spacers", "for and against"),
         QT_TRANSLATE_NOOP(
-            "Words", "Spacers under the stem. Few look right and keep the steerer short; a tall "
-                     "stack says that the frame is low for the rider."),
-        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that needs fewer spacers."),
+            "Words", "Spacers under the stem. A tall stack says that the frame is low for the "
+                     "rider; with none the bar cannot go lower later."),
+        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that takes an ordinary "
+                                   "height of spacers."),
         plainly<halfMm>,
-        QT_TRANSLATE_NOOP("Words", "%1 needs %2 of spacers under the stem, %3 needs %4."),
+        QT_TRANSLATE_NOOP("Words", "%1 takes %2 of spacers under the stem, %3 takes %4."),
         both<halfMm>,
     },
     {
@@ -126,6 +128,23 @@ constexpr PerConsideration<Row> rows{{
         plainly<signedDegrees>,
         QT_TRANSLATE_NOOP("Words", "%1 does with a stem of %2; %3 needs one of %4."),
         both<signedDegrees>,
+    },
+    {
+        QT_TRANSLATE_NOOP("Words", "parts that suit each other"),
+        QT_TRANSLATE_NOOP3("Words", "parts together", "for and against"),
+        QT_TRANSLATE_NOOP(
+            "Words", "Whether parts undo each other: a stem that points down under a bar that "
+                     "rises, or on a tall stack of spacers."),
+        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does without parts "
+                                   "that undo each other."),
+        [](double value, const PreparedSize&) {
+            return value < leastUntidyTold
+                       ? Words::tr("in order", "parts together")
+                       : Words::tr("undo each other", "parts together");
+        },
+        QT_TRANSLATE_NOOP("Words", "%1 reaches the position with parts in good order; on %2 stem, "
+                                   "spacers and bar undo each other."),
+        [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
     },
     {
         QT_TRANSLATE_NOOP("Words", "seat post showing"),
@@ -243,6 +262,32 @@ constexpr PerConsideration<Row> rows{{
                                                   "wheel turns, %3 lets it reach %4."),
                        c)
                                 : theirsOnly(clear, c);
+        },
+    },
+    {
+        QT_TRANSLATE_NOOP("Words", "the maker's word on riders' heights"),
+        QT_TRANSLATE_NOOP3("Words", "maker's rider heights", "for and against"),
+        QT_TRANSLATE_NOOP(
+            "Words", "Whether the rider's height is one the maker names this size for. It counts "
+                     "for less where the legs are long or short for the height."),
+        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size whose maker names it for "
+                                   "riders of this height."),
+        [](double value, const PreparedSize& size) {
+            if (!size.frame.riderHeightMm)
+                return Words::tr("not known", "maker's rider heights");
+            if (value == 0.0)
+                return Words::tr("inside", "maker's rider heights");
+            return (value > 0.0 ? Words::tr("rider %1 taller", "than the maker's heights")
+                                : Words::tr("rider %1 shorter", "than the maker's heights"))
+                .arg(mm(std::abs(value)));
+        },
+        QT_TRANSLATE_NOOP("Words", "The rider is %1 taller than those the maker names %2 for."),
+        [](const char* taller, const Compared& c) {
+            return Words::tr(c.theirs > 0.0 ? taller
+                                            : QT_TRANSLATE_NOOP(
+                                                "Words", "The rider is %1 shorter than those the "
+                                                         "maker names %2 for."))
+                .arg(mm(std::abs(c.theirs)), c.worse);
         },
     },
 }};

@@ -2,6 +2,7 @@
 #include "wording/advice_text.h"
 
 #include "wording/consideration_words.h"
+#include "wording/fit_words.h"
 #include "wording/words.h"
 
 #include <cmath>
@@ -26,6 +27,14 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
     QStringList sentences;
     const Verdict& verdict = advice.verdict;
     const Candidate& candidate = advice.leading();
+    if (!verdict.named) {
+        for (const Candidate& one : advice.candidates)
+            sentences << fitSentence(one, prepared);
+        return sentences;
+    }
+    const QString fit = fitSentence(candidate, prepared);
+    if (!fit.isEmpty())
+        sentences << fit;
     if (!verdict.other) {
         for (const UsePosture& use : candidate.best->uses)
             sentences << Words::tr(
@@ -39,6 +48,9 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
                                         use.windows.armTrunk.high().deg()));
         return sentences;
     }
+    const Candidate& second = advice.candidates[*verdict.other];
+    if (classOf(second.fit.state) != classOf(candidate.fit.state))
+        sentences << fitSentence(second, prepared);
     const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)

@@ -4,6 +4,7 @@
 #include "wording/advice_text.h"
 #include "wording/consideration_words.h"
 #include "wording/findings.h"
+#include "wording/fit_words.h"
 #include "wording/visible.h"
 #include "wording/words.h"
 
@@ -50,6 +51,8 @@ QString briefSentence(const Fitting& fitting)
 Section reasonsSection(const Advice& advice, const Prepared& prepared)
 {
     const QStringList reasons = reasonSentences(advice, prepared);
+    if (!advice.verdict.named)
+        return {Words::tr("Why none of them"), reasons};
     if (!advice.verdict.other)
         return {Words::tr("How it sits"), reasons};
     const QString size = sizeName(named(advice), prepared);
@@ -170,8 +173,9 @@ Section askedSection(const Advice& advice)
 
 Section limitsSection(const Candidate& candidate, const Prepared& prepared)
 {
-    Section section{Words::tr("What breaks on %1", "a size").arg(sizeName(candidate, prepared)),
-                    {}};
+    Section section{Words::tr("Why not %1", "a size").arg(sizeName(candidate, prepared)), {}};
+    if (candidate.fit.state == FitState::TooSmall || candidate.fit.state == FitState::TooLarge)
+        section.items << fitSentence(candidate, prepared);
     for (const Finding& finding : candidate.limits)
         section.items << sentence(finding);
     return section;

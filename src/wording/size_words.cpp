@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/size_words.h"
 
+#include "wording/fit_words.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -17,9 +18,9 @@ QString rankedSize(const QString& name, int rank)
     return Words::tr("%1, rank %2", "a size").arg(name, plain(rank));
 }
 
-QString brokenSize(const QString& name)
+QString unfitSize(const QString& name, FitState state)
 {
-    return Words::tr("%1, breaks a limit", "a size").arg(name);
+    return Words::tr("%1, %2", "a size, why it does not fit").arg(name, fitName(state));
 }
 
 } // namespace tripoise

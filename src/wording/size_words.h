@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
-// How the sizes to choose from are told: by their rank, or that they break a limit.
+// How the sizes to choose from are told: by their rank, or that they do not fit.
 #pragma once
+
+#include "advice/fit.h"
 
 #include <QString>
 
@@ -10,6 +12,6 @@ namespace tripoise {
 [[nodiscard]] QString rankSign(int rank); ///< a figure in a ring, as far as there are such
 /// "M, rank 1"; for those who do not see the sign.
 [[nodiscard]] QString rankedSize(const QString& name, int rank);
-[[nodiscard]] QString brokenSize(const QString& name); ///< "XL, breaks a limit"
+[[nodiscard]] QString unfitSize(const QString& name, FitState state); ///< "XL, too large"
 
 } // namespace tripoise

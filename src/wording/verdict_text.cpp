@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/fit_words.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -44,6 +45,23 @@ QString stemOf(const Candidate& candidate)
     return halfMm(candidate.best->setup.stem.lengthMm);
 }
 
+/// No size fits: what the rider wants instead.
+VerdictWords noneWords(const Advice& advice, const Prepared& prepared)
+{
+    const Candidate& first = advice.leading();
+    const FrameAsked& asked = advice.asked;
+    const QString wanted =
+        Words::tr("This rider wants a frame with a stack of %1 mm and a reach of %2 mm.")
+            .arg(range(asked.stackMm.low, asked.stackMm.high),
+                 range(asked.reachMm.low, asked.reachMm.high));
+    if (advice.candidates.size() > 1)
+        return {Words::tr("None of these fits"), wanted, {}};
+    const QString size = sizeName(first, prepared);
+    return {Words::tr("Not %1", "a size").arg(size),
+            fitSentence(first, prepared) + QLatin1Char(' ') + wanted,
+            {}};
+}
+
 } // namespace
 
 QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
@@ -54,12 +72,10 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
     const Candidate& named = advice.leading();
     const QString size = sizeName(named, prepared);
     const QString setup = setupPhrase(*named.best, prepared);
-    if (!advice.anySound())
-        return advice.candidates.size() < 2
-                   ? Words::tr("Not %1: it breaks a limit.").arg(size)
-                   : Words::tr("None of them as they stand: each breaks a limit. Nearest comes %1, "
-                               "%2.")
-                         .arg(size, setup);
+    if (verdict.kind == VerdictKind::None) {
+        const VerdictWords none = noneWords(advice, prepared);
+        return Words::tr("%1. %2", "a title, what stands under it").arg(none.title, none.detail);
+    }
     if (!verdict.other || verdict.kind == VerdictKind::Clear)
         return Words::tr("%1, %2.", "size, with its parts")
             .arg(sizeName(named, prepared, Place::Opening), setup);
@@ -83,18 +99,8 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
     const QString size = sizeName(named, prepared);
     const QString opening = sizeName(named, prepared, Place::Opening);
     const QString setup = setupPhrase(*named.best, prepared);
-    if (!advice.anySound())
-        return advice.candidates.size() < 2
-                   ? VerdictWords{Words::tr("Not %1", "a size").arg(size),
-                                  Words::tr("It breaks a limit; nearest it comes %1.",
-                                            "with its parts")
-                                      .arg(setup),
-                                  {}}
-                   : VerdictWords{Words::tr("None as they stand"),
-                                  Words::tr("Each breaks a limit. Nearest comes %1, %2.",
-                                            "size, with its parts")
-                                      .arg(size, setup),
-                                  {}};
+    if (verdict.kind == VerdictKind::None)
+        return noneWords(advice, prepared);
     if (!verdict.other)
         return {opening, setup, {}};
     const QString other = sizeName(advice.candidates[*verdict.other], prepared);
@@ -105,6 +111,7 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
         return {Words::tr("Slightly %1", "a size").arg(size), setup,
                 Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
                     .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
+    case VerdictKind::None: break; // told above
     case VerdictKind::Either:
         return {Words::tr("Either will do"),
                 Words::tr("%1 %2, or %3 with the %4 stem, for %5.",

@@ -109,7 +109,7 @@ void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* 
         rider.sex = someone.sex;
         rider.measurements = measured(someone);
         const Advice advice = advise(rider, riding, {}, prepared, tables());
-        if (!advice.solved || !advice.anySound())
+        if (!advice.solved || !advice.anyFits())
             continue;
         const Candidate& best = advice.leading();
         const int band =

@@ -1,0 +1,192 @@
+// SPDX-License-Identifier: MIT
+#include "advice/fit.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+/// One bar for each kind in the box, as such bars ordinarily are.
+std::vector<Bar> ordinaryBars(const Stock& stock)
+{
+    std::vector<Bar> bars;
+    for (const Bar& bar : stock.bars)
+        if (std::none_of(bars.begin(), bars.end(),
+                         [&](const Bar& known) { return known.kind == bar.kind; })) {
+            Bar ordinary;
+            ordinary.kind = bar.kind;
+            ordinary.widthMm = bar.widthMm;
+            bars.push_back(ordinary);
+        }
+    return bars;
+}
+
+class Fitter {
+public:
+    Fitter(const PreparedSize& size, const Basis& basis)
+        : m_size(size), m_basis(basis), m_table(basis.tables.weights.fit)
+    {
+        const auto& [person, riding, prepared, tables] = basis;
+        const LegTarget target = legTarget(tables.comfort, riding.mix, person.kneeShift);
+        const CrankBand band = crankBandFor(tables.comfort, person.body.inseamMm);
+        const auto off = [&band](double crankMm) {
+            return outside(crankMm, {band.lowMm, band.highMm});
+        };
+        const double crankMm = *std::min_element(
+            prepared.cranksMm.begin(), prepared.cranksMm.end(),
+            [&off](double first, double second) { return off(first) < off(second); });
+        m_saddle = saddleForKnee(person.body, tables.body, person.foothold, crankMm, target.knee,
+                                 target.kneeOverSpindleMm);
+        m_hip = midHip(m_saddle.point(), tables.body);
+        m_postMm = exposedPost(size.skeleton, m_saddle, prepared.stock.saddle, tables.parts);
+    }
+
+    SizeFit fit()
+    {
+        SizeFit fit;
+        fit.postMm = m_postMm;
+        for (const Use use : usesThatCount(m_basis.riding.mix, m_table)) {
+            fit.byUse.push_back(useFit(use));
+            if (fit.state == FitState::Fits)
+                fit.state = fit.byUse.back().state;
+        }
+        if (fit.state == FitState::Fits)
+            tryBox(fit);
+        return fit;
+    }
+
+private:
+    /// How near the box brings the hands to the best place of each use, and the stem that would.
+    void tryBox(SizeFit& fit) const
+    {
+        const Prepared& prepared = m_basis.prepared;
+        for (const UseFit& use : fit.byUse) {
+            NearestRow nearest;
+            Point wanted = Point::Zero();
+            const Bar* bar = nullptr;
+            for (const BarRun& run : m_size.bars) {
+                const Point place = wantedClamp(use.use, prepared.stock.bars[run.bar]);
+                const NearestRow found = nearestRow(m_size, run, place);
+                if (found.offMm < nearest.offMm) {
+                    nearest = found;
+                    wanted = place;
+                    bar = &prepared.stock.bars[run.bar];
+                }
+            }
+            if (!bar || nearest.offMm <= std::max(m_table.nearMm, fit.nearestMm))
+                continue;
+            const std::optional<Stem> part = stemFor(wanted, *bar);
+            if (!part)
+                continue;
+            fit.state = FitState::WithParts;
+            fit.nearestMm = nearest.offMm;
+            fit.part = part;
+        }
+    }
+
+    /// The ordinary stem that brings a clamp nearest to a place, with spacers as may be; nothing
+    /// where none brings it near.
+    std::optional<Stem> stemFor(const Point& place, const Bar& bar) const
+    {
+        const Tables& tables = m_basis.tables;
+        std::optional<Stem> best;
+        double least = m_table.nearMm;
+        for (Stem stem : tables.marketStems)
+            for (const bool turned : {false, true}) {
+                stem.barClampMm = bar.barClampMm;
+                stem.steererMm = m_size.skeleton.steererMm;
+                if (turned)
+                    stem = flipped(stem);
+                const ClampLine line = clampLine(m_size.skeleton, stem, tables.parts);
+                const double tallest =
+                    std::max(0.0, mostSpacers(m_size.skeleton, stem, tables.parts));
+                const double spacers =
+                    std::clamp((place - line.at(0.0)).dot(line.up), 0.0, tallest);
+                if (const double off = (place - line.at(spacers)).norm(); off < least) {
+                    least = off;
+                    best = stem;
+                }
+            }
+        return best;
+    }
+
+    /// On the bar kind of the box that suits the size best.
+    UseFit useFit(Use use) const
+    {
+        std::optional<UseFit> best;
+        double least = 0.0;
+        for (const Bar& bar : ordinaryBars(m_basis.prepared.stock)) {
+            const Point gap = ordinaryClamp(use) - wantedClamp(use, bar);
+            UseFit fit{use, FitState::Fits, gap.y() - m_table.barAboveMm[indexOf(use)],
+                       gap.x() - m_table.barBeyondMm[indexOf(use)]};
+            const double off = misfit(fit);
+            if (off != 0.0)
+                fit.state = off < 0.0 ? FitState::TooSmall : FitState::TooLarge;
+            if (!best || std::abs(off) < least) {
+                least = std::abs(off);
+                best = fit;
+            }
+        }
+        return best.value_or(UseFit{use});
+    }
+
+    Point wantedClamp(Use use, const Bar& bar) const
+    {
+        return comfortableClamp(
+            holdsOf(m_basis.person, Mix::only(use), bar, m_basis.tables), m_hip);
+    }
+
+    Point ordinaryClamp(Use use) const
+    {
+        const WeightTable& weights = m_basis.tables.weights;
+        Stem stem;
+        stem.lengthMm = m_size.frame.asSold.stemMm.value_or(
+            weights.naturalStem.middle(use, m_basis.person.body.statureMm));
+        stem.angle = Angle::degrees(m_table.stemAngleDeg[indexOf(use)]);
+        return clampCentre(m_size.skeleton, stem, weights.ordinarySpacersMm,
+                           m_basis.tables.parts);
+    }
+
+    /// 0 where it fits; negative where the size is too small.
+    double misfit(const UseFit& fit) const
+    {
+        const double post =
+            m_postMm ? (m_table.ordinaryPostMm - *m_postMm) / m_table.postUnitMm : 0.0;
+        const double both = fit.barAboveMm / m_table.heightUnitMm + post;
+        if (std::abs(both) > m_table.most)
+            return both;
+        if (std::abs(fit.barAboveMm) > m_table.mostHeightMm)
+            return fit.barAboveMm / m_table.heightUnitMm;
+        if (std::abs(fit.barBeyondMm) > m_table.mostReachMm)
+            return fit.barBeyondMm / m_table.heightUnitMm;
+        return 0.0;
+    }
+
+    const PreparedSize& m_size;
+    const Basis& m_basis;
+    const FitTable& m_table;
+    SaddlePlace m_saddle;
+    Point m_hip = Point::Zero();
+    std::optional<double> m_postMm;
+};
+
+} // namespace
+
+std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table)
+{
+    std::vector<Use> uses;
+    for (const Use use : allUses)
+        if (mix.of(use) >= table.leastShare)
+            uses.push_back(use);
+    std::stable_sort(uses.begin(), uses.end(),
+                     [&](Use a, Use b) { return mix.of(a) > mix.of(b); });
+    return uses;
+}
+
+SizeFit fitOf(const PreparedSize& size, const Basis& basis)
+{
+    return Fitter(size, basis).fit();
+}
+
+} // namespace tripoise

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: MIT
+//
+// Whether a size fits a rider at all, from that size alone.
+//
+// It is judged with the front end that is ordinary for a use, not with the most a box of parts can
+// do: a missing part never hides a size that fits, nor an odd one cures a size that does not. Height
+// and seat post are looked at together, since a frame that is too small is too low at both ends;
+// reach is looked at apart, since stems follow it further. Of height and post together, makers'
+// middle riders lie within some 15 mm and those 15 cm taller or shorter 50 to 60 mm off
+// (tests/study).
+#pragma once
+
+#include "advice/search.h"
+
+namespace tripoise {
+
+enum class FitState {
+    Fits,
+    WithParts, ///< with a stem or spacers that the box does not have
+    TooSmall,
+    TooLarge,
+    Barred, ///< a limit is broken
+};
+
+/// Sizes of a lower class come first; of one class by their points.
+[[nodiscard]] constexpr int classOf(FitState state)
+{
+    switch (state) {
+    case FitState::Fits: return 0;
+    case FitState::WithParts: return 1;
+    case FitState::TooSmall:
+    case FitState::TooLarge: return 2;
+    case FitState::Barred: return 3;
+    }
+    return 3;
+}
+
+/// Sizes that can be named.
+[[nodiscard]] constexpr bool fitsAtAll(FitState state)
+{
+    return state == FitState::Fits || state == FitState::WithParts;
+}
+
+/// The ordinary front end of one use against the best place of the hands.
+struct UseFit {
+    Use use;
+    FitState state = FitState::Fits; ///< `Fits`, `TooSmall` or `TooLarge`
+    double barAboveMm = 0.0;         ///< negative where the bar stays too low
+    double barBeyondMm = 0.0;        ///< negative where it stays too near
+};
+
+struct SizeFit {
+    FitState state = FitState::Fits;
+    std::vector<UseFit> byUse; ///< of the uses that have a say, the largest share first
+    std::optional<double> postMm;
+    double nearestMm = 0.0;   ///< how near the box brings the hands, of the use where it fails most
+    std::optional<Stem> part; ///< that brings them there
+};
+
+/// The uses that have a say, the largest share first.
+[[nodiscard]] std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table);
+
+/// Limits apart.
+[[nodiscard]] SizeFit fitOf(const PreparedSize& size, const Basis& basis);
+
+} // namespace tripoise

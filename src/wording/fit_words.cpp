@@ -1,0 +1,106 @@
+// SPDX-License-Identifier: MIT
+#include "wording/fit_words.h"
+
+#include "wording/findings.h"
+#include "wording/words.h"
+
+#include <cmath>
+
+namespace tripoise {
+namespace {
+
+constexpr double leastHeightToldMm = 20.0; // of the bar; less is not what a size fails by
+constexpr double longPostMm = 250.0;
+constexpr double shortPostMm = 120.0;
+
+/// The use by which a size fails.
+const UseFit* failing(const SizeFit& fit)
+{
+    for (const UseFit& use : fit.byUse)
+        if (use.state != FitState::Fits)
+            return &use;
+    return nullptr;
+}
+
+QString tooSmall(const QString& size, const UseFit& use, double postMm)
+{
+    const bool low = use.barAboveMm < -leastHeightToldMm;
+    if (low && postMm > longPostMm)
+        return Words::tr("%1 is too small: with an ordinary stem and spacers the bar stays %2 too "
+                         "low, and %3 of seat post show.")
+            .arg(size, mm(-use.barAboveMm), partMm(postMm));
+    if (low)
+        return Words::tr(
+                   "%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.")
+            .arg(size, mm(-use.barAboveMm));
+    if (use.barBeyondMm < 0.0 && postMm <= longPostMm)
+        return Words::tr("%1 is too small: with an ordinary stem the bar stays %2 too near.")
+            .arg(size, mm(-use.barBeyondMm));
+    return Words::tr("%1 is too small: %2 of seat post show.").arg(size, partMm(postMm));
+}
+
+QString tooLarge(const QString& size, const UseFit& use, double postMm)
+{
+    const bool high = use.barAboveMm > leastHeightToldMm;
+    if (high && postMm < shortPostMm)
+        return Words::tr("%1 is too large: with an ordinary stem and spacers the bar stays %2 too "
+                         "high, and no more than %3 of seat post shows.")
+            .arg(size, mm(use.barAboveMm), partMm(std::max(0.0, postMm)));
+    if (high)
+        return Words::tr(
+                   "%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.")
+            .arg(size, mm(use.barAboveMm));
+    if (use.barBeyondMm > 0.0 && postMm >= shortPostMm)
+        return Words::tr("%1 is too large: with an ordinary stem the bar stays %2 too far away.")
+            .arg(size, mm(use.barBeyondMm));
+    return Words::tr("%1 is too large: the saddle cannot go as low as this rider needs.").arg(size);
+}
+
+} // namespace
+
+const char* keyOf(FitState state)
+{
+    switch (state) {
+    case FitState::Fits: return "fits";
+    case FitState::WithParts: return "with_parts";
+    case FitState::TooSmall: return "too_small";
+    case FitState::TooLarge: return "too_large";
+    case FitState::Barred: return "barred";
+    }
+    return "";
+}
+
+QString fitName(FitState state)
+{
+    switch (state) {
+    case FitState::Fits: return Words::tr("fits", "a size");
+    case FitState::WithParts: return Words::tr("fits with parts to order", "a size");
+    case FitState::TooSmall: return Words::tr("too small", "a size");
+    case FitState::TooLarge: return Words::tr("too large", "a size");
+    case FitState::Barred: return Words::tr("breaks a limit", "a size");
+    }
+    return {};
+}
+
+QString fitSentence(const Candidate& candidate, const Prepared& prepared)
+{
+    const SizeFit& fit = candidate.fit;
+    const QString size = sizeName(candidate, prepared, Place::Opening);
+    const double postMm = fit.postMm.value_or(0.5 * (longPostMm + shortPostMm));
+    const UseFit* use = failing(fit);
+    switch (fit.state) {
+    case FitState::Fits: return {};
+    case FitState::WithParts:
+        return Words::tr("%1 fits with a part to order: a %2 stem of %3; with the box as it is the "
+                         "hands stay %4 off.")
+            .arg(size, halfMm(fit.part->lengthMm), signedDegrees(fit.part->angle.deg()),
+                 mm(fit.nearestMm));
+    case FitState::TooSmall: return use ? tooSmall(size, *use, postMm) : QString();
+    case FitState::TooLarge: return use ? tooLarge(size, *use, postMm) : QString();
+    case FitState::Barred:
+        return candidate.limits.empty() ? QString() : sentence(candidate.limits.front());
+    }
+    return {};
+}
+
+} // namespace tripoise
