@@ -2212,11 +2212,6 @@
         <translation>%1: beide %2</translation>
     </message>
     <message>
-        <source>%1, breaks a limit</source>
-        <comment>a size</comment>
-        <translation>%1, verletzt eine Grenze</translation>
-    </message>
-    <message>
         <source>%1, rank %2</source>
         <comment>a size</comment>
         <translation>%1, Rang %2</translation>
@@ -3261,10 +3256,6 @@
         <translation>Der Vorbau, den diese Größe braucht. Mit der für den Einsatz üblichen Länge lenkt es sich wie erwartet, mit einer viel längeren oder kürzeren nicht.</translation>
     </message>
     <message>
-        <source>Spacers under the stem. Few look right and keep the steerer short; a tall stack says that the frame is low for the rider.</source>
-        <translation>Spacer unter dem Vorbau. Wenige sehen gut aus und halten den Schaft kurz; ein hoher Stapel zeigt, dass der Rahmen für den Fahrer tief ist.</translation>
-    </message>
-    <message>
         <source>The stem&apos;s angle as mounted. A steep one says that the frame is too low or too high for the rider.</source>
         <translation>Der Winkel des Vorbaus, wie montiert. Ein steiler zeigt, dass der Rahmen für den Fahrer zu tief oder zu hoch ist.</translation>
     </message>
@@ -3307,10 +3298,6 @@
     <message>
         <source>Weighing more, it favours the size that takes a stem of usual length.</source>
         <translation>Mit mehr Gewicht gewinnt die Größe, die einen Vorbau üblicher Länge nimmt.</translation>
-    </message>
-    <message>
-        <source>Weighing more, it favours the size that needs fewer spacers.</source>
-        <translation>Mit mehr Gewicht gewinnt die Größe, die weniger Spacer braucht.</translation>
     </message>
     <message>
         <source>Weighing more, it favours the size that does without a steep stem.</source>
@@ -3749,10 +3736,6 @@
         <translation>%1 nimmt einen Vorbau von %2, üblich für diesen Einsatz; %3 bräuchte %4.</translation>
     </message>
     <message>
-        <source>%1 needs %2 of spacers under the stem, %3 needs %4.</source>
-        <translation>%1 braucht %2 Spacer unter dem Vorbau, %3 braucht %4.</translation>
-    </message>
-    <message>
         <source>%1 does with a stem of %2; %3 needs one of %4.</source>
         <translation>%1 kommt mit einem Vorbau von %2 aus; %3 braucht einen von %4.</translation>
     </message>
@@ -3952,15 +3935,6 @@
     <message>
         <source>Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems usual for this riding.</source>
         <translation>Stack %1 mm und Reach %2 mm, mit bis zu %3 Spacern und den für diesen Einsatz üblichen Vorbauten.</translation>
-    </message>
-    <message>
-        <source>Worth buying: a %1 stem of %2. It brings the hands %3 nearer to their best place than anything in the box.</source>
-        <translation>Den Kauf wert: ein Vorbau von %1 mit %2. Er bringt die Hände %3 näher an ihren besten Platz als alles im Kasten.</translation>
-    </message>
-    <message>
-        <source>What breaks on %1</source>
-        <comment>a size</comment>
-        <translation>Was an %1 nicht geht</translation>
     </message>
     <message>
         <source>Look at these</source>
@@ -4301,14 +4275,6 @@
         <translation>Nichts im Teilekasten macht aus diesen Größen ein Fahrrad.</translation>
     </message>
     <message>
-        <source>Not %1: it breaks a limit.</source>
-        <translation>Nicht %1: Er verletzt eine Grenze.</translation>
-    </message>
-    <message>
-        <source>None of them as they stand: each breaks a limit. Nearest comes %1, %2.</source>
-        <translation>Keiner, so wie sie sind: Jeder verletzt eine Grenze. Am nächsten kommt %1, %2.</translation>
-    </message>
-    <message>
         <source>%1, %2.</source>
         <comment>size, with its parts</comment>
         <translation>%1, %2.</translation>
@@ -4331,20 +4297,6 @@
         <source>Not %1</source>
         <comment>a size</comment>
         <translation>Nicht %1</translation>
-    </message>
-    <message>
-        <source>It breaks a limit; nearest it comes %1.</source>
-        <comment>with its parts</comment>
-        <translation>Er verletzt eine Grenze; am nächsten kommt er %1.</translation>
-    </message>
-    <message>
-        <source>None as they stand</source>
-        <translation>Keiner, so wie sie sind</translation>
-    </message>
-    <message>
-        <source>Each breaks a limit. Nearest comes %1, %2.</source>
-        <comment>size, with its parts</comment>
-        <translation>Jeder verletzt eine Grenze. Am nächsten kommt %1, %2.</translation>
     </message>
     <message>
         <source>Clear: it stays so with any weight halved or doubled.</source>
@@ -4505,10 +4457,6 @@
     <message>
         <source>an ordinary stem length</source>
         <translation>eine übliche Vorbaulänge</translation>
-    </message>
-    <message>
-        <source>few spacers</source>
-        <translation>wenige Spacer</translation>
     </message>
     <message>
         <source>an ordinary stem angle</source>
@@ -5845,6 +5793,211 @@
     <message>
         <source>with the sizes and the rest of the box %1 set-ups, more than can be compared; accepted: %2; thin this list or %3</source>
         <translation>mit den Größen und dem übrigen Teilekasten %1 Einstellungen, mehr als sich vergleichen lassen; möglich: %2; diese Liste oder %3 kürzen</translation>
+    </message>
+    <message>
+        <source>an ordinary height of spacers</source>
+        <translation>eine übliche Höhe der Spacer</translation>
+    </message>
+    <message>
+        <source>Spacers under the stem. A tall stack says that the frame is low for the rider; with none the bar cannot go lower later.</source>
+        <translation>Spacer unter dem Vorbau. Ein hoher Turm sagt, dass der Rahmen für den Fahrer niedrig ist; ohne Spacer kann der Lenker später nicht tiefer.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that takes an ordinary height of spacers.</source>
+        <translation>Mit mehr Gewicht spricht es für die Größe, die mit einer üblichen Höhe der Spacer auskommt.</translation>
+    </message>
+    <message>
+        <source>%1 takes %2 of spacers under the stem, %3 takes %4.</source>
+        <translation>%1 nimmt %2 Spacer unter dem Vorbau, %3 nimmt %4.</translation>
+    </message>
+    <message>
+        <source>parts that suit each other</source>
+        <translation>Teile, die zueinander passen</translation>
+    </message>
+    <message>
+        <source>parts together</source>
+        <comment>for and against</comment>
+        <translation>Teile zusammen</translation>
+    </message>
+    <message>
+        <source>Whether parts undo each other: a stem that points down under a bar that rises, or on a tall stack of spacers.</source>
+        <translation>Ob sich Teile gegenseitig aufheben: ein nach unten zeigender Vorbau unter einem Lenker mit Erhöhung oder auf einem hohen Spacerturm.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that does without parts that undo each other.</source>
+        <translation>Mit mehr Gewicht spricht es für die Größe, die ohne Teile auskommt, die sich gegenseitig aufheben.</translation>
+    </message>
+    <message>
+        <source>in order</source>
+        <comment>parts together</comment>
+        <translation>in Ordnung</translation>
+    </message>
+    <message>
+        <source>undo each other</source>
+        <comment>parts together</comment>
+        <translation>heben sich auf</translation>
+    </message>
+    <message>
+        <source>%1 reaches the position with parts in good order; on %2 stem, spacers and bar undo each other.</source>
+        <translation>%1 erreicht die Haltung mit Teilen, die zueinander passen; auf %2 heben sich Vorbau, Spacer und Lenker gegenseitig auf.</translation>
+    </message>
+    <message>
+        <source>the maker&apos;s word on riders&apos; heights</source>
+        <translation>die Körpergrößen, die der Hersteller nennt</translation>
+    </message>
+    <message>
+        <source>maker&apos;s rider heights</source>
+        <comment>for and against</comment>
+        <translation>Körpergrößen des Herstellers</translation>
+    </message>
+    <message>
+        <source>Whether the rider&apos;s height is one the maker names this size for. It counts for less where the legs are long or short for the height.</source>
+        <translation>Ob der Hersteller diese Größe für die Körpergröße des Fahrers nennt. Es zählt weniger, wo die Beine für die Körpergröße lang oder kurz sind.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size whose maker names it for riders of this height.</source>
+        <translation>Mit mehr Gewicht spricht es für die Größe, die der Hersteller für diese Körpergröße nennt.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>maker&apos;s rider heights</comment>
+        <translation>nicht bekannt</translation>
+    </message>
+    <message>
+        <source>inside</source>
+        <comment>maker&apos;s rider heights</comment>
+        <translation>innerhalb</translation>
+    </message>
+    <message>
+        <source>rider %1 taller</source>
+        <comment>than the maker&apos;s heights</comment>
+        <translation>Fahrer %1 größer</translation>
+    </message>
+    <message>
+        <source>rider %1 shorter</source>
+        <comment>than the maker&apos;s heights</comment>
+        <translation>Fahrer %1 kleiner</translation>
+    </message>
+    <message>
+        <source>The rider is %1 taller than those the maker names %2 for.</source>
+        <translation>Der Fahrer ist %1 größer als die, für die der Hersteller %2 nennt.</translation>
+    </message>
+    <message>
+        <source>The rider is %1 shorter than those the maker names %2 for.</source>
+        <translation>Der Fahrer ist %1 kleiner als die, für die der Hersteller %2 nennt.</translation>
+    </message>
+    <message>
+        <source>The top tube is %1 higher than the rider standing over it in shoes; %2 of room is wanted.</source>
+        <translation>Das Oberrohr ist %1 höher als der Schritt des Fahrers in Schuhen; gewünscht sind %2 Platz.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: with an ordinary stem and spacers the bar stays %2 too low, and %3 of seat post show.</source>
+        <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu tief, und %3 der Sattelstütze schauen heraus.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.</source>
+        <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu tief.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: with an ordinary stem the bar stays %2 too near.</source>
+        <translation>%1 ist zu klein: mit üblichem Vorbau bleibt der Lenker %2 zu nah.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: %2 of seat post show.</source>
+        <translation>%1 ist zu klein: %2 der Sattelstütze schauen heraus.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: with an ordinary stem and spacers the bar stays %2 too high, and no more than %3 of seat post shows.</source>
+        <translation>%1 ist zu groß: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu hoch, und nicht mehr als %3 der Sattelstütze schauen heraus.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.</source>
+        <translation>%1 ist zu groß: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu hoch.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: with an ordinary stem the bar stays %2 too far away.</source>
+        <translation>%1 ist zu groß: mit üblichem Vorbau bleibt der Lenker %2 zu weit weg.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: the saddle cannot go as low as this rider needs.</source>
+        <translation>%1 ist zu groß: der Sattel kommt nicht so tief, wie dieser Fahrer ihn braucht.</translation>
+    </message>
+    <message>
+        <source>fits</source>
+        <comment>a size</comment>
+        <translation>passt</translation>
+    </message>
+    <message>
+        <source>fits with parts to order</source>
+        <comment>a size</comment>
+        <translation>passt mit bestellten Teilen</translation>
+    </message>
+    <message>
+        <source>too small</source>
+        <comment>a size</comment>
+        <translation>zu klein</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <comment>a size</comment>
+        <translation>zu groß</translation>
+    </message>
+    <message>
+        <source>breaks a limit</source>
+        <comment>a size</comment>
+        <translation>verletzt eine Grenze</translation>
+    </message>
+    <message>
+        <source>To order: a %1 stem of %2. Nothing in the box goes on this frame.</source>
+        <translation>Zu bestellen: ein Vorbau von %1 mit %2. Nichts aus der Teilekiste passt an diesen Rahmen.</translation>
+    </message>
+    <message>
+        <source>To order: a %1 stem of %2. Nothing in the box comes nearer to there than %3.</source>
+        <translation>Zu bestellen: ein Vorbau von %1 mit %2. Nichts aus der Teilekiste kommt näher dorthin als %3.</translation>
+    </message>
+    <message>
+        <source>%1 fits with parts to order: a %2 stem of %3, and a seat post of at least %4.</source>
+        <translation>%1 passt mit bestellten Teilen: ein Vorbau von %2 mit %3 und eine Sattelstütze von mindestens %4.</translation>
+    </message>
+    <message>
+        <source>%1 fits with a part to order: a seat post of at least %2.</source>
+        <translation>%1 passt mit einem bestellten Teil: eine Sattelstütze von mindestens %2.</translation>
+    </message>
+    <message>
+        <source>%1 fits with a part to order: a %2 stem of %3.</source>
+        <translation>%1 passt mit einem bestellten Teil: ein Vorbau von %2 mit %3.</translation>
+    </message>
+    <message>
+        <source>Why none of them</source>
+        <translation>Warum keine davon</translation>
+    </message>
+    <message>
+        <source>Why not %1</source>
+        <comment>a size</comment>
+        <translation>Warum nicht %1</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a size, why it does not fit</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>a %1 stem to order</source>
+        <comment>after: with</comment>
+        <translation>einem zu bestellenden Vorbau von %1</translation>
+    </message>
+    <message>
+        <source>This rider wants a frame with a stack of %1 mm and a reach of %2 mm.</source>
+        <translation>Dieser Fahrer braucht einen Rahmen mit einem Stack von %1 mm und einem Reach von %2 mm.</translation>
+    </message>
+    <message>
+        <source>None of these fits</source>
+        <translation>Keine davon passt</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>a title, what stands under it</comment>
+        <translation>%1. %2</translation>
     </message>
 </context>
 <context>

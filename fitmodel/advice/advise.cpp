@@ -39,6 +39,15 @@ Candidate candidateOf(SizeAnswer answer, SizeSearch& search, const Basis& basis,
     candidate.findings =
         findingsOf(best, search.wantedSetbackMm(answer.choice->crank), size, basis);
 
+    if (const auto& postMm = candidate.fit.postMmToOrder) {
+        const double least = size.skeleton.postInsertionMm;
+        candidate.findings.push_back({FindingCode::PostTooShort,
+                                      Severity::Caution,
+                                      {least - (*postMm - size.skeleton.postLengthMm), least},
+                                      {},
+                                      {}});
+    }
+
     const HandlingTables& handling = basis.tables.handling;
     candidate.ride = rideOf(best, size, basis);
     for (Finding& finding : rideFindings(*candidate.ride, size.skeleton, handling))
@@ -109,7 +118,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
             {rule.name, heightByRule(rule, person.body.inseamMm, leg.knee,
                                      advice.target.saddle.seatAxis, setup.crankMm)});
     advice.asked = frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
-    advice.part = partWorthBuying(*first.best, size, basis, stop);
+    advice.part = partToOrder(setup, size);
     advice.otherCranks = otherCranks(*first.best, naming.searches[first.size], basis);
     advice.solved = !stop.stop_requested();
     return advice;

@@ -135,10 +135,9 @@ struct CrankChoice {
     double toeRoomMm = 0.0; ///< more room between shoe and wheel, crank level forward
 };
 
-struct PartWorthBuying {
-    Stem stem;
-    double pointsSaved = 0.0;
-    double nearerMm = 0.0; ///< how much closer the hand comes to its target
+struct PartToOrder {
+    Stem stem;                      ///< as mounted
+    std::optional<double> nearerMm; ///< than anything in stock, which may be nothing
 };
 
 struct Advice {
@@ -153,7 +152,7 @@ struct Advice {
     Verdict verdict;
     FrameAsked asked;
     std::vector<CrankChoice> otherCranks; ///< in the box, on the named size
-    std::optional<PartWorthBuying> part;
+    std::optional<PartToOrder> part;
 
     /// The named size, or the first of the list where none is; there must be candidates.
     [[nodiscard]] const Candidate& leading() const { return candidates[verdict.named.value_or(0)]; }

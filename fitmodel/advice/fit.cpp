@@ -51,66 +51,10 @@ public:
             if (fit.state == FitState::Fits)
                 fit.state = fit.byUse.back().state;
         }
-        if (fit.state == FitState::Fits)
-            tryBox(fit);
         return fit;
     }
 
 private:
-    /// How near the box brings the hands to the best place of each use, and the stem that would.
-    void tryBox(SizeFit& fit) const
-    {
-        const Prepared& prepared = m_basis.prepared;
-        for (const UseFit& use : fit.byUse) {
-            NearestRow nearest;
-            Point wanted = Point::Zero();
-            const Bar* bar = nullptr;
-            for (const BarRun& run : m_size.bars) {
-                const Point place = wantedClamp(use.use, prepared.stock.bars[run.bar]);
-                const NearestRow found = nearestRow(m_size, run, place);
-                if (found.offMm < nearest.offMm) {
-                    nearest = found;
-                    wanted = place;
-                    bar = &prepared.stock.bars[run.bar];
-                }
-            }
-            if (!bar || nearest.offMm <= std::max(m_table.nearMm, fit.nearestMm))
-                continue;
-            const std::optional<Stem> part = stemFor(wanted, *bar);
-            if (!part)
-                continue;
-            fit.state = FitState::WithParts;
-            fit.nearestMm = nearest.offMm;
-            fit.part = part;
-        }
-    }
-
-    /// The ordinary stem that brings a clamp nearest to a place, with spacers as may be; nothing
-    /// where none brings it near.
-    std::optional<Stem> stemFor(const Point& place, const Bar& bar) const
-    {
-        const Tables& tables = m_basis.tables;
-        std::optional<Stem> best;
-        double least = m_table.nearMm;
-        for (Stem stem : tables.marketStems)
-            for (const bool turned : {false, true}) {
-                stem.barClampMm = bar.barClampMm;
-                stem.steererMm = m_size.skeleton.steererMm;
-                if (turned)
-                    stem = flipped(stem);
-                const ClampLine line = clampLine(m_size.skeleton, stem, tables.parts);
-                const double tallest =
-                    std::max(0.0, mostSpacers(m_size.skeleton, stem, tables.parts));
-                const double spacers =
-                    std::clamp((place - line.at(0.0)).dot(line.up), 0.0, tallest);
-                if (const double off = (place - line.at(spacers)).norm(); off < least) {
-                    least = off;
-                    best = stem;
-                }
-            }
-        return best;
-    }
-
     /// On the bar kind of the box that suits the size best.
     UseFit useFit(Use use) const
     {
@@ -118,7 +62,11 @@ private:
         double least = 0.0;
         for (const Bar& bar : ordinaryBars(m_basis.prepared.stock)) {
             const Point gap = ordinaryClamp(use) - wantedClamp(use, bar);
-            UseFit fit{use, FitState::Fits, gap.y() - m_table.barAboveMm[indexOf(use)],
+            const double above =
+                m_table.barAboveMm[indexOf(use)]
+                + m_table.barAbovePerStature
+                      * (m_basis.person.body.statureMm - m_table.statureMm);
+            UseFit fit{use, FitState::Fits, gap.y() - above,
                        gap.x() - m_table.barBeyondMm[indexOf(use)]};
             const double off = misfit(fit);
             if (off != 0.0)
@@ -144,7 +92,7 @@ private:
         stem.lengthMm = m_size.frame.asSold.stemMm.value_or(
             weights.naturalStem.middle(use, m_basis.person.body.statureMm));
         stem.angle = Angle::degrees(m_table.stemAngleDeg[indexOf(use)]);
-        return clampCentre(m_size.skeleton, stem, weights.ordinarySpacersMm,
+        return clampCentre(m_size.skeleton, stem, weights.ordinarySpacers.mm,
                            m_basis.tables.parts);
     }
 

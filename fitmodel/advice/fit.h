@@ -3,7 +3,7 @@
 // Whether a size fits a rider at all, from that size alone.
 //
 // It is judged with the front end that is ordinary for a use, not with the most a box of parts can
-// do: a missing part never hides a size that fits, nor an odd one cures a size that does not. Height
+// do: a missing part never hides a size that fits, nor does an odd one cure a size that does not. Height
 // and seat post are looked at together, since a frame that is too small is too low at both ends;
 // reach is looked at apart, since stems follow it further. Of height and post together, makers'
 // middle riders lie within some 15 mm and those 15 cm taller or shorter 50 to 60 mm off
@@ -16,7 +16,7 @@ namespace tripoise {
 
 enum class FitState {
     Fits,
-    WithParts, ///< with a stem or spacers that the box does not have
+    WithParts, ///< with a part that is not in stock
     TooSmall,
     TooLarge,
     Barred, ///< a limit is broken
@@ -26,19 +26,19 @@ enum class FitState {
 [[nodiscard]] constexpr int classOf(FitState state)
 {
     switch (state) {
-    case FitState::Fits: return 0;
-    case FitState::WithParts: return 1;
+    case FitState::Fits:
+    case FitState::WithParts: return 0; // what has to be ordered costs points
     case FitState::TooSmall:
-    case FitState::TooLarge: return 2;
-    case FitState::Barred: return 3;
+    case FitState::TooLarge: return 1;
+    case FitState::Barred: return 2;
     }
-    return 3;
+    return 2;
 }
 
 /// Sizes that can be named.
 [[nodiscard]] constexpr bool fitsAtAll(FitState state)
 {
-    return state == FitState::Fits || state == FitState::WithParts;
+    return classOf(state) == 0;
 }
 
 /// The ordinary front end of one use against the best place of the hands.
@@ -53,8 +53,9 @@ struct SizeFit {
     FitState state = FitState::Fits;
     std::vector<UseFit> byUse; ///< of the uses that have a say, the largest share first
     std::optional<double> postMm;
-    double nearestMm = 0.0;   ///< how near the box brings the hands, of the use where it fails most
-    std::optional<Stem> part; ///< that brings them there
+    // To be ordered.
+    std::optional<Stem> stem; ///< as mounted
+    std::optional<double> postMmToOrder; ///< a seat post of this length at least
 };
 
 /// The uses that have a say, the largest share first.

@@ -8,6 +8,27 @@
 
 namespace tripoise {
 
+namespace {
+
+/// What a part cures is no limit of the size; what none cures bars it.
+void toOrder(SizeAnswer& answer, const Skeleton& skeleton)
+{
+    std::erase_if(answer.limits, [&](const Finding& broken) {
+        if (broken.code != FindingCode::PostTooShort)
+            return false;
+        answer.fit.postMmToOrder = skeleton.postLengthMm + broken.numbers[1] - broken.numbers[0];
+        return true;
+    });
+    if (answer.setup && !answer.setup->stem.inStock)
+        answer.fit.stem = answer.setup->stem;
+    if (answer.fit.stem || answer.fit.postMmToOrder)
+        answer.fit.state = FitState::WithParts;
+    if (!answer.limits.empty())
+        answer.fit.state = FitState::Barred;
+}
+
+} // namespace
+
 Naming nameSize(const Basis& basis, const std::stop_token& stop)
 {
     const std::vector<PreparedSize>& prepared = basis.prepared.sizes;
@@ -25,8 +46,8 @@ Naming nameSize(const Basis& basis, const std::stop_token& stop)
         } else {
             answer.limits.push_back({FindingCode::NoCockpitFits, Severity::Limit, {}, {}, {}});
         }
-        if (!answer.limits.empty() && fitsAtAll(answer.fit.state))
-            answer.fit.state = FitState::Barred;
+        if (fitsAtAll(answer.fit.state))
+            toOrder(answer, prepared[i].skeleton);
         naming.sizes.push_back(std::move(answer));
     }
     // Names last, so that the order of the candidates never decides.

@@ -3,14 +3,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tripoise {
 namespace {
-
-double square(double value)
-{
-    return value * value;
-}
 
 class SizeBuilder {
 public:
@@ -22,9 +18,6 @@ public:
         m_size.steering = steeringOf(m_size.skeleton);
         m_size.bulkMm = frame.geometry.stackMm + frame.geometry.reachMm;
         m_size.spacersMm = spacerTotals(stock.spacersMm, m_size.skeleton.maxSpacersMm);
-        for (const double spacers : m_size.spacersMm)
-            m_size.spacerMeasure.push_back(square((spacers - tables.weights.ordinarySpacersMm)
-                                                  / tables.weights.spacerUnitMm));
         for (const MountedStem& mounted :
              mountedStems(stock, m_size.skeleton.steererMm, tables.parts))
             addStem(mounted);
@@ -47,6 +40,7 @@ private:
             m_size.spacersMm, std::max(0.0, mostSpacers(m_size.skeleton, stem, m_tables.parts)));
         prepared.angleMeasure =
             std::abs(stem.angle.deg()) > m_tables.weights.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0;
+        prepared.inStock = stem.inStock;
         m_size.stems.push_back(prepared);
     }
 
@@ -88,7 +82,7 @@ private:
         for (const SizeStem& prepared : m_size.stems) {
             const Stem& other = prepared.stem;
             const double step = other.lengthMm - stem.lengthMm;
-            if (step == 0.0 || std::abs(step) > m_tables.weights.stemRoomMm
+            if (!other.inStock || step == 0.0 || std::abs(step) > m_tables.weights.stemRoomMm
                 || other.angle != stem.angle || !clampsMatch(other, bar, m_tables.parts))
                 continue;
             (step < 0.0 ? shorter : longer) = true;
@@ -124,6 +118,8 @@ NearestRow nearestRow(const PreparedSize& size, const BarRun& run, const Point& 
     for (const Clamping& clamping : size.clampings[run.clampings]) {
         // Of the totals of spacers, those on either side of the nearest point of its line.
         const SizeStem& stem = size.stems[clamping.stem];
+        if (!stem.inStock)
+            continue;
         const double wanted = (clamp - stem.clamp.at(0.0)).dot(stem.clamp.up);
         const std::size_t above = std::min(totalsUpTo(size.spacersMm, wanted), stem.totals);
         for (std::size_t total = above > 0 ? above - 1 : 0;
@@ -152,6 +148,27 @@ double PreparedSize::adjustmentMeasure(const Clamping& clamping, std::size_t tot
     const double down = std::min(1.0, spacersMm[total] / weights.lowerRoomMm);
     return 1.0 - (up + down + clamping.stemRoom) / barDirections;
 }
+
+namespace {
+
+/// Adds the stems that can ordinarily be ordered, for every bar and steerer there is.
+void addMarket(Stock& stock, std::span<const FrameSize> frames, const Tables& tables)
+{
+    std::set<std::pair<double, double>> joints;
+    for (const Bar& bar : stock.bars)
+        for (const FrameSize& frame : frames)
+            joints.insert({bar.barClampMm.value_or(tables.parts.barClampMm),
+                           skeletonOf(frame, tables.frame).steererMm});
+    for (const auto& [clampMm, steererMm] : joints)
+        for (Stem stem : tables.marketStems) {
+            stem.barClampMm = clampMm;
+            stem.steererMm = steererMm;
+            stem.inStock = false;
+            stock.stems.push_back(stem);
+        }
+}
+
+} // namespace
 
 std::vector<double> cranksOf(const Stock& stock)
 {
@@ -206,12 +223,13 @@ Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Ta
 {
     Prepared prepared;
     prepared.stock = stock;
+    addMarket(prepared.stock, frames, tables);
     prepared.cranksMm = cranksOf(stock);
 
     for (const FrameSize& frame : frames) {
         if (stop.stop_requested())
             return prepared;
-        prepared.sizes.push_back(SizeBuilder(frame, stock, tables).take());
+        prepared.sizes.push_back(SizeBuilder(frame, prepared.stock, tables).take());
     }
     return prepared;
 }

@@ -33,6 +33,7 @@ struct SizeStem {
     Stem stem;              ///< as mounted
     std::size_t totals = 0; ///< that it can stand on: the first so many of the size's
     double angleMeasure = 0.0;
+    bool inStock = true;
 };
 
 /// A stem under bars of one clamp diameter.
@@ -57,7 +58,6 @@ struct PreparedSize {
 
     std::vector<double>
         spacersMm; ///< every total the box makes within the maker's limit, ascending
-    std::vector<double> spacerMeasure;
     std::vector<SizeStem> stems;
     std::vector<std::vector<Clamping>> clampings; ///< one list a clamp diameter
     std::vector<BarRun> bars;
@@ -79,8 +79,8 @@ struct CockpitPlace {
 };
 [[nodiscard]] CockpitPlace placeOf(const PreparedSize& size, std::size_t row);
 
-/// The cockpit of a bar whose clamp comes nearest to a point, and how near; off is infinite without
-/// one.
+/// The cockpit in stock of a bar whose clamp comes nearest to a point, and how near; off is
+/// infinite without one.
 struct NearestRow {
     std::size_t row = 0;
     Point clamp = Point::Zero();
@@ -90,7 +90,7 @@ struct NearestRow {
                                     const Point& clamp);
 
 struct Prepared {
-    Stock stock;
+    Stock stock; ///< the box, and the stems that can ordinarily be ordered
     std::vector<double> cranksMm; ///< to choose from, the fitted one first
     std::vector<PreparedSize> sizes;
 };

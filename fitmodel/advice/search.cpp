@@ -99,7 +99,8 @@ void SizeSearch::weighSize()
         const double beyond = outside(person.body.statureMm, *heights) / weights.riderHeightUnitMm;
         const double sds = std::abs(inseamSds(person.body.statureMm, person.body.inseamMm,
                                               person.sex, tables.populations));
-        m_riderHeightMeasure = (1.0 - placeIn(weights.proportionSds, sds)) * std::min(1.0, beyond);
+        m_riderHeightMeasure =
+            (1.0 - placeIn(weights.proportionSds, sds)) * std::min(1.0, beyond * beyond);
     }
 }
 
@@ -120,11 +121,14 @@ void SizeSearch::planStems()
                                            / weights.stemUnitMm);
         plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
         plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
+        plan.toOrder = stem.inStock ? 0.0 : untidy.toOrder;
         m_stems.push_back(plan);
     }
     const double upright = riding.mix.mean(untidy.upright);
+    const double ordinary = weights.ordinarySpacers.of(person.body.statureMm);
     for (const double spacers : m_size.spacersMm)
-        m_spacers.push_back({placeIn(untidy.spacersMm, spacers)
+        m_spacers.push_back({square((spacers - ordinary) / weights.spacerUnitMm),
+                             placeIn(untidy.spacersMm, spacers)
                                  + upright * placeIn(untidy.uprightSpacersMm, spacers),
                              placeIn(untidy.steepSpacersMm, spacers)});
 }
@@ -330,7 +334,7 @@ private:
         const StemPlan& plan = m_search.m_stems[clamping.stem];
         return start.points + of(Consideration::StemLength, plan.lengthMeasure)
                + of(Consideration::StemAngle, stem.angleMeasure)
-               + of(Consideration::Tidiness, plan.down * bar.riser)
+               + of(Consideration::Tidiness, plan.toOrder + plan.down * bar.riser)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
                + of(Consideration::Posture, posture);
     }
@@ -348,7 +352,7 @@ private:
             row.clamp = stem.clamp.at(m_size.spacersMm[total]);
             row.lower =
                 start.points + of(Consideration::StemLength, stemPlan.lengthMeasure)
-                + of(Consideration::Spacers, m_size.spacerMeasure[total])
+                + of(Consideration::Spacers, m_search.m_spacers[total].measure)
                 + of(Consideration::StemAngle, stem.angleMeasure)
                 + of(Consideration::Tidiness,
                      m_search.untidiness(bar, stemPlan, m_search.m_spacers[total]))
@@ -429,7 +433,7 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
     set(Consideration::Setback, plan.setbackMeasure);
     const StemPlan& stemPlan = m_stems[place.clamping->stem];
     set(Consideration::StemLength, stemPlan.lengthMeasure);
-    set(Consideration::Spacers, m_size.spacerMeasure[place.total]);
+    set(Consideration::Spacers, m_spacers[place.total].measure);
     set(Consideration::StemAngle, stem.angleMeasure);
     set(Consideration::Tidiness, untidiness(m_bars[place.run], stemPlan, m_spacers[place.total]));
     set(Consideration::ExposedPost, plan.postMeasure);

@@ -81,9 +81,11 @@ private:
         double lengthMeasure = 0.0;
         double down = 0.0; ///< how far it points down, 0 to 1
         double steep = 0.0;
+        double toOrder = 0.0;
     };
     /// How tall a stack of spacers is, 0 to 1 each.
     struct SpacerPlan {
+        double measure = 0.0; ///< off the ordinary
         double underDown = 0.0;  ///< for a stem that points down
         double underSteep = 0.0; ///< for one that does so steeply
     };
@@ -107,11 +109,12 @@ private:
 
     [[nodiscard]] const ToeOverlap& toeOf(CrankPlan& plan);
     [[nodiscard]] double toeMeasure(CrankPlan& plan);
-    /// Parts that undo each other.
+    /// Parts that undo each other, and such as are not in stock.
     [[nodiscard]] static double untidiness(const BarPlan& bar, const StemPlan& stem,
                                            const SpacerPlan& spacers)
     {
-        return stem.down * (bar.riser + spacers.underDown) + stem.steep * spacers.underSteep;
+        return stem.toOrder + stem.down * (bar.riser + spacers.underDown)
+               + stem.steep * spacers.underSteep;
     }
     void weighSize();
     void planStems();

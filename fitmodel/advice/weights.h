@@ -8,6 +8,7 @@
 #include "base/range.h"
 #include "base/use.h"
 
+#include <algorithm>
 #include <optional>
 
 namespace tripoise {
@@ -26,6 +27,19 @@ struct NaturalStem {
     [[nodiscard]] Range of(Use use, double riderMm, const std::optional<double>& soldMm) const;
 };
 
+/// The spacers a rider is ordinarily seen with; none leave nothing to lower.
+struct OrdinarySpacers {
+    double statureMm = 0.0; ///< of a rider with `mm`
+    double mm = 0.0;
+    double perStature = 0.0;
+    Range betweenMm;
+
+    [[nodiscard]] double of(double riderMm) const
+    {
+        return std::clamp(mm + perStature * (riderMm - statureMm), betweenMm.low, betweenMm.high);
+    }
+};
+
 /// Parts that undo each other count from the first figure of a pair, and in full from the second.
 struct Untidy {
     Range downDeg;         ///< a stem that points down
@@ -35,6 +49,7 @@ struct Untidy {
     Range steepSpacersMm;  ///< under a steep one
     Range uprightSpacersMm; ///< under a stem that points down, for upright riding
     PerUse<double> upright{};
+    double toOrder = 0.0; ///< a stem that is not in stock
 };
 
 /// When a size fits a rider at all, with the front end that is ordinary for a use.
@@ -43,13 +58,14 @@ struct FitTable {
     PerUse<double> stemAngleDeg{};
     /// Where makers' sizes have the hands of their middle riders, above and beyond the best place.
     PerUse<double> barAboveMm{}, barBeyondMm{};
+    double statureMm = 0.0; ///< of a rider with these; others lie above by
+    double barAbovePerStature = 0.0;
     double heightUnitMm = 0.0;
     double ordinaryPostMm = 0.0;
     double postUnitMm = 0.0;
     double most = 0.0; ///< of height and post together, in their units
     double mostHeightMm = 0.0;
     double mostReachMm = 0.0;
-    double nearMm = 0.0; ///< hands within this of their best place are there
 };
 
 struct WeightTable {
@@ -60,7 +76,7 @@ struct WeightTable {
 
     NaturalStem naturalStem;
     double stemUnitMm = 0.0;           ///< outside the natural range; grows with the square
-    double ordinarySpacersMm = 0.0;    ///< none leave nothing to lower
+    OrdinarySpacers ordinarySpacers;
     double spacerUnitMm = 0.0;         ///< off the ordinary; grows with the square
     double ordinaryStemAngleDeg = 0.0; ///< either way; beyond it the full points
     Untidy untidy;
@@ -97,7 +113,6 @@ struct WeightTable {
 
     FitTable fit;
     double eitherBelow = 0.0; ///< a lead in points too small to name a size
-    double worthBuying = 0.0; ///< points a part must save to be worth buying
 };
 
 } // namespace tripoise

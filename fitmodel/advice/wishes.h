@@ -13,10 +13,7 @@ namespace tripoise::advice {
                                     double statureMm, const Skeleton& skeleton,
                                     const Tables& tables);
 
-/// The stem that can ordinarily be bought and would save most on a size, where that is worth it.
-[[nodiscard]] std::optional<PartWorthBuying> partWorthBuying(const AdvisedSetup& advised,
-                                                             const PreparedSize& size,
-                                                             const Basis& basis,
-                                                             const std::stop_token& stop = {});
+/// The stem of an advised set-up where it is not in stock.
+[[nodiscard]] std::optional<PartToOrder> partToOrder(const Setup& setup, const PreparedSize& size);
 
 } // namespace tripoise::advice

@@ -76,14 +76,14 @@ std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
                 .second)
             mounted.push_back(candidate);
     };
-    for (const bool turned : {false, true}) {
-        for (std::size_t i = 0; i < stock.stems.size(); ++i) {
-            const Stem& stem = stock.stems[i];
-            if (stem.inStock && steererMatches(stem, steererMm, defaults)
-                && (!turned || stem.reversible))
-                add({i, turned});
-        }
-    }
+    for (const bool inStock : {true, false})
+        for (const bool turned : {false, true})
+            for (std::size_t i = 0; i < stock.stems.size(); ++i) {
+                const Stem& stem = stock.stems[i];
+                if (stem.inStock == inStock && steererMatches(stem, steererMm, defaults)
+                    && (!turned || stem.reversible))
+                    add({i, turned});
+            }
     return mounted;
 }
 

@@ -33,8 +33,9 @@ struct MountedStem {
     bool operator==(const MountedStem&) const = default;
 };
 
-/// The stems in stock that fit a steerer, each way up. Two that put the bar at the same place for
-/// the same clamp are one, and the one that needs no turning over stays.
+/// The stems that fit a steerer, each way up, those to be ordered last. Two that put the bar at the
+/// same place for the same clamp are one: the one in stock stays, and of those the one that needs no
+/// turning over.
 [[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
                                                     const PartDefaults& defaults);
 

@@ -109,7 +109,9 @@ void readWeights(Fields file, WeightTable& to)
         to.naturalStem.soldHalfRangeMm = figure(*stem, "sold_half_range_mm");
     }
     to.stemUnitMm = figure(file, "stem_unit_mm");
-    to.ordinarySpacersMm = figure(file, "ordinary_spacers_mm");
+    if (auto spacers = file.needObject("ordinary_spacers"))
+        to.ordinarySpacers = {figure(*spacers, "stature_mm"), figure(*spacers, "mm"),
+                              figure(*spacers, "per_stature"), range(*spacers, "between_mm")};
     to.spacerUnitMm = figure(file, "spacer_unit_mm");
     to.ordinaryStemAngleDeg = figure(file, "ordinary_stem_angle_deg");
     if (auto untidy = file.needObject("untidy")) {
@@ -120,6 +122,7 @@ void readWeights(Fields file, WeightTable& to)
         to.untidy.steepSpacersMm = range(*untidy, "steep_spacers_mm");
         to.untidy.uprightSpacersMm = range(*untidy, "upright_spacers_mm");
         perUse(*untidy, "upright", to.untidy.upright, figure);
+        to.untidy.toOrder = figure(*untidy, "to_order");
     }
     to.ordinaryPostMm = range(file, "ordinary_post_mm");
     to.postUnitMm = figure(file, "post_unit_mm");
@@ -154,16 +157,16 @@ void readWeights(Fields file, WeightTable& to)
         perUse(*fit, "stem_angle_deg", to.fit.stemAngleDeg, figure);
         perUse(*fit, "bar_above_mm", to.fit.barAboveMm, figure);
         perUse(*fit, "bar_beyond_mm", to.fit.barBeyondMm, figure);
+        to.fit.statureMm = figure(*fit, "stature_mm");
+        to.fit.barAbovePerStature = figure(*fit, "bar_above_per_stature");
         to.fit.heightUnitMm = figure(*fit, "height_unit_mm");
         to.fit.ordinaryPostMm = figure(*fit, "ordinary_post_mm");
         to.fit.postUnitMm = figure(*fit, "post_unit_mm");
         to.fit.most = figure(*fit, "most");
         to.fit.mostHeightMm = figure(*fit, "most_height_mm");
         to.fit.mostReachMm = figure(*fit, "most_reach_mm");
-        to.fit.nearMm = figure(*fit, "near_mm");
     }
     to.eitherBelow = figure(file, "either_below");
-    to.worthBuying = figure(file, "worth_buying");
 }
 
 } // namespace

@@ -211,8 +211,11 @@ Json fitJson(const Candidate& candidate, const Prepared& prepared)
     Json json{{"state", keyOf(candidate.fit.state)},
               {"text", fitSentence(candidate, prepared).toStdString()},
               {"by_use", std::move(byUse)}};
-    if (const auto& part = candidate.fit.part)
-        json["part"] = {{"stem_mm", part->lengthMm}, {"angle_deg", told(part->angle.deg())}};
+    if (const auto& stem = candidate.fit.stem)
+        json["stem_to_order"] = {{"length_mm", stem->lengthMm},
+                                 {"angle_deg", told(stem->angle.deg())}};
+    if (const auto& length = candidate.fit.postMmToOrder)
+        json["post_to_order_mm"] = told(*length);
     return json;
 }
 
@@ -294,7 +297,7 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
             json["worth_buying"] = {
                 {"stem",
                  {{"length_mm", part->stem.lengthMm}, {"angle_deg", told(part->stem.angle.deg())}}},
-                {"nearer_mm", told(part->nearerMm)}};
+                {"nearer_mm", orNull(part->nearerMm, asIs)}};
     }
     json["findings"] = findingsJson(advice.riderFindings);
     return json.dump(2) + "\n";

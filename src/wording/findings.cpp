@@ -174,6 +174,10 @@ QString sentence(const Finding& finding)
                          "(16 CFR 1512.17(c)).")
             .arg(degrees(number(0)), degrees(number(1)));
     case FindingCode::StandoverTight:
+        if (number(0) < 0.0)
+            return Words::tr("The top tube is %1 higher than the rider standing over it in shoes; "
+                             "%2 of room is wanted.")
+                .arg(mm(-number(0)), mm(number(1)));
         return Words::tr("Only %1 clear when standing over the top tube; %2 is wanted.")
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::SetbackOutOfRails:

@@ -163,11 +163,7 @@ Section askedSection(const Advice& advice)
         Words::tr("From the first to the last figure is what stems of usual length and the spacers "
                   "can make up for. A frame within both can bring the hands to their best place.")};
     if (const auto& part = advice.part)
-        section.items << Words::tr(
-                             "Worth buying: a %1 stem of %2. It brings the hands %3 nearer to "
-                             "their best place than anything in the box.")
-                             .arg(halfMm(part->stem.lengthMm),
-                                  signedDegrees(part->stem.angle.deg()), mm(part->nearerMm));
+        section.items << toOrderSentence(*part);
     return section;
 }
 

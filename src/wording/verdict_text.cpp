@@ -31,7 +31,8 @@ QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
     QStringList parts;
     if (prepared.stock.bars.size() > 1)
         parts << barPhrase(prepared.stock.bars[setup.cockpit.bar]);
-    parts << (setup.cockpit.flipped
+    parts << (!setup.stem.inStock ? Words::tr("a %1 stem to order", "after: with").arg(length)
+              : setup.cockpit.flipped
                   ? Words::tr("the %1 stem turned over", "after: with").arg(length)
                   : Words::tr("the %1 stem", "after: with").arg(length));
     parts << (setup.cockpit.spacersMm < 0.5

@@ -159,12 +159,12 @@ private slots:
     void shouldDecideTheShortRidersDemo()
     {
         const Decided d = decided(demoFitting("short-rider-large-wheels"));
-        QVERIFY(d.advice.anySound());
+        QVERIFY(d.advice.anyFits());
         QCOMPARE(d.named(), std::string("XS"));
         QVERIFY(d.advice.riderFindings.empty());
     }
 
-    void shouldRankSoundCandidatesFirst()
+    void shouldRankSizesThatFitFirst()
     {
         Fitting fitting = demoFitting("between-two-sizes");
         fitting.riding.mix = Mix::only(Use::Touring);
@@ -175,25 +175,50 @@ private slots:
         QCOMPARE(d.named(), std::string("M"));
         QCOMPARE(d.candidate("L").rank, 2);
         QCOMPARE(d.candidate("L").limits.front().code, FindingCode::NoStandover);
-        QVERIFY(!d.advice.verdict.other);
-        QVERIFY(d.advice.anySound());
+        QCOMPARE(d.candidate("L").fit.state, FitState::Barred);
+        QCOMPARE(d.advice.verdict.kind, VerdictKind::Clear);
+        QVERIFY(d.advice.anyFits());
         fitting.frames[0].geometry.standoverMm = 900.0;
-        QVERIFY(!decided(fitting).advice.anySound());
+        const Decided none = decided(fitting);
+        QVERIFY(!none.advice.anyFits());
+        QVERIFY(!none.advice.verdict.named);
+        QCOMPARE(none.advice.verdict.kind, VerdictKind::None);
     }
 
-    void shouldListASizeNothingFits()
+    // A box without a stem for a steerer is no reason against the frame.
+    void shouldOrderWhatTheBoxLacks()
     {
         Fitting fitting = demoFitting("between-two-sizes");
-        fitting.frames[1].headset.steererMm = 25.4;
+        fitting.riding.mix = Mix::only(Use::Touring);
+        const std::string named = decided(fitting).named();
+        for (FrameSize& frame : fitting.frames)
+            frame.headset.steererMm = 25.4;
         const Decided d = decided(fitting);
-        QVERIFY(!d.candidate("L").best);
-        QCOMPARE(d.candidate("L").limits.front().code, FindingCode::NoCockpitFits);
-        QCOMPARE(d.named(), std::string("M"));
-        fitting.frames[0].headset.steererMm = 25.4;
-        const Decided none = decided(fitting);
-        QVERIFY(!none.advice.solved);
-        QVERIFY(!none.advice.verdict.named);
-        QVERIFY(!none.advice.anySound());
+        QCOMPARE(d.named(), named);
+        const Candidate& candidate = d.candidate(named);
+        QCOMPARE(candidate.fit.state, FitState::WithParts);
+        QVERIFY(candidate.fit.stem && !candidate.fit.stem->inStock);
+        QVERIFY(d.advice.part && !d.advice.part->nearerMm);
+    }
+
+    void shouldOrderALongerPost()
+    {
+        Fitting fitting = demoFitting("between-two-sizes");
+        const Decided before = decided(fitting);
+        const std::string named = before.named();
+        for (FrameSize& frame : fitting.frames)
+            frame.post.lengthMm = 200.0;
+        const Decided d = decided(fitting);
+        QCOMPARE(d.named(), named);
+        const Candidate& candidate = d.candidate(named);
+        QCOMPARE(candidate.fit.state, FitState::WithParts);
+        QVERIFY(candidate.limits.empty());
+        // Derived: what shows and what must stay inside, of the post that is long enough.
+        const PreparedSize& size = d.prepared.sizes[candidate.size];
+        const double shows = *exposedPost(size.skeleton, candidate.best->setup.saddle,
+                                          d.prepared.stock.saddle, tables().parts);
+        QVERIFY(std::abs(*candidate.fit.postMmToOrder - shows - size.skeleton.postInsertionMm)
+                < 1e-9);
     }
 
     void shouldNotMindTheOrderOfSizes()
@@ -404,17 +429,17 @@ private slots:
                      .solved);
     }
 
-    // A box with one hopeless stem: the part worth buying brings the hands nearer.
-    void shouldNameThePartWorthBuying()
+    // A box with one hopeless stem: another is ordered.
+    void shouldNameThePartToOrder()
     {
         Fitting fitting = demoFitting("between-two-sizes");
         fitting.riding.mix = Mix::only(Use::Touring);
         fitting.stock.stems.resize(1);
-        fitting.stock.stems[0].lengthMm = 130.0;
+        fitting.stock.stems[0].lengthMm = 150.0;
         fitting.stock.stems[0].reversible = false;
         const Advice poor = decided(fitting).advice;
         QVERIFY(poor.part);
-        QVERIFY(poor.part->nearerMm > 10.0);
+        QVERIFY(*poor.part->nearerMm > 10.0);
         QVERIFY(poor.part->stem.lengthMm < 110.0);
     }
 

@@ -8,10 +8,47 @@
 
 #include <QTest>
 
+#include <cmath>
+#include <numbers>
+
 using namespace tripoise;
 using namespace tripoise::test;
 
 namespace {
+
+/// Where a value stands from 0 at the low end to 1 at the high one.
+double ramp(double value, const Range& range)
+{
+    return std::min(1.0, std::max(0.0, (value - range.low) / (range.high - range.low)));
+}
+
+/// By integration of its slope: `within` up to `from`, then rising evenly to 1 at `full`.
+double eased(double cost)
+{
+    const Ease& ease = tables().comfort.ease;
+    const double middle = std::min(std::max(0.0, cost - ease.from), ease.full - ease.from);
+    const double slope =
+        ease.within + (1.0 - ease.within) * middle / (ease.full - ease.from);
+    return ease.within * std::min(cost, ease.from) + 0.5 * (ease.within + slope) * middle
+           + std::max(0.0, cost - ease.full);
+}
+
+/// The mean overlap of shoes that are normally distributed about this one: the integral of
+/// x N(x; overlap, sd) over x > 0.
+double toeMeasure(const ToeOverlap& toe, const Riding& riding, const WeightTable& w)
+{
+    const double room = riding.footRetention ? w.toeRoomMm : w.toeRoomFlatMm;
+    if (toe.overlapMm < -2.0 * room)
+        return 0.0;
+    const double sd = 0.5 * room;
+    const double x = toe.overlapMm / (sd * std::numbers::sqrt2);
+    const double mean = 0.5 * toe.overlapMm * (1.0 + std::erf(x))
+                        + sd * std::exp(-x * x) / std::sqrt(2.0 * std::numbers::pi);
+    const Angle steer = toe.touches ? toe.touches->from : toe.steer;
+    return mean / w.toeUnitMm
+           * (1.0 - ramp(std::abs(steer.deg()), w.toeSteerDeg) * (1.0 - w.toeFar))
+           * (riding.traffic ? w.toeInTraffic : 1.0);
+}
 
 /// Points of one set-up, added up afresh from their definitions, without the search's shortcuts.
 double pointsOf(const Person& person, const Riding& riding, const Prepared& prepared,
@@ -53,40 +90,80 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
             const Grip grip = gripOn(bar, place, t.parts);
             add(Consideration::Posture,
                 share * time
-                    * solveUpperBody(upperLimbs(body, grip.halfWidthMm),
-                                     midHip(saddle.point(), t.body), setup.clamp + grip.fromClamp,
-                                     windowsFor(t.comfort, use, place, person.flexibility))
-                          .cost);
+                    * eased(
+                        solveUpperBody(upperLimbs(body, grip.halfWidthMm),
+                                       midHip(saddle.point(), t.body), setup.clamp + grip.fromClamp,
+                                       windowsFor(t.comfort, use, place, person.flexibility))
+                            .cost));
         };
         if (bar.kind == BarKind::Drop)
             for (const GripPlace place : {GripPlace::Hoods, GripPlace::Tops, GripPlace::Drops})
                 hold(place, t.comfort.dropBarTime[indexOf(use)][indexOf(place)]);
         else
             hold(mainPlace(bar.kind), 1.0);
-        const Range& natural = w.naturalStemMm[indexOf(use)];
-        add(Consideration::StemLength,
-            share * std::pow(outside(setup.stem.lengthMm, natural) / w.stemUnitMm, 2));
+        const NaturalStem& n = w.naturalStem;
+        const auto& sold = size.frame.asSold.stemMm;
+        const double about = std::min(
+            std::max(n.lengthMm + n.perStature * (body.statureMm - n.statureMm)
+                         + n.offsetMm[indexOf(use)],
+                     n.lengthsMm.low),
+            n.lengthsMm.high);
+        const double off = sold ? std::abs(setup.stem.lengthMm - *sold) - n.soldHalfRangeMm
+                                : std::abs(setup.stem.lengthMm - about) - n.halfRangeMm;
+        add(Consideration::StemLength, share * std::pow(std::max(0.0, off) / w.stemUnitMm, 2));
+        const double steadiness =
+            size.steering.wheelbaseMm + w.trailInWheelbase * size.steering.trailMm;
         const double want = w.steadinessWanted[indexOf(use)];
-        add(Consideration::Agility,
+        add(Consideration::Agility, share
+                                        * (want < 0 ? -want * (steadiness - w.steadinessMm.low)
+                                                    : want * (w.steadinessMm.high - steadiness))
+                                        / w.steadinessUnitMm);
+        add(Consideration::Compactness,
+            share * w.compactnessWanted[indexOf(use)]
+                * (size.frame.geometry.stackMm + size.frame.geometry.reachMm - w.leastBulkMm)
+                / w.bulkUnitMm);
+        const Range& beyond = bar.kind == BarKind::Flat    ? w.flatBarBeyondShouldersMm
+                              : bar.kind == BarKind::Swept ? w.sweptBarBeyondShouldersMm
+                              : use == Use::Gravel         ? w.gravelBarBeyondShouldersMm
+                                                           : w.dropBarBeyondShouldersMm;
+        add(Consideration::BarWidth,
+            share * outside(bar.widthMm - body.biacromialMm, beyond) / w.barUnitMm);
+        // Parts that undo each other.
+        const Untidy& u = w.untidy;
+        const double spacers = setup.cockpit.spacersMm;
+        const double down = ramp(-setup.stem.angle.deg(), u.downDeg);
+        const double rise = bar.riseMm.value_or(bar.kind == BarKind::Swept ? t.parts.sweptRiseMm : 0);
+        add(Consideration::Tidiness,
             share
-                * (want < 0 ? -want * size.steadiness
-                            : want * (size.steadinessMost - size.steadiness)));
-        add(Consideration::Compactness, share * w.compactnessWanted[indexOf(use)] * size.bulk);
-        Range width = bar.kind == BarKind::Flat ? w.flatBarMm : w.sweptBarMm;
-        if (bar.kind == BarKind::Drop) {
-            const Range& beyond =
-                use == Use::Gravel ? w.gravelBarBeyondShouldersMm : w.dropBarBeyondShouldersMm;
-            width = {body.biacromialMm + beyond.low, body.biacromialMm + beyond.high};
-        }
-        add(Consideration::BarWidth, share * outside(bar.widthMm, width) / w.barUnitMm);
+                * (down
+                       * (ramp(rise, u.riseMm) + ramp(spacers, u.spacersMm)
+                          + u.upright[indexOf(use)] * ramp(spacers, u.uprightSpacersMm))
+                   + ramp(-setup.stem.angle.deg(), u.steepDeg) * ramp(spacers, u.steepSpacersMm)
+                   + (setup.stem.inStock ? 0.0 : u.toOrder)));
     }
-    add(Consideration::Spacers, std::pow(setup.cockpit.spacersMm / w.spacerUnitMm, 2));
+    const OrdinarySpacers& o = w.ordinarySpacers;
+    const double ordinary = std::min(
+        std::max(o.mm + o.perStature * (body.statureMm - o.statureMm), o.betweenMm.low),
+        o.betweenMm.high);
+    add(Consideration::Spacers,
+        std::pow((setup.cockpit.spacersMm - ordinary) / w.spacerUnitMm, 2));
+    if (const auto& heights = size.frame.riderHeightMm) {
+        const double sds = std::abs(
+            inseamSds(body.statureMm, body.inseamMm, person.sex, t.populations));
+        add(Consideration::RiderHeight,
+            (1.0 - ramp(sds, w.proportionSds))
+                * std::min(1.0, std::pow(outside(body.statureMm, *heights) / w.riderHeightUnitMm,
+                                         2)));
+    }
     add(Consideration::StemAngle,
         std::abs(setup.stem.angle.deg()) > w.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
     if (const auto post = exposedPost(size.skeleton, saddle, prepared.stock.saddle, t.parts))
         add(Consideration::ExposedPost, outside(*post, w.ordinaryPostMm) / w.postUnitMm);
-    if (const auto clear = standoverClearance(size.skeleton, body.inseamMm))
-        add(Consideration::Standover, std::clamp(1.0 - *clear / w.wantedStandoverMm, 0.0, 1.0));
+    if (const auto clear = standoverClearance(size.skeleton, body.inseamMm)) {
+        const double inShoes = *clear + person.soleMm.value_or(t.parts.soleMm);
+        add(Consideration::Standover,
+            1.0 - ramp(inShoes, {w.leastStandoverMm, mix.mean(w.wantedStandoverMm)}));
+    }
     const CrankBand band = crankBandFor(t.comfort, body.inseamMm);
     add(Consideration::Crank, outside(crankMm, {band.lowMm, band.highMm}) / w.crankUnitMm);
     const HandlingTables& h = t.handling;
@@ -95,8 +172,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     if (const auto toe = toeOverlap(sweptWheel(size.skeleton),
                                     shoeOutline(body, shoeMm, person.foothold, out, h.toe),
                                     {person.foothold, saddle.point(), crankMm}))
-        add(Consideration::ToeOverlap,
-            std::max(0.0, toe->overlapMm) / 10.0 * (riding.traffic ? 2.0 : 1.0));
+        add(Consideration::ToeOverlap, toeMeasure(*toe, riding, w));
     // Of the four ways, those that are open: up and down as far as wanted or in part, and a stem of
     // the same angle a little shorter, a little longer.
     const std::vector<double> totals = spacerTotals(
@@ -107,6 +183,8 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         bool found = false;
         for (const Stem& stem : prepared.stock.stems)
             for (const bool turned : {false, true}) {
+                if (!stem.inStock)
+                    continue;
                 const double step = sign * (stem.lengthMm - setup.stem.lengthMm);
                 found = found
                         || (step > 0.0 && step <= w.stemRoomMm && (!turned || stem.reversible)
