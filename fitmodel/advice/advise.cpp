@@ -118,7 +118,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
             {rule.name, heightByRule(rule, person.body.inseamMm, leg.knee,
                                      advice.target.saddle.seatAxis, setup.crankMm)});
     advice.asked = frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
-    advice.part = partToOrder(setup, size);
+    advice.part = partToOrder(*first.best, size, basis, stop);
     advice.otherCranks = otherCranks(*first.best, naming.searches[first.size], basis);
     advice.solved = !stop.stop_requested();
     return advice;

@@ -145,6 +145,7 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
     const double rise =
         bar.riseMm.value_or(bar.kind == BarKind::Swept ? tables.parts.sweptRiseMm : 0.0);
     plan.riser = placeIn(weights.untidy.riseMm, rise);
+    plan.notPlain = plan.riser * riding.mix.mean(weights.untidy.plain);
     for (const Hold& hold : holdsOf(person, riding.mix, bar, tables))
         plan.holds.push_back(
             {hold, comfortableGrip(hold.limbs, Point::Zero(), hold.windows) - hold.fromClamp,
@@ -334,7 +335,8 @@ private:
         const StemPlan& plan = m_search.m_stems[clamping.stem];
         return start.points + of(Consideration::StemLength, plan.lengthMeasure)
                + of(Consideration::StemAngle, stem.angleMeasure)
-               + of(Consideration::Tidiness, plan.toOrder + plan.down * bar.riser)
+               + of(Consideration::Tidiness,
+                    plan.toOrder + bar.notPlain + plan.down * bar.riser)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
                + of(Consideration::Posture, posture);
     }

@@ -74,7 +74,8 @@ private:
     struct BarPlan {
         std::vector<FlooredHold> holds; ///< the most frequent first
         double widthMeasure = 0.0;
-        double riser = 0.0; ///< how much of one it is, 0 to 1
+        double riser = 0.0;    ///< how much of one it is, 0 to 1
+        double notPlain = 0.0; ///< where a plain one is wanted
     };
     /// A stem of the size for this rider and riding.
     struct StemPlan {
@@ -113,7 +114,7 @@ private:
     [[nodiscard]] static double untidiness(const BarPlan& bar, const StemPlan& stem,
                                            const SpacerPlan& spacers)
     {
-        return stem.toOrder + stem.down * (bar.riser + spacers.underDown)
+        return stem.toOrder + bar.notPlain + stem.down * (bar.riser + spacers.underDown)
                + stem.steep * spacers.underSteep;
     }
     void weighSize();

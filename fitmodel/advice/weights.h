@@ -49,7 +49,8 @@ struct Untidy {
     Range steepSpacersMm;  ///< under a steep one
     Range uprightSpacersMm; ///< under a stem that points down, for upright riding
     PerUse<double> upright{};
-    double toOrder = 0.0; ///< a stem that is not in stock
+    PerUse<double> plain{}; ///< a bar that rises, where a plain one is wanted
+    double toOrder = 0.0;   ///< a stem that is not in stock
 };
 
 /// When a size fits a rider at all, with the front end that is ordinary for a use.
@@ -113,6 +114,7 @@ struct WeightTable {
 
     FitTable fit;
     double eitherBelow = 0.0; ///< a lead in points too small to name a size
+    double worthOrdering = 0.0; ///< points a stem must save to be worth ordering
 };
 
 } // namespace tripoise

@@ -36,15 +36,27 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
     return asked;
 }
 
-std::optional<PartToOrder> partToOrder(const Setup& setup, const PreparedSize& size)
+std::optional<PartToOrder> partToOrder(const AdvisedSetup& advised, const PreparedSize& size,
+                                       const Basis& basis, const std::stop_token& stop)
 {
-    if (setup.stem.inStock)
+    Tables free = basis.tables; // as if nothing had to be ordered
+    free.weights.untidy.toOrder = 0.0;
+    SizeSearch search({basis.person, basis.riding, basis.prepared, free}, size, stop);
+    const auto choice = search.best(free.weights.points);
+    if (!choice)
         return std::nullopt;
-    PartToOrder part{setup.stem, {}};
+    Setup ordered = search.setupOf(*choice);
+    if (!advised.setup.stem.inStock)
+        ordered = advised.setup;
+    else if (ordered.stem.inStock
+             || advised.points - choice->points < basis.tables.weights.worthOrdering)
+        return std::nullopt;
+    PartToOrder part{ordered.stem, {}};
     for (const BarRun& run : size.bars)
-        if (const NearestRow nearest = nearestRow(size, run, setup.clamp);
-            run.bar == setup.cockpit.bar && std::isfinite(nearest.offMm))
-            part.nearerMm = nearest.offMm;
+        if (run.bar == ordered.cockpit.bar)
+            if (const NearestRow nearest = nearestRow(size, run, ordered.clamp);
+                std::isfinite(nearest.offMm))
+                part.nearerMm = nearest.offMm;
     return part;
 }
 

@@ -13,7 +13,9 @@ namespace tripoise::advice {
                                     double statureMm, const Skeleton& skeleton,
                                     const Tables& tables);
 
-/// The stem of an advised set-up where it is not in stock.
-[[nodiscard]] std::optional<PartToOrder> partToOrder(const Setup& setup, const PreparedSize& size);
+/// The stem of an advised set-up that is not in stock, or one that would be worth ordering for it.
+[[nodiscard]] std::optional<PartToOrder> partToOrder(const AdvisedSetup& advised,
+                                                     const PreparedSize& size, const Basis& basis,
+                                                     const std::stop_token& stop = {});
 
 } // namespace tripoise::advice

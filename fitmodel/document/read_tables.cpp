@@ -122,6 +122,7 @@ void readWeights(Fields file, WeightTable& to)
         to.untidy.steepSpacersMm = range(*untidy, "steep_spacers_mm");
         to.untidy.uprightSpacersMm = range(*untidy, "upright_spacers_mm");
         perUse(*untidy, "upright", to.untidy.upright, figure);
+        perUse(*untidy, "plain", to.untidy.plain, figure);
         to.untidy.toOrder = figure(*untidy, "to_order");
     }
     to.ordinaryPostMm = range(file, "ordinary_post_mm");
@@ -167,6 +168,7 @@ void readWeights(Fields file, WeightTable& to)
         to.fit.mostReachMm = figure(*fit, "most_reach_mm");
     }
     to.eitherBelow = figure(file, "either_below");
+    to.worthOrdering = figure(file, "worth_ordering");
 }
 
 } // namespace

@@ -139,6 +139,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                        * (ramp(rise, u.riseMm) + ramp(spacers, u.spacersMm)
                           + u.upright[indexOf(use)] * ramp(spacers, u.uprightSpacersMm))
                    + ramp(-setup.stem.angle.deg(), u.steepDeg) * ramp(spacers, u.steepSpacersMm)
+                   + u.plain[indexOf(use)] * ramp(rise, u.riseMm)
                    + (setup.stem.inStock ? 0.0 : u.toOrder)));
     }
     const OrdinarySpacers& o = w.ordinarySpacers;
