@@ -117,7 +117,8 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
         advice.publishedHeights.push_back(
             {rule.name, heightByRule(rule, person.body.inseamMm, leg.knee,
                                      advice.target.saddle.seatAxis, setup.crankMm)});
-    advice.asked = frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
+    advice.asked =
+        frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
     advice.part = partToOrder(*first.best, size, basis, stop);
     advice.otherCranks = otherCranks(*first.best, naming.searches[first.size], basis);
     advice.solved = !stop.stop_requested();

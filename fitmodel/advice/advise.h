@@ -56,8 +56,8 @@ struct UseSetup {
 };
 
 struct Candidate {
-    std::size_t size = 0;               ///< index into Prepared::sizes
-    int rank = 0;                       ///< 1-based; by class, then by points
+    std::size_t size = 0; ///< index into Prepared::sizes
+    int rank = 0;         ///< 1-based; by class, then by points
     SizeFit fit;
     Findings limits;                    ///< broken
     std::optional<AdvisedSetup> best;   ///< empty where no cockpit fits

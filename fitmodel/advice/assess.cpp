@@ -106,8 +106,8 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& bas
     const auto& [person, riding, prepared, tables] = basis;
     const Stock& stock = prepared.stock;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
-    Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle,
-                                   load, tables.frame, tables.parts);
+    Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle, load,
+                                   tables.frame, tables.parts);
     if (const auto clearance = standoverInShoes(size.skeleton, person, tables.parts);
         clearance && *clearance < tables.weights.leastStandoverMm)
         broken.push_back({FindingCode::NoStandover,
@@ -173,9 +173,10 @@ Findings stemFindings(double lengthMm, const std::vector<UsePosture>& uses,
     const auto& [person, riding, prepared, tables] = basis;
     Findings findings;
     for (const UsePosture& use : uses) {
-        const Range natural = tables.weights.naturalStem.of(use.use, person.body.statureMm,
-                                                            size.frame.asSold.stemMm);
-        if (riding.mix.of(use.use) >= leastShareMentioned && outside(lengthMm, natural) > roundingMm)
+        const Range natural =
+            tables.weights.naturalStem.of(use.use, person.body.statureMm, size.frame.asSold.stemMm);
+        if (riding.mix.of(use.use) >= leastShareMentioned
+            && outside(lengthMm, natural) > roundingMm)
             findings.push_back({FindingCode::StemOutOfNaturalRange,
                                 Severity::Note,
                                 {lengthMm, natural.low, natural.high},

@@ -64,8 +64,7 @@ private:
             const Point gap = ordinaryClamp(use) - wantedClamp(use, bar);
             const double above =
                 m_table.barAboveMm[indexOf(use)]
-                + m_table.barAbovePerStature
-                      * (m_basis.person.body.statureMm - m_table.statureMm);
+                + m_table.barAbovePerStature * (m_basis.person.body.statureMm - m_table.statureMm);
             UseFit fit{use, FitState::Fits, gap.y() - above,
                        gap.x() - m_table.barBeyondMm[indexOf(use)]};
             const double off = misfit(fit);
@@ -81,8 +80,8 @@ private:
 
     Point wantedClamp(Use use, const Bar& bar) const
     {
-        return comfortableClamp(
-            holdsOf(m_basis.person, Mix::only(use), bar, m_basis.tables), m_hip);
+        return comfortableClamp(holdsOf(m_basis.person, Mix::only(use), bar, m_basis.tables),
+                                m_hip);
     }
 
     Point ordinaryClamp(Use use) const
@@ -92,8 +91,7 @@ private:
         stem.lengthMm = m_size.frame.asSold.stemMm.value_or(
             weights.naturalStem.middle(use, m_basis.person.body.statureMm));
         stem.angle = Angle::degrees(m_table.stemAngleDeg[indexOf(use)]);
-        return clampCentre(m_size.skeleton, stem, weights.ordinarySpacers.mm,
-                           m_basis.tables.parts);
+        return clampCentre(m_size.skeleton, stem, weights.ordinarySpacers.mm, m_basis.tables.parts);
     }
 
     /// 0 where it fits; negative where the size is too small.
@@ -127,8 +125,7 @@ std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table)
     for (const Use use : allUses)
         if (mix.of(use) >= table.leastShare)
             uses.push_back(use);
-    std::stable_sort(uses.begin(), uses.end(),
-                     [&](Use a, Use b) { return mix.of(a) > mix.of(b); });
+    std::stable_sort(uses.begin(), uses.end(), [&](Use a, Use b) { return mix.of(a) > mix.of(b); });
     return uses;
 }
 

@@ -3,10 +3,10 @@
 // Whether a size fits a rider at all, from that size alone.
 //
 // It is judged with the front end that is ordinary for a use, not with the most a box of parts can
-// do: a missing part never hides a size that fits, nor does an odd one cure a size that does not. Height
-// and seat post are looked at together, since a frame that is too small is too low at both ends;
-// reach is looked at apart, since stems follow it further. Of height and post together, makers'
-// middle riders lie within some 15 mm and those 15 cm taller or shorter 50 to 60 mm off
+// do: a missing part never hides a size that fits, nor does an odd one cure a size that does not.
+// Height and seat post are looked at together, since a frame that is too small is too low at both
+// ends; reach is looked at apart, since stems follow it further. Of height and post together,
+// makers' middle riders lie within some 15 mm and those 15 cm taller or shorter 50 to 60 mm off
 // (tests/study).
 #pragma once
 
@@ -54,7 +54,7 @@ struct SizeFit {
     std::vector<UseFit> byUse; ///< of the uses that have a say, the largest share first
     std::optional<double> postMm;
     // To be ordered.
-    std::optional<Stem> stem; ///< as mounted
+    std::optional<Stem> stem;            ///< as mounted
     std::optional<double> postMmToOrder; ///< a seat post of this length at least
 };
 

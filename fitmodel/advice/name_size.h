@@ -10,7 +10,7 @@
 namespace tripoise {
 
 struct SizeAnswer {
-    std::size_t size = 0;         ///< index into Prepared::sizes
+    std::size_t size = 0; ///< index into Prepared::sizes
     SizeFit fit;
     Findings limits;              ///< broken; empty for a sound size
     std::optional<Choice> choice; ///< with its points; empty where no cockpit fits

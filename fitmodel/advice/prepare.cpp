@@ -68,7 +68,8 @@ private:
         for (std::size_t i = 0; i < m_size.stems.size(); ++i) {
             if (!clampsMatch(m_size.stems[i].stem, bar, m_tables.parts))
                 continue;
-            clampings.push_back({static_cast<std::uint32_t>(i), stemRoom(m_size.stems[i].stem, bar), rows});
+            clampings.push_back(
+                {static_cast<std::uint32_t>(i), stemRoom(m_size.stems[i].stem, bar), rows});
             rows += m_size.stems[i].totals;
         }
         return m_size.clampings.size() - 1;

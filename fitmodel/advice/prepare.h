@@ -90,7 +90,7 @@ struct NearestRow {
                                     const Point& clamp);
 
 struct Prepared {
-    Stock stock; ///< the box, and the stems that can ordinarily be ordered
+    Stock stock;                  ///< the box, and the stems that can ordinarily be ordered
     std::vector<double> cranksMm; ///< to choose from, the fitted one first
     std::vector<PreparedSize> sizes;
 };

@@ -61,8 +61,8 @@ void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const Pre
     };
     ride.kneeToBar = knee(Angle());
     ride.kneeToTurnedBar = knee(Angle::degrees(handling.clearance.turnedBarDeg));
-    ride.foot = footToGround(rider, tables.body, size.skeleton,
-                             soleOf(person, tables.parts), handling.clearance);
+    ride.foot = footToGround(rider, tables.body, size.skeleton, soleOf(person, tables.parts),
+                             handling.clearance);
     ride.tyreLeftMm = tyreLeft(size.frame, size.skeleton);
 }
 

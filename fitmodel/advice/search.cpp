@@ -97,8 +97,8 @@ void SizeSearch::weighSize()
                            / weights.bulkUnitMm;
     if (const auto& heights = m_size.frame.riderHeightMm) {
         const double beyond = outside(person.body.statureMm, *heights) / weights.riderHeightUnitMm;
-        const double sds = std::abs(inseamSds(person.body.statureMm, person.body.inseamMm,
-                                              person.sex, tables.populations));
+        const double sds = std::abs(
+            inseamSds(person.body.statureMm, person.body.inseamMm, person.sex, tables.populations));
         m_riderHeightMeasure =
             (1.0 - placeIn(weights.proportionSds, sds)) * std::min(1.0, beyond * beyond);
     }
@@ -111,14 +111,14 @@ void SizeSearch::planStems()
     const Untidy& untidy = weights.untidy;
     PerUse<Range> natural;
     for (const Use use : allUses)
-        natural[indexOf(use)] = weights.naturalStem.of(use, person.body.statureMm,
-                                                       m_size.frame.asSold.stemMm);
+        natural[indexOf(use)] =
+            weights.naturalStem.of(use, person.body.statureMm, m_size.frame.asSold.stemMm);
     for (const SizeStem& stem : m_size.stems) {
         StemPlan plan;
         for (const Use use : allUses)
-            plan.lengthMeasure += riding.mix.of(use)
-                                  * square(outside(stem.stem.lengthMm, natural[indexOf(use)])
-                                           / weights.stemUnitMm);
+            plan.lengthMeasure +=
+                riding.mix.of(use)
+                * square(outside(stem.stem.lengthMm, natural[indexOf(use)]) / weights.stemUnitMm);
         plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
         plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
         plan.toOrder = stem.inStock ? 0.0 : untidy.toOrder;
@@ -226,10 +226,9 @@ SizeSearch::Solved SizeSearch::solve(const BarPlan& bar, const Point& hip, const
     for (const FlooredHold& floored : bar.holds) {
         const Hold& hold = floored.hold;
         unsolved -= floored.least(fromHip);
-        solved +=
-            hold.share
-            * hold.ease.of(
-                solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost);
+        solved += hold.share
+                  * hold.ease.of(
+                      solveUpperBody(hold.limbs, hip, clamp + hold.fromClamp, hold.windows).cost);
         ++m_solved;
         if (solved + unsolved > most)
             return {solved + unsolved, false};
@@ -287,8 +286,8 @@ private:
                                        + of(Consideration::Crank, plan.crankMeasure);
             for (std::size_t run = 0; run < m_size.bars.size(); ++run)
                 starts.push_back(
-                    {crankPoints + of(Consideration::BarWidth, m_search.m_bars[run].widthMeasure), crank,
-                     run});
+                    {crankPoints + of(Consideration::BarWidth, m_search.m_bars[run].widthMeasure),
+                     crank, run});
         }
         std::stable_sort(starts.begin(), starts.end(),
                          [](const Start& a, const Start& b) { return a.points < b.points; });
@@ -328,15 +327,13 @@ private:
         const Point fromHip = stem.clamp.at(0.0) - crank.hip;
         double posture = 0.0;
         for (const FlooredHold& hold : bar.holds)
-            posture +=
-                hold.hold.share
-                * hold.hold.ease.of(
-                    hold.floor.leastOn(fromHip - hold.ideal, stem.clamp.up, tallest));
+            posture += hold.hold.share
+                       * hold.hold.ease.of(
+                           hold.floor.leastOn(fromHip - hold.ideal, stem.clamp.up, tallest));
         const StemPlan& plan = m_search.m_stems[clamping.stem];
         return start.points + of(Consideration::StemLength, plan.lengthMeasure)
                + of(Consideration::StemAngle, stem.angleMeasure)
-               + of(Consideration::Tidiness,
-                    plan.toOrder + bar.notPlain + plan.down * bar.riser)
+               + of(Consideration::Tidiness, plan.toOrder + bar.notPlain + plan.down * bar.riser)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
                + of(Consideration::Posture, posture);
     }

@@ -86,7 +86,7 @@ private:
     };
     /// How tall a stack of spacers is, 0 to 1 each.
     struct SpacerPlan {
-        double measure = 0.0; ///< off the ordinary
+        double measure = 0.0;    ///< off the ordinary
         double underDown = 0.0;  ///< for a stem that points down
         double underSteep = 0.0; ///< for one that does so steeply
     };

@@ -86,10 +86,9 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
         if (share <= 0.0)
             return;
         const Grip grip = gripOn(bar, place, tables.parts);
-        holds.push_back({use, place, share, grip.fromClamp,
-                         upperLimbs(person.body, grip.halfWidthMm),
-                         windowsFor(tables.comfort, use, place, person.flexibility),
-                         tables.comfort.ease});
+        holds.push_back(
+            {use, place, share, grip.fromClamp, upperLimbs(person.body, grip.halfWidthMm),
+             windowsFor(tables.comfort, use, place, person.flexibility), tables.comfort.ease});
     };
     for (const Use use : allUses) {
         if (bar.kind != BarKind::Drop) {

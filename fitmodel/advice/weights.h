@@ -42,11 +42,11 @@ struct OrdinarySpacers {
 
 /// Parts that undo each other count from the first figure of a pair, and in full from the second.
 struct Untidy {
-    Range downDeg;         ///< a stem that points down
-    Range steepDeg;        ///< and one that does so steeply
-    Range riseMm;          ///< of the bar above a stem that points down
-    Range spacersMm;       ///< under a stem that points down
-    Range steepSpacersMm;  ///< under a steep one
+    Range downDeg;          ///< a stem that points down
+    Range steepDeg;         ///< and one that does so steeply
+    Range riseMm;           ///< of the bar above a stem that points down
+    Range spacersMm;        ///< under a stem that points down
+    Range steepSpacersMm;   ///< under a steep one
     Range uprightSpacersMm; ///< under a stem that points down, for upright riding
     PerUse<double> upright{};
     PerUse<double> plain{}; ///< a bar that rises, where a plain one is wanted
@@ -76,7 +76,7 @@ struct WeightTable {
     PerConsideration<bool> unsourced{};
 
     NaturalStem naturalStem;
-    double stemUnitMm = 0.0;           ///< outside the natural range; grows with the square
+    double stemUnitMm = 0.0; ///< outside the natural range; grows with the square
     OrdinarySpacers ordinarySpacers;
     double spacerUnitMm = 0.0;         ///< off the ordinary; grows with the square
     double ordinaryStemAngleDeg = 0.0; ///< either way; beyond it the full points
@@ -103,17 +103,17 @@ struct WeightTable {
     Range gravelBarBeyondShouldersMm;
     Range flatBarBeyondShouldersMm;
     Range sweptBarBeyondShouldersMm;
-    double toeUnitMm = 0.0;      ///< of overlap to be expected
-    double toeRoomMm = 0.0;      ///< clear by this, no shoe touches
-    double toeRoomFlatMm = 0.0;  ///< the same where the foot is not held
-    Range toeSteerDeg;           ///< touching at less counts in full, at more as `toeFar`
+    double toeUnitMm = 0.0;     ///< of overlap to be expected
+    double toeRoomMm = 0.0;     ///< clear by this, no shoe touches
+    double toeRoomFlatMm = 0.0; ///< the same where the foot is not held
+    Range toeSteerDeg;          ///< touching at less counts in full, at more as `toeFar`
     double toeFar = 0.0;
-    double toeInTraffic = 0.0;   ///< times as much there, where one turns at walking pace
+    double toeInTraffic = 0.0;      ///< times as much there, where one turns at walking pace
     double riderHeightUnitMm = 0.0; ///< outside a maker's range; in full from here on
     Range proportionSds; ///< a leg further from what goes with the stature makes heights count less
 
     FitTable fit;
-    double eitherBelow = 0.0; ///< a lead in points too small to name a size
+    double eitherBelow = 0.0;   ///< a lead in points too small to name a size
     double worthOrdering = 0.0; ///< points a stem must save to be worth ordering
 };
 

@@ -18,8 +18,8 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
     }
     const Point clamp = target.grip - (setup.grip - setup.clamp);
     constexpr double far = std::numeric_limits<double>::infinity();
-    FrameAsked asked{{far, -far}, {far, -far}, 
-                     weights.ordinarySpacers.of(statureMm) + weights.spacerUnitMm};
+    FrameAsked asked{
+        {far, -far}, {far, -far}, weights.ordinarySpacers.of(statureMm) + weights.spacerUnitMm};
     const auto widen = [](Range& range, double value) {
         range = {std::min(range.low, value), std::max(range.high, value)};
     };

@@ -34,8 +34,8 @@ struct MountedStem {
 };
 
 /// The stems that fit a steerer, each way up, those to be ordered last. Two that put the bar at the
-/// same place for the same clamp are one: the one in stock stays, and of those the one that needs no
-/// turning over.
+/// same place for the same clamp are one: the one in stock stays, and of those the one that needs
+/// no turning over.
 [[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
                                                     const PartDefaults& defaults);
 

@@ -31,8 +31,8 @@ struct UpperWindows {
     Window elbow;
 };
 
-/// What a window cost counts: little inside the comfortable range, in full beyond it; convex, so that
-/// a cost with one least place keeps it.
+/// What a window cost counts: little inside the comfortable range, in full beyond it; convex, so
+/// that a cost with one least place keeps it.
 struct Ease {
     double within = 1.0; ///< of each point of cost up to `from`
     double from = 0.0;

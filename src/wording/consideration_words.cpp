@@ -108,9 +108,9 @@ constexpr PerConsideration<Row> rows{{
     {
         QT_TRANSLATE_NOOP("Words", "an ordinary height of spacers"),
         QT_TRANSLATE_NOOP3("Words", "spacers", "for and against"),
-        QT_TRANSLATE_NOOP(
-            "Words", "Spacers under the stem. A tall stack says that the frame is low for the "
-                     "rider; with none the bar cannot go lower later."),
+        QT_TRANSLATE_NOOP("Words",
+                          "Spacers under the stem. A tall stack says that the frame is low for the "
+                          "rider; with none the bar cannot go lower later."),
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that takes an ordinary "
                                    "height of spacers."),
         plainly<halfMm>,
@@ -132,15 +132,14 @@ constexpr PerConsideration<Row> rows{{
     {
         QT_TRANSLATE_NOOP("Words", "parts that suit each other"),
         QT_TRANSLATE_NOOP3("Words", "parts together", "for and against"),
-        QT_TRANSLATE_NOOP(
-            "Words", "Whether parts undo each other: a stem that points down under a bar that "
-                     "rises, or on a tall stack of spacers."),
+        QT_TRANSLATE_NOOP("Words",
+                          "Whether parts undo each other: a stem that points down under a bar that "
+                          "rises, or on a tall stack of spacers."),
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does without parts "
                                    "that undo each other."),
         [](double value, const PreparedSize&) {
-            return value < leastUntidyTold
-                       ? Words::tr("in order", "parts together")
-                       : Words::tr("undo each other", "parts together");
+            return value < leastUntidyTold ? Words::tr("in order", "parts together")
+                                           : Words::tr("undo each other", "parts together");
         },
         QT_TRANSLATE_NOOP("Words", "%1 reaches the position with parts in good order; on %2 stem, "
                                    "spacers and bar undo each other."),

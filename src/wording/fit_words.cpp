@@ -25,10 +25,6 @@ const UseFit* failing(const SizeFit& fit)
 QString tooSmall(const QString& size, const UseFit& use, double postMm)
 {
     const bool low = use.barAboveMm < -leastHeightToldMm;
-    if (low && postMm > longPostMm)
-        return Words::tr("%1 is too small: with an ordinary stem and spacers the bar stays %2 too "
-                         "low, and %3 of seat post show.")
-            .arg(size, mm(-use.barAboveMm), partMm(postMm));
     if (low)
         return Words::tr(
                    "%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.")
@@ -42,10 +38,6 @@ QString tooSmall(const QString& size, const UseFit& use, double postMm)
 QString tooLarge(const QString& size, const UseFit& use, double postMm)
 {
     const bool high = use.barAboveMm > leastHeightToldMm;
-    if (high && postMm < shortPostMm)
-        return Words::tr("%1 is too large: with an ordinary stem and spacers the bar stays %2 too "
-                         "high, and no more than %3 of seat post shows.")
-            .arg(size, mm(use.barAboveMm), partMm(std::max(0.0, postMm)));
     if (high)
         return Words::tr(
                    "%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.")

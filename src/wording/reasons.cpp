@@ -3,6 +3,7 @@
 
 #include "wording/consideration_words.h"
 #include "wording/fit_words.h"
+#include "wording/sections.h"
 #include "wording/words.h"
 
 #include <cmath>
@@ -49,8 +50,8 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
         return sentences;
     }
     const Candidate& second = advice.candidates[*verdict.other];
-    if (classOf(second.fit.state) != classOf(candidate.fit.state))
-        sentences << fitSentence(second, prepared);
+    if (!fitsAtAll(second.fit.state))
+        sentences << limitsSection(second, prepared).items;
     const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)

@@ -123,7 +123,8 @@ private slots:
         QCOMPARE(usesThatCount(mix, tables().weights.fit), std::vector<Use>{Use::Road});
         mix.share[indexOf(Use::Road)] = 0.4;
         mix.share[indexOf(Use::City)] = 0.6;
-        QCOMPARE(usesThatCount(mix, tables().weights.fit), (std::vector<Use>{Use::City, Use::Road}));
+        QCOMPARE(usesThatCount(mix, tables().weights.fit),
+                 (std::vector<Use>{Use::City, Use::Road}));
     }
 };
 

@@ -27,8 +27,7 @@ double eased(double cost)
 {
     const Ease& ease = tables().comfort.ease;
     const double middle = std::min(std::max(0.0, cost - ease.from), ease.full - ease.from);
-    const double slope =
-        ease.within + (1.0 - ease.within) * middle / (ease.full - ease.from);
+    const double slope = ease.within + (1.0 - ease.within) * middle / (ease.full - ease.from);
     return ease.within * std::min(cost, ease.from) + 0.5 * (ease.within + slope) * middle
            + std::max(0.0, cost - ease.full);
 }
@@ -90,11 +89,11 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
             const Grip grip = gripOn(bar, place, t.parts);
             add(Consideration::Posture,
                 share * time
-                    * eased(
-                        solveUpperBody(upperLimbs(body, grip.halfWidthMm),
-                                       midHip(saddle.point(), t.body), setup.clamp + grip.fromClamp,
-                                       windowsFor(t.comfort, use, place, person.flexibility))
-                            .cost));
+                    * eased(solveUpperBody(upperLimbs(body, grip.halfWidthMm),
+                                           midHip(saddle.point(), t.body),
+                                           setup.clamp + grip.fromClamp,
+                                           windowsFor(t.comfort, use, place, person.flexibility))
+                                .cost));
         };
         if (bar.kind == BarKind::Drop)
             for (const GripPlace place : {GripPlace::Hoods, GripPlace::Tops, GripPlace::Drops})
@@ -103,11 +102,11 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
             hold(mainPlace(bar.kind), 1.0);
         const NaturalStem& n = w.naturalStem;
         const auto& sold = size.frame.asSold.stemMm;
-        const double about = std::min(
-            std::max(n.lengthMm + n.perStature * (body.statureMm - n.statureMm)
-                         + n.offsetMm[indexOf(use)],
-                     n.lengthsMm.low),
-            n.lengthsMm.high);
+        const double about =
+            std::min(std::max(n.lengthMm + n.perStature * (body.statureMm - n.statureMm)
+                                  + n.offsetMm[indexOf(use)],
+                              n.lengthsMm.low),
+                     n.lengthsMm.high);
         const double off = sold ? std::abs(setup.stem.lengthMm - *sold) - n.soldHalfRangeMm
                                 : std::abs(setup.stem.lengthMm - about) - n.halfRangeMm;
         add(Consideration::StemLength, share * std::pow(std::max(0.0, off) / w.stemUnitMm, 2));
@@ -132,7 +131,8 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         const Untidy& u = w.untidy;
         const double spacers = setup.cockpit.spacersMm;
         const double down = ramp(-setup.stem.angle.deg(), u.downDeg);
-        const double rise = bar.riseMm.value_or(bar.kind == BarKind::Swept ? t.parts.sweptRiseMm : 0);
+        const double rise =
+            bar.riseMm.value_or(bar.kind == BarKind::Swept ? t.parts.sweptRiseMm : 0);
         add(Consideration::Tidiness,
             share
                 * (down
@@ -143,18 +143,17 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                    + (setup.stem.inStock ? 0.0 : u.toOrder)));
     }
     const OrdinarySpacers& o = w.ordinarySpacers;
-    const double ordinary = std::min(
-        std::max(o.mm + o.perStature * (body.statureMm - o.statureMm), o.betweenMm.low),
-        o.betweenMm.high);
-    add(Consideration::Spacers,
-        std::pow((setup.cockpit.spacersMm - ordinary) / w.spacerUnitMm, 2));
+    const double ordinary =
+        std::min(std::max(o.mm + o.perStature * (body.statureMm - o.statureMm), o.betweenMm.low),
+                 o.betweenMm.high);
+    add(Consideration::Spacers, std::pow((setup.cockpit.spacersMm - ordinary) / w.spacerUnitMm, 2));
     if (const auto& heights = size.frame.riderHeightMm) {
-        const double sds = std::abs(
-            inseamSds(body.statureMm, body.inseamMm, person.sex, t.populations));
+        const double sds =
+            std::abs(inseamSds(body.statureMm, body.inseamMm, person.sex, t.populations));
         add(Consideration::RiderHeight,
             (1.0 - ramp(sds, w.proportionSds))
-                * std::min(1.0, std::pow(outside(body.statureMm, *heights) / w.riderHeightUnitMm,
-                                         2)));
+                * std::min(1.0,
+                           std::pow(outside(body.statureMm, *heights) / w.riderHeightUnitMm, 2)));
     }
     add(Consideration::StemAngle,
         std::abs(setup.stem.angle.deg()) > w.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
