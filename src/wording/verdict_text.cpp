@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/findings.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -46,7 +47,24 @@ QString stemOf(const Candidate& candidate)
 
 } // namespace
 
-QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+QString provisionalSentence(const Advice& advice)
+{
+    for (const Finding& finding : advice.riderFindings)
+        if (finding.code == FindingCode::SuspiciousMeasurement) {
+            const Quantity quantity = quantityOf(finding);
+            return Words::tr("Measure the %1 again: until then the rest of the body suggests %2, "
+                             "and the size is provisional.",
+                             "a measurement; what is expected of it")
+                .arg(nameOf(quantity), amountOf(quantity, finding.numbers.at(1)));
+        }
+    return advice.person.provisional
+               ? Words::tr("Provisional: only the height says how long the legs are.")
+               : QString();
+}
+
+namespace {
+
+QString decidedSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
 {
     if (!advice.solved)
         return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
@@ -69,6 +87,16 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
     return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
                      "uses; size, with its parts; the other size, its stem")
         .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other));
+}
+
+} // namespace
+
+QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+{
+    const QString provisional = provisionalSentence(advice);
+    const QString decided = decidedSentence(advice, prepared, riding);
+    return provisional.isEmpty() || !advice.solved ? decided
+                                                   : provisional + QLatin1Char(' ') + decided;
 }
 
 VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const Riding& riding)
@@ -95,23 +123,29 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
                                             "size, with its parts")
                                       .arg(size, setup),
                                   {}};
+    const QString provisional = provisionalSentence(advice);
     if (!verdict.other)
-        return {opening, setup, {}};
+        return {opening, setup, provisional};
     const QString other = sizeName(advice.candidates[*verdict.other], prepared);
     switch (verdict.kind) {
     case VerdictKind::Clear:
         return {opening, setup, Words::tr("Clear: it stays so with any weight halved or doubled.")};
     case VerdictKind::Slight:
-        return {Words::tr("Slightly %1", "a size").arg(size), setup,
-                Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
-                    .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
+        return {
+            Words::tr("Slightly %1", "a size").arg(size), setup,
+            !provisional.isEmpty()
+                ? provisional
+                : Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
+                      .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
     case VerdictKind::Either:
         return {Words::tr("Either will do"),
                 Words::tr("%1 %2, or %3 with the %4 stem, for %5.",
                           "size, with its parts; the other size, its stem; uses")
                     .arg(opening, setup, other, stemOf(advice.candidates[*verdict.other]),
                          nameOf(riding.mix)),
-                Words::tr("Even: what little sets them apart is told below.")};
+                !provisional.isEmpty()
+                    ? provisional
+                    : Words::tr("Even: what little sets them apart is told below.")};
     }
     return {};
 }
