@@ -112,17 +112,23 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
     result.ridden = saddle;
     if (!keep && !current.comfortable)
         return result;
-    const Angle knee = kneeAtBottom(person.body, tables.body, person.foothold, saddle, crank);
-    if (knee < tables.comfort.doubtedKneeBelow || knee > tables.comfort.doubtedKneeAbove) {
+    const double modelled = saddleOf(person, riddenMix, crank, tables).heightMm;
+    const auto kneeOn = [&](const SaddlePlace& place) {
+        return kneeAtBottom(person.body, tables.body, person.foothold, place, crank);
+    };
+    const Angle knee = kneeOn(saddle);
+    // Doubted only where the error of a height from body measures does not explain it.
+    const double bodySd = tables.comfort.ridingSaddleSdMm;
+    const Angle atBest = kneeOn(
+        saddleFrom(std::clamp(modelled, height - bodySd, height + bodySd), saddle.setbackMm()));
+    if (atBest < tables.comfort.doubtedKneeBelow || atBest > tables.comfort.doubtedKneeAbove) {
         findings.push_back(
             {FindingCode::RiddenSaddleDoubtful, Severity::Caution, {height, knee.deg()}, {}, {}});
         return result;
     }
     if (!keep) {
-        const double modelled = saddleOf(person, riddenMix, crank, tables).heightMm;
         const double sd = riddenSd(tables.comfort, current.ridden);
-        const double modelVariance =
-            tables.comfort.ridingSaddleSdMm * tables.comfort.ridingSaddleSdMm;
+        const double modelVariance = bodySd * bodySd;
         const double shift = (height - modelled) * modelVariance / (modelVariance + sd * sd);
         result.kneeShift = person.kneeShift
                            + kneeForHeight(person, riddenMix, crank, modelled + shift, tables)
