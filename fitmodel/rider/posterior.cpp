@@ -118,12 +118,14 @@ std::optional<Slip> likeliestSlip(const std::vector<Entry>& entries, const Condi
         const auto at = static_cast<Eigen::Index>(i);
         const double z = given.explained(at) / std::sqrt(given.inverse(at, at));
         const Measurement& measurement = *entries[i].measurement;
-        const double odds = oddsAgainst(z);
-        const bool once = measurement.readings.size() == 1;
-        if (odds < populations.unusualOdds * (once ? 1.0 : populations.unusualOdds))
+        const bool stature = measurement.quantity == Quantity::Stature;
+        if (stature && entries.size() < 3) // one other against it doubts itself
             continue;
-        const double share =
-            measurement.quantity == Quantity::Stature ? populations.statureSlips : 1.0;
+        const double share = stature ? populations.statureSlips : 1.0;
+        const double twice = measurement.readings.size() > 1 ? populations.unusualOdds : 1.0;
+        const double odds = oddsAgainst(z);
+        if (odds < populations.unusualOdds * twice / share)
+            continue;
         const double evidence = z * z + 2.0 * std::log(share);
         if (likeliest && evidence <= most)
             continue;

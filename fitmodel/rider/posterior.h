@@ -12,7 +12,7 @@
 // (trochanter, women, 15.0 to 14.7 mm; men not at all), and at 118 kg it would raise a saddle by
 // 25 mm. An entry that the others make too unlikely is a slip, and left out: the rest of the body
 // says what would be expected in its place. Two readings that agree are believed as far as one slip
-// twice is unlikely.
+// twice is unlikely; a stature is doubted last, and never against one other entry alone.
 #pragma once
 
 #include "base/finding.h"

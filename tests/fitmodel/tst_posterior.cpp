@@ -277,6 +277,14 @@ private slots:
         QVERIFY(inseamOf({865.0, 864.0}).valueOf(Quantity::Inseam) > 855.0);
     }
 
+    // A tall woman with short legs: her stature is not doubted against her inseam alone.
+    void shouldNotDoubtAStatureAgainstOneOther()
+    {
+        QVERIFY(inferred({{Quantity::Stature, {1791.0}, {}}, {Quantity::Inseam, {831.0}, {}}},
+                         Sex::Female)
+                    .doubted.empty());
+    }
+
     void shouldDoubtTheStatureWhereAllElseAgrees()
     {
         const Posterior posterior = inferred({{Quantity::Stature, {1655.0}, {}}, // for 1756
