@@ -236,6 +236,28 @@ private slots:
         QVERIFY(setupOf(upright).crankMm <= setupOf(bends).crankMm);
     }
 
+    void shouldReadWhatItWrites()
+    {
+        Json json = road();
+        json["rider"]["bends_freely"] = false;
+        json["riding"]["feet_down"] = "toes";
+        json["current"] = {
+            {"use", "gravel"},           {"bar_kind", "swept"},   {"saddle_height_mm", 700},
+            {"saddle_length_mm", 255},   {"nose_setback_mm", 60}, {"nose_to_bar_mm", 520},
+            {"bar_below_saddle_mm", 30}, {"ridden", "season"},    {"comfortable", true}};
+        json["choices"] = {{"position", "advise"}};
+        const Fitting told = Ready(json).fitting;
+        QVERIFY(!told.rider.bendsFreely);
+        QCOMPARE(told.riding.feetDown, std::optional(FeetDown::Toes));
+        QCOMPARE(told.current->use, std::optional(Use::Gravel));
+        QCOMPARE(told.current->barKind, std::optional(BarKind::Swept));
+        QCOMPARE(told.current->saddleLengthMm, std::optional(255.0));
+        QCOMPARE(told.current->ridden, std::optional(Ridden::Season));
+        QCOMPARE(told.choices.position, std::optional(Position::Advise));
+        const auto again = readFitting(writeFitting(told), tables());
+        QVERIFY(std::get<Fitting>(again) == told);
+    }
+
     void shouldCallASizeProvisionalWithoutAnInseam()
     {
         Json json = road();
