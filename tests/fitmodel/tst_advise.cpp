@@ -255,7 +255,8 @@ private slots:
             };
             const Advice shorter = grip(0.370 * stature);
             const Advice longer = grip(0.385 * stature);
-            if (!shorter.solved || !longer.solved)
+            if (!shorter.solved || !longer.solved || shorter.person.provisional
+                || longer.person.provisional) // what is doubted is left out
                 continue;
             ++compared;
             QVERIFY(longer.target.grip.x() > shorter.target.grip.x());
@@ -417,7 +418,7 @@ private slots:
         fitting.stock.stems[0].reversible = false;
         const Advice poor = decided(fitting).advice;
         QVERIFY(poor.part);
-        QVERIFY(poor.part->nearerMm > 10.0);
+        QVERIFY2(poor.part->nearerMm > 10.0, qPrintable(QString::number(poor.part->nearerMm)));
         QVERIFY(poor.part->stem.lengthMm < 110.0);
     }
 
