@@ -130,7 +130,8 @@ struct Ready {
 
     [[nodiscard]] Advice advice(const Rider& rider) const
     {
-        return advise(rider, fitting.riding, fitting.current, prepared, tables());
+        return advise(rider, fitting.riding, fitting.current, prepared, tables(), {},
+                      fitting.choices.position);
     }
 };
 

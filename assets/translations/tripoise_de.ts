@@ -1266,6 +1266,14 @@
         <source>notes</source>
         <translation>Notizen</translation>
     </message>
+    <message>
+        <source>bends freely</source>
+        <translation>beugt sich frei</translation>
+    </message>
+    <message>
+        <source>neither belly nor thighs are in the way; otherwise the hands come up and a shorter crank is tried</source>
+        <translation>weder Bauch noch Oberschenkel sind im Weg; sonst kommen die Hände höher, und eine kürzere Kurbel wird versucht</translation>
+    </message>
 </context>
 <context>
     <name>RiderView</name>
@@ -1569,6 +1577,34 @@
         <source>none</source>
         <translation>keine</translation>
     </message>
+    <message>
+        <source>on the ground from the saddle</source>
+        <translation>vom Sattel aus auf dem Boden</translation>
+    </message>
+    <message>
+        <source>nothing asked</source>
+        <translation>nichts verlangt</translation>
+    </message>
+    <message>
+        <source>one toe</source>
+        <translation>eine Fußspitze</translation>
+    </message>
+    <message>
+        <source>saddle up to 10 mm lower</source>
+        <translation>Sattel bis 10 mm tiefer</translation>
+    </message>
+    <message>
+        <source>toes</source>
+        <translation>Fußspitzen</translation>
+    </message>
+    <message>
+        <source>saddle up to 20 mm lower</source>
+        <translation>Sattel bis 20 mm tiefer</translation>
+    </message>
+    <message>
+        <source>flat feet</source>
+        <translation>ganze Füße</translation>
+    </message>
 </context>
 <context>
     <name>Saving</name>
@@ -1771,6 +1807,54 @@
     <message>
         <source>As if nothing had been measured</source>
         <translation>Als wäre nichts gemessen</translation>
+    </message>
+    <message>
+        <source>its riding</source>
+        <translation>gefahren für</translation>
+    </message>
+    <message>
+        <source>for how long</source>
+        <translation>wie lange</translation>
+    </message>
+    <message>
+        <source>weeks</source>
+        <translation>Wochen</translation>
+    </message>
+    <message>
+        <source>a season</source>
+        <translation>eine Saison</translation>
+    </message>
+    <message>
+        <source>years</source>
+        <translation>Jahre</translation>
+    </message>
+    <message>
+        <source>this position</source>
+        <translation>diese Position</translation>
+    </message>
+    <message>
+        <source>keep</source>
+        <translation>behalten</translation>
+    </message>
+    <message>
+        <source>the new bicycle gets it, as far as parts allow</source>
+        <translation>das neue Rad bekommt sie, soweit die Teile es erlauben</translation>
+    </message>
+    <message>
+        <source>advise</source>
+        <translation>beraten</translation>
+    </message>
+    <message>
+        <source>it counts beside the body measures</source>
+        <translation>sie zählt neben den Körpermaßen</translation>
+    </message>
+    <message>
+        <source>if liked</source>
+        <translation>wenn bequem</translation>
+    </message>
+    <message>
+        <source>kept where it is comfortable and the riding alike</source>
+        <translation>behalten, wo sie bequem ist und das Fahren gleich</translation>
     </message>
 </context>
 <context>
@@ -2992,10 +3076,6 @@
         </translation>
     </message>
     <message>
-        <source>Measure the %1 again: %2 does not go with the rest, which foretells about %3 (odds %4).</source>
-        <translation>Noch einmal messen: %1. %2 passt nicht zum Rest, der etwa %3 erwarten lässt (Wahrscheinlichkeit %4).</translation>
-    </message>
-    <message>
         <source>Measure the %1 again: the readings run from %2 to %3.</source>
         <translation>Noch einmal messen: %1. Die Messungen reichen von %2 bis %3.</translation>
     </message>
@@ -4101,14 +4181,6 @@
     <message>
         <source>knee, lowest pedal</source>
         <translation>Knie, Pedal unten</translation>
-    </message>
-    <message>
-        <source>How far the knee is bent at the lowest pedal: as the foot rides, heel up, and with the foot held level, as a goniometer is laid on.</source>
-        <translation>Wie weit das Knie bei tiefstem Pedal gebeugt ist: mit dem Fuß wie im Fahren, Ferse hoch, und mit waagerecht gehaltenem Fuß, wie man einen Winkelmesser anlegt.</translation>
-    </message>
-    <message>
-        <source>%1 riding, %2 foot level</source>
-        <translation>%1 im Fahren, %2 Fuß eben</translation>
     </message>
     <message>
         <source>back, %1</source>
@@ -5891,10 +5963,6 @@
         <translation>Das Oberrohr ist %1 höher als der Schritt des Fahrers in Schuhen; gewünscht sind %2 Platz.</translation>
     </message>
     <message>
-        <source>%1 is too small: with an ordinary stem and spacers the bar stays %2 too low, and %3 of seat post show.</source>
-        <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu tief, und %3 der Sattelstütze schauen heraus.</translation>
-    </message>
-    <message>
         <source>%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.</source>
         <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu tief.</translation>
     </message>
@@ -5905,10 +5973,6 @@
     <message>
         <source>%1 is too small: %2 of seat post show.</source>
         <translation>%1 ist zu klein: %2 der Sattelstütze schauen heraus.</translation>
-    </message>
-    <message>
-        <source>%1 is too large: with an ordinary stem and spacers the bar stays %2 too high, and no more than %3 of seat post shows.</source>
-        <translation>%1 ist zu groß: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu hoch, und nicht mehr als %3 der Sattelstütze schauen heraus.</translation>
     </message>
     <message>
         <source>%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.</source>
@@ -5998,6 +6062,111 @@
         <source>%1. %2</source>
         <comment>a title, what stands under it</comment>
         <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>the saddle %1 higher</source>
+        <translation>Sattel %1 höher</translation>
+    </message>
+    <message>
+        <source>the saddle %1 further back</source>
+        <translation>Sattel %1 weiter hinten</translation>
+    </message>
+    <message>
+        <source>the hand %1 further ahead</source>
+        <translation>Hand %1 weiter vorn</translation>
+    </message>
+    <message>
+        <source>the hand %1 higher</source>
+        <translation>Hand %1 höher</translation>
+    </message>
+    <message>
+        <source>the saddle %1 lower</source>
+        <translation>Sattel %1 tiefer</translation>
+    </message>
+    <message>
+        <source>the saddle %1 further forward</source>
+        <translation>Sattel %1 weiter vorn</translation>
+    </message>
+    <message>
+        <source>the hand %1 nearer</source>
+        <translation>Hand %1 näher</translation>
+    </message>
+    <message>
+        <source>the hand %1 lower</source>
+        <translation>Hand %1 tiefer</translation>
+    </message>
+    <message>
+        <source>Of the kept position these parts miss: %1.</source>
+        <translation>Von der behaltenen Position weicht ab: %1.</translation>
+    </message>
+    <message>
+        <source>Measure the %1 again: %2 does not go with the rest, which foretells about %3 (odds %4). It is left out until then.</source>
+        <translation>Noch einmal messen: %1. %2 passt nicht zum Rest, der etwa %3 erwarten lässt (Wahrscheinlichkeit %4). Bis dahin bleibt es weg.</translation>
+    </message>
+    <message>
+        <source>The size is provisional: the inseam is inferred from the height. Measure it before anything is ordered.</source>
+        <translation>Die Größe ist vorläufig: Die Schrittlänge ist aus der Körpergröße geschlossen. Messen, bevor bestellt wird.</translation>
+    </message>
+    <message>
+        <source>The saddle ridden today, %1 high, is doubted: on it the knee would be bent %2 at the lowest pedal. It is not kept; measure it again.</source>
+        <translation>Der heute gefahrene Sattel, %1 hoch, ist zweifelhaft: Darauf wäre das Knie am tiefsten Pedal %2 gebeugt. Er wird nicht behalten; noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>A setback of %1 is that of a saddle&apos;s nose; it is taken for the nose&apos;s, so that the saddle point is %2 behind the bottom bracket. Measure again where the plumb line hung.</source>
+        <translation>Ein Nachsitz von %1 ist der einer Sattelnase; er gilt als ihrer, der Sattelpunkt liegt also %2 hinter dem Tretlager. Noch einmal messen, wo das Lot hing.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s saddle is kept: %1 high, %2 back.</source>
+        <translation>Der Sattel von heute bleibt: %1 hoch, %2 hinten.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s position is kept: saddle %1 high, %2 back; the hand %3 ahead of the saddle point, %4 below it.</source>
+        <translation>Die Position von heute bleibt: Sattel %1 hoch, %2 hinten; die Hand %3 vor dem Sattelpunkt, %4 darunter.</translation>
+    </message>
+    <message>
+        <source>Today&apos;s position is kept: saddle %1 high, %2 back; the hand %3 ahead of the saddle point, %4 above it.</source>
+        <translation>Die Position von heute bleibt: Sattel %1 hoch, %2 hinten; die Hand %3 vor dem Sattelpunkt, %4 darüber.</translation>
+    </message>
+    <message>
+        <source>For a foot on the ground the saddle is %1 lower, and the knee bent %3 at the lowest pedal instead of %2.</source>
+        <translation>Für einen Fuß auf dem Boden steht der Sattel %1 tiefer, und das Knie ist am tiefsten Pedal %3 gebeugt statt %2.</translation>
+    </message>
+    <message>
+        <source>Today the saddle to %1 high, %2 back, the hand %3 forward and %4 up; the rest when that has been ridden.</source>
+        <translation>Heute den Sattel auf %1 Höhe und %2 Nachsitz, die Hand %3 nach vorn und %4 hoch; der Rest, wenn das gefahren ist.</translation>
+    </message>
+    <message>
+        <source>Sitting on this saddle the feet are still %1 above the ground: feet down from the saddle is another kind of frame.</source>
+        <translation>Im Sattel sind die Füße noch %1 über dem Boden: Füße auf den Boden im Sitzen ist eine andere Art von Rahmen.</translation>
+    </message>
+    <message>
+        <source>How far the knee is bent at the lowest pedal: riding, and as a goniometer reads it on a rider held still with the heel as it pedals, give or take 5°. With the foot held level it reads some 8° to 10° less again.</source>
+        <translation>Wie weit das Knie am tiefsten Pedal gebeugt ist: im Fahren, und wie ein Winkelmesser es liest, wenn der Fahrer mit der Ferse wie beim Treten stillhält, auf etwa 5°. Mit waagerechtem Fuß liest er noch einmal 8° bis 10° weniger.</translation>
+    </message>
+    <message>
+        <source>%1 riding, %2 held still</source>
+        <translation>%1 im Fahren, %2 stillgehalten</translation>
+    </message>
+    <message>
+        <source>what it is ridden for</source>
+        <translation>wofür es gefahren wird</translation>
+    </message>
+    <message>
+        <source>how long it has been ridden</source>
+        <translation>wie lange es gefahren wird</translation>
+    </message>
+    <message>
+        <source>keep the position or advise one</source>
+        <translation>Position behalten oder beraten</translation>
+    </message>
+    <message>
+        <source>Measure the %1 again: until then the rest of the body suggests %2, and the size is provisional.</source>
+        <comment>a measurement; what is expected of it</comment>
+        <translation>Noch einmal messen: %1. Bis dahin lässt der übrige Körper %2 erwarten, und die Größe ist vorläufig.</translation>
+    </message>
+    <message>
+        <source>Provisional: only the height says how long the legs are.</source>
+        <translation>Vorläufig: Nur die Körpergröße sagt, wie lang die Beine sind.</translation>
     </message>
 </context>
 <context>
@@ -6124,6 +6293,10 @@
         <source>heel</source>
         <translation>Ferse</translation>
     </message>
+    <message>
+        <source>bending</source>
+        <translation>Beugen</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::RidingModel</name>
@@ -6142,6 +6315,10 @@
     <message>
         <source>standard</source>
         <translation>Norm</translation>
+    </message>
+    <message>
+        <source>feet on the ground</source>
+        <translation>Füße auf dem Boden</translation>
     </message>
 </context>
 <context>

@@ -5,6 +5,8 @@
 #include "advice/verdict.h"
 #include "advice/wishes.h"
 
+#include <algorithm>
+
 namespace tripoise {
 
 using namespace advice;
@@ -52,6 +54,28 @@ Candidate candidateOf(SizeAnswer answer, SizeSearch& search, const Basis& basis,
     candidate.ride = rideOf(best, size, basis);
     for (Finding& finding : rideFindings(*candidate.ride, size.skeleton, handling))
         candidate.findings.push_back(std::move(finding));
+    candidate.firstStep = firstStep(best.setup, basis.person, basis.tables);
+    if (const auto& step = candidate.firstStep)
+        candidate.findings.push_back(
+            {FindingCode::FirstStep,
+             Severity::Note,
+             {step->saddle.heightMm, step->saddle.setbackMm(), step->grip.x(), step->grip.y()},
+             {},
+             {}});
+    const FootToGround& foot = candidate.ride->foot;
+    if (const auto feet = basis.riding.feetDown)
+        if (const double up = *feet == FeetDown::Flat ? foot.flatMm : foot.tiptoeMm;
+            *feet != FeetDown::OneToe && up > 0.0)
+            candidate.findings.push_back(
+                {FindingCode::FeetStayUp, Severity::Caution, {up}, {}, {}});
+    if (const auto missed =
+            keptMissed(best.setup, basis.person, basis.riding.mix, basis.prepared, basis.tables))
+        candidate.findings.push_back(
+            {FindingCode::KeptPositionMissed,
+             Severity::Note,
+             {missed->saddleHigherMm, missed->saddleBackMm, missed->hand.x(), missed->hand.y()},
+             {},
+             {}});
     const auto& toe = candidate.ride->toe;
     if (toe && toe->overlapMm > -handling.toe.checkRoomMm)
         candidate.toeRemedies = toeRemediesOf(best, candidate.size, basis);
@@ -70,7 +94,7 @@ ContactTarget targetOf(const Setup& setup, const LegTarget& leg, const Basis& ba
                                   leg.knee, leg.kneeOverSpindleMm);
     target.grip = comfortableClamp(
                       holdsOf(person, riding.mix, prepared.stock.bars[setup.cockpit.bar], tables),
-                      midHip(target.saddle.point(), tables.body))
+                      midHip(target.saddle.point(), person.body, tables.body))
                   + (setup.grip - setup.clamp);
     return target;
 }
@@ -109,8 +133,10 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
     const Candidate& first = advice.candidates.front();
     const PreparedSize& size = prepared.sizes[first.size];
     const Setup& setup = first.best->setup;
-    const LegTarget leg = legTarget(tables.comfort, riding.mix, person.kneeShift);
+    const LegTarget leg = legTarget(tables.comfort, riding.mix, person);
     advice.verdict = verdictOf(advice.candidates, naming.searches, prepared, tables);
+    if (person.provisional && advice.verdict.kind == VerdictKind::Clear)
+        advice.verdict.kind = VerdictKind::Slight;
     advice.target = targetOf(setup, leg, basis);
     advice.saddleNoseAheadMm = noseAhead(prepared.stock.saddle, tables.parts);
     for (const SaddleRule& rule : tables.comfort.saddleRules)
@@ -126,24 +152,35 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
 }
 
 Person personOf(const Rider& rider, const Posterior& posterior,
-                const std::optional<CurrentBike>& current, const Mix& mix, const Prepared& prepared,
-                const Tables& tables, Findings& findings)
+                const std::optional<CurrentBike>& current, const Riding& riding,
+                const Prepared& prepared, const Tables& tables, Findings& findings,
+                std::optional<Position> position)
 {
     Person person;
     person.body = bodyFrom(posterior.mean, tables.body);
     person.flexibility = flexibilityOf(tables.comfort, rider);
+    person.bendsFreely = rider.bendsFreely;
     person.foothold = footholdOf(rider, prepared.stock.pedal, tables.comfort, tables.parts);
     person.sex = rider.sex;
     person.shoeLengthMm = rider.shoe.lengthMm;
     person.soleMm = rider.shoe.soleMm;
+    const bool inseamTold =
+        std::any_of(rider.measurements.begin(), rider.measurements.end(),
+                    [](const Measurement& told) { return told.quantity == Quantity::Inseam; });
+    if (!inseamTold)
+        findings.push_back({FindingCode::InseamNotTold, Severity::Caution, {}, {}, {}});
+    person.provisional = !inseamTold || !posterior.doubted.empty();
     if (current)
-        person =
-            withRiddenHeight(person, *current, mix, prepared.cranksMm.front(), tables, findings);
+        person = withRidden(person, *current, position, riding.mix, prepared, tables, findings);
+    if (riding.feetDown)
+        person = withFeetDown(person, *riding.feetDown, riding.mix, prepared.cranksMm.front(),
+                              tables, findings);
     return person;
 }
 
 Advice advise(const Rider& rider, const Riding& riding, const std::optional<CurrentBike>& current,
-              const Prepared& prepared, const Tables& tables, const std::stop_token& stop)
+              const Prepared& prepared, const Tables& tables, const std::stop_token& stop,
+              std::optional<Position> position)
 {
     const Posterior posterior =
         infer(rider.measurements, rider.sex, tables.populations, tables.tape);
@@ -151,7 +188,7 @@ Advice advise(const Rider& rider, const Riding& riding, const std::optional<Curr
     if (!rider.sex)
         findings.push_back({FindingCode::SexNotStated, Severity::Note, {}, {}, {}});
     const Person person =
-        personOf(rider, posterior, current, riding.mix, prepared, tables, findings);
+        personOf(rider, posterior, current, riding, prepared, tables, findings, position);
     const Basis basis{person, riding, prepared, tables};
     Advice advice = explain(nameSize(basis, stop), basis, stop);
     advice.riderFindings = std::move(findings);

@@ -13,6 +13,7 @@
 #pragma once
 
 #include "advice/name_size.h"
+#include "advice/ridden.h"
 #include "advice/ride.h"
 
 namespace tripoise {
@@ -33,6 +34,7 @@ struct UsePosture {
 struct LegPosture {
     Angle kneeBottom;
     Angle kneeBottomFootLevel;
+    Window kneeBottomStill; ///< as a goniometer reads it on a rider held still, heel as it pedals
     Angle kneeTop;
     Angle hipTop; ///< closed angle between trunk and thigh, crank upright, lowest trunk of the uses
     double kneeOverSpindleMm = 0.0;
@@ -62,6 +64,7 @@ struct Candidate {
     Findings limits;                    ///< broken
     std::optional<AdvisedSetup> best;   ///< empty where no cockpit fits
     std::optional<Ride> ride;           ///< of `best`
+    std::optional<FirstStep> firstStep; ///< where the set-up is too far for one visit
     std::vector<ToeRemedy> toeRemedies; ///< where a shoe may touch
     std::vector<UseSetup> byUse;        ///< as if the bicycle were for that use alone
     Findings findings;
@@ -164,8 +167,9 @@ struct Advice {
 
 /// The person of a posterior's mean, with the evidence of the bicycle ridden today.
 [[nodiscard]] Person personOf(const Rider& rider, const Posterior& posterior,
-                              const std::optional<CurrentBike>& current, const Mix& mix,
-                              const Prepared& prepared, const Tables& tables, Findings& findings);
+                              const std::optional<CurrentBike>& current, const Riding& riding,
+                              const Prepared& prepared, const Tables& tables, Findings& findings,
+                              std::optional<Position> position = {});
 
 /// Whatever is told of sizes that were put in order.
 [[nodiscard]] Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop = {});
@@ -173,6 +177,7 @@ struct Advice {
 /// The whole way, from what was measured.
 [[nodiscard]] Advice advise(const Rider& rider, const Riding& riding,
                             const std::optional<CurrentBike>& current, const Prepared& prepared,
-                            const Tables& tables, const std::stop_token& stop = {});
+                            const Tables& tables, const std::stop_token& stop = {},
+                            std::optional<Position> position = {});
 
 } // namespace tripoise

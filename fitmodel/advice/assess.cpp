@@ -58,6 +58,8 @@ LegPosture legPosture(const Person& person, const SaddlePlace& saddle, double cr
     leg.kneeBottom = kneeAtBottom(body, tables.body, person.foothold, saddle, crankMm);
     leg.kneeBottomFootLevel =
         kneeAtBottomFootLevel(body, tables.body, person.foothold, saddle, crankMm);
+    leg.kneeBottomStill = {leg.kneeBottom - tables.comfort.stillLess,
+                           tables.comfort.stillHalfWidth};
     leg.kneeOverSpindleMm = kneeOverSpindle(body, tables.body, person.foothold, saddle, crankMm);
     const LegPoints top =
         legAt(body, tables.body, person.foothold, saddle.point(), crankMm, topDeadCentre);
@@ -163,7 +165,7 @@ Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& 
         outOf(FindingCode::ArmTrunkOutOfRange, use.posture.armTrunk, use.windows.armTrunk, use.use);
     }
     outOf(FindingCode::KneeOutOfRange, leg.kneeBottom,
-          {legTarget(tables.comfort, mix, Angle()).knee, tables.comfort.kneeHalfWidth}, {});
+          {legTarget(tables.comfort, mix).knee, tables.comfort.kneeHalfWidth}, {});
     return findings;
 }
 

@@ -17,7 +17,7 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
          const auto& [person, riding, prepared, tables] = w.basis;
          return kneeOverSpindle(person.body, tables.body, person.foothold, w.setup.saddle,
                                 w.setup.crankMm)
-                - legTarget(tables.comfort, riding.mix, person.kneeShift).kneeOverSpindleMm;
+                - legTarget(tables.comfort, riding.mix, person).kneeOverSpindleMm;
      }},
     {"stem_length", "mm", [](const Weighed& w) { return w.setup.stem.lengthMm; }},
     {"spacers", "mm", [](const Weighed& w) { return w.setup.cockpit.spacersMm; }},

@@ -28,8 +28,8 @@ public:
         : m_size(size), m_basis(basis), m_table(basis.tables.weights.fit)
     {
         const auto& [person, riding, prepared, tables] = basis;
-        const LegTarget target = legTarget(tables.comfort, riding.mix, person.kneeShift);
-        const CrankBand band = crankBandFor(tables.comfort, person.body.inseamMm);
+        const LegTarget target = legTarget(tables.comfort, riding.mix, person);
+        const CrankBand band = crankBandFor(tables.comfort, person);
         const auto off = [&band](double crankMm) {
             return outside(crankMm, {band.lowMm, band.highMm});
         };
@@ -38,7 +38,7 @@ public:
             [&off](double first, double second) { return off(first) < off(second); });
         m_saddle = saddleForKnee(person.body, tables.body, person.foothold, crankMm, target.knee,
                                  target.kneeOverSpindleMm);
-        m_hip = midHip(m_saddle.point(), tables.body);
+        m_hip = midHip(m_saddle.point(), person.body, tables.body);
         m_postMm = exposedPost(size.skeleton, m_saddle, prepared.stock.saddle, tables.parts);
     }
 

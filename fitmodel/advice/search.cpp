@@ -69,7 +69,7 @@ SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_t
         m_bars.push_back(planBar(prepared.stock.bars[run.bar]));
     planStems();
     weighSize();
-    const LegTarget target = legTarget(tables.comfort, riding.mix, person.kneeShift);
+    const LegTarget target = legTarget(tables.comfort, riding.mix, person);
     for (const double crankMm : prepared.cranksMm)
         planCrank(crankMm, target);
 }
@@ -205,11 +205,11 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
         const double halfWidths = off / tables.comfort.kneeOverSpindleHalfWidthMm;
         plan.setbackMeasure = halfWidths * halfWidths;
     }
-    plan.hip = midHip(plan.saddle.point(), tables.body);
+    plan.hip = midHip(plan.saddle.point(), body, tables.body);
     if (const auto exposed =
             exposedPost(m_size.skeleton, plan.saddle, prepared.stock.saddle, tables.parts))
         plan.postMeasure = outside(*exposed, weights.ordinaryPostMm) / weights.postUnitMm;
-    const CrankBand band = crankBandFor(tables.comfort, body.inseamMm);
+    const CrankBand band = crankBandFor(tables.comfort, person);
     plan.crankMeasure = outside(crankMm, {band.lowMm, band.highMm}) / weights.crankUnitMm;
 
     m_cranks.push_back(std::move(plan));

@@ -1,18 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "advice/target.h"
 
-#include "base/root.h"
 #include "cockpit/grips.h"
 
 #include <algorithm>
 
 namespace tripoise {
 namespace {
-
-// However far a ridden saddle is from the model's, the knee stays one a leg can ride with.
-constexpr Angle leastKnee = Angle::degrees(12.0);
-constexpr Angle mostKnee = Angle::degrees(75.0);
-constexpr double kneeTolerance = 1e-6; // rad
 
 constexpr int mostSteps = 30;
 constexpr double widestStepMm = 60.0;
@@ -36,46 +30,36 @@ Point postureSlope(const std::vector<Hold>& holds, const Point& hip, const Point
 
 } // namespace
 
-LegTarget legTarget(const ComfortTable& comfort, const Mix& mix, Angle kneeShift)
+LegTarget legTarget(const ComfortTable& comfort, const Mix& mix)
 {
     LegTarget target;
     for (const Use use : allUses)
         target.knee = target.knee + mix.of(use) * comfort.kneeCentre[indexOf(use)];
-    target.knee = target.knee + kneeShift;
     target.kneeOverSpindleMm = mix.mean(comfort.kneeOverSpindleMm);
     return target;
 }
 
-Person withRiddenHeight(const Person& person, const CurrentBike& current, const Mix& mix,
-                        double crankMm, const Tables& tables, Findings& findings)
+LegTarget legTarget(const ComfortTable& comfort, const Mix& mix, const Person& person)
 {
-    if (!current.comfortable || !current.saddleHeightMm)
-        return person;
-    const double crank = current.crankMm.value_or(crankMm);
-    const LegTarget target = legTarget(tables.comfort, mix, person.kneeShift);
-    const auto heightFor = [&](Angle knee) {
-        return saddleForKnee(person.body, tables.body, person.foothold, crank, knee,
-                             target.kneeOverSpindleMm)
-            .heightMm;
-    };
-    const double modelled = heightFor(target.knee);
-    const double modelVariance = tables.comfort.ridingSaddleSdMm * tables.comfort.ridingSaddleSdMm;
-    const double riddenVariance = tables.comfort.riddenSaddleSdMm * tables.comfort.riddenSaddleSdMm;
-    const double shift =
-        (*current.saddleHeightMm - modelled) * modelVariance / (modelVariance + riddenVariance);
-    const double knee =
-        rootWithin(leastKnee.rad(), mostKnee.rad(), kneeTolerance, [&](double angle) {
-            return heightFor(Angle::radians(angle)) - modelled - shift;
-        });
+    const LegTarget usual = legTarget(comfort, mix);
+    return {usual.knee + person.kneeShift, usual.kneeOverSpindleMm + person.kneeOverSpindleShiftMm};
+}
 
-    Person moved = person;
-    moved.kneeShift = person.kneeShift + Angle::radians(knee) - target.knee;
-    findings.push_back({FindingCode::RiddenHeightCounts,
-                        Severity::Note,
-                        {*current.saddleHeightMm, modelled, shift},
-                        {},
-                        {}});
-    return moved;
+SaddlePlace saddleOf(const Person& person, const Mix& mix, double crankMm, const Tables& tables)
+{
+    const LegTarget target = legTarget(tables.comfort, mix, person);
+    return saddleForKnee(person.body, tables.body, person.foothold, crankMm, target.knee,
+                         target.kneeOverSpindleMm);
+}
+
+CrankBand crankBandFor(const ComfortTable& comfort, const Person& person)
+{
+    CrankBand band = crankBandFor(comfort, person.body.inseamMm);
+    if (!person.bendsFreely) {
+        band.lowMm += comfort.notBendingCrankMm;
+        band.highMm += comfort.notBendingCrankMm;
+    }
+    return band;
 }
 
 std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
@@ -86,9 +70,14 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
         if (share <= 0.0)
             return;
         const Grip grip = gripOn(bar, place, tables.parts);
-        holds.push_back(
-            {use, place, share, grip.fromClamp, upperLimbs(person.body, grip.halfWidthMm),
-             windowsFor(tables.comfort, use, place, person.flexibility), tables.comfort.ease});
+        const bool kept = person.kept && person.kept->toGrip;
+        UpperWindows windows = windowsFor(tables.comfort, use, place, person.flexibility);
+        if (!person.bendsFreely)
+            windows.trunk.centre = windows.trunk.centre + tables.comfort.notBendingShift;
+        holds.push_back({use, place, kept ? tables.comfort.keptWeight * share : share,
+                         grip.fromClamp - person.gripShift,
+                         upperLimbs(person.body, grip.halfWidthMm), windows,
+                         kept ? Ease{} : tables.comfort.ease}); // no millimetre of a kept grip is free
     };
     for (const Use use : allUses) {
         if (bar.kind != BarKind::Drop) {

@@ -12,15 +12,28 @@
 
 namespace tripoise {
 
+/// A ridden position that is to be kept: the target, not evidence for one.
+struct KeptPosition {
+    SaddlePlace saddle;
+    double crankMm = 0.0;        ///< it was ridden with
+    std::optional<Point> toGrip; ///< from the saddle point to the hand at the bar's main place
+};
+
 /// One body with its ways; made from a posterior's mean, or from one of its samples.
 struct Person {
     Body body;
     Flexibility flexibility = Flexibility::Ordinary;
     Foothold foothold;
-    Angle kneeShift; ///< what a saddle height ridden without complaint adds to the knee's centre
-    std::optional<Sex> sex = {};             ///< for how the body's mass is spread
+    Angle kneeShift;             ///< what the position ridden today adds to the knee's centre
+    std::optional<Sex> sex = {}; ///< for how the body's mass is spread
     std::optional<double> shoeLengthMm = {}; ///< where it was measured
     std::optional<double> soleMm = {};       ///< the same
+    bool bendsFreely = true;
+    double kneeOverSpindleShiftMm = 0.0; ///< of a kept position against the uses' own
+    Point gripShift = Point::Zero();     ///< the same of the hands, from the saddle
+    std::optional<KeptPosition> kept = {};
+    std::optional<SaddlePlace> ridden = {}; ///< today's saddle, where it is known
+    bool provisional = false; ///< the inseam is not told or doubted, or another entry is
 };
 
 struct LegTarget {
@@ -29,13 +42,16 @@ struct LegTarget {
 };
 
 /// One bicycle has one saddle: a mix asks for the mean of its uses' knees.
-[[nodiscard]] LegTarget legTarget(const ComfortTable& comfort, const Mix& mix, Angle kneeShift);
+[[nodiscard]] LegTarget legTarget(const ComfortTable& comfort, const Mix& mix);
+/// The same with what the person's own position adds.
+[[nodiscard]] LegTarget legTarget(const ComfortTable& comfort, const Mix& mix,
+                                  const Person& person);
 
-/// The same person with the evidence of the bicycle ridden today: the saddle height is pooled with
-/// the model's by their variances, and the knee's centre moves to what meets it. Adds a finding.
-[[nodiscard]] Person withRiddenHeight(const Person& person, const CurrentBike& current,
-                                      const Mix& mix, double crankMm, const Tables& tables,
-                                      Findings& findings);
+/// The saddle a person's leg asks for.
+[[nodiscard]] SaddlePlace saddleOf(const Person& person, const Mix& mix, double crankMm,
+                                   const Tables& tables);
+
+[[nodiscard]] CrankBand crankBandFor(const ComfortTable& comfort, const Person& person);
 
 /// One use at one place of the hands, with its part in the mix.
 struct Hold {
@@ -48,7 +64,9 @@ struct Hold {
     Ease ease;
 };
 
-/// Every way a bar is held in a mix; a drop bar at hoods, tops and drops by time.
+/// Every way a bar is held in a mix; a drop bar at hoods, tops and drops by time. Where a position
+/// is kept, the costs are those about the kept grip: `fromClamp` is shifted so that it is the best
+/// one, and they weigh more.
 [[nodiscard]] std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
                                         const Tables& tables);
 

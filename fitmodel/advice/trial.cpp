@@ -128,8 +128,9 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
     const Bar& bar = prepared.stock.bars[from.cockpit.bar];
     Tried tried;
     tried.setup = pulled(contacts, from, size.skeleton, tables.parts);
-    tried.uses = usePostures(holdsOf(person, riding.mix, bar, tables), bar.kind,
-                             midHip(contacts.saddle.point(), tables.body), contacts.grip);
+    tried.uses =
+        usePostures(holdsOf(person, riding.mix, bar, tables), bar.kind,
+                    midHip(contacts.saddle.point(), person.body, tables.body), contacts.grip);
     tried.leg =
         legPosture(person, contacts.saddle, tried.setup.crankMm, lowestTrunk(tried.uses), tables);
     tried.gripAheadOfSteeringMm = aheadOfSteering(size.skeleton, contacts.grip);

@@ -19,6 +19,12 @@ enum class FindingCode {
     UnusualBody,           ///< numbers: odds against the set of measurements (one in so many)
     RiddenHeightCounts,    ///< numbers: ridden height, height without it, shift of the target
     SexNotStated,
+    InseamNotTold,        ///< the size is provisional
+    RiddenSaddleDoubtful, ///< numbers: ridden height, flexion of the knee on it
+    NoseForSaddlePoint,   ///< numbers: setback as told, setback with it taken for the nose's
+    PositionKept,         ///< numbers: saddle height, setback, then where known: grip ahead of the
+                          ///< saddle point and above it
+    FeetDownLowers,       ///< numbers: lowered by, knee without it, knee with it
     // about a size; `name` is the geometry key
     GeometryAssumed, ///< numbers: value assumed
     GeometryDerived, ///< numbers: value derived
@@ -39,9 +45,13 @@ enum class FindingCode {
     TrunkOutOfRange,       ///< numbers: angle, low, high; `use` set
     ArmTrunkOutOfRange,    ///< numbers: angle, low, high; `use` set
     KneeOutOfRange,        ///< numbers: flexion, low, high
-    CrankSwap,             ///< numbers: fitted, advised
-    BarCutDown,            ///< numbers: width, width wanted
-    LeaveSteererLong,      ///< numbers: cut, extra to leave at least, at most
+    KeptPositionMissed, ///< numbers: saddle higher, further back, bar further ahead of the saddle
+                        ///< and higher above it than in the kept position
+    FirstStep,          ///< numbers: saddle height, setback, grip ahead of the bracket, above it
+    FeetStayUp,         ///< numbers: how far what was to stand is above the ground
+    CrankSwap,          ///< numbers: fitted, advised
+    BarCutDown,         ///< numbers: width, width wanted
+    LeaveSteererLong,   ///< numbers: cut, extra to leave at least, at most
     // about how it rides
     ToeUnderStandard,    ///< limit; numbers: clearance, least; `name` is the standard's key
     ToeOverlaps,         ///< numbers: overlap, then, where it touches: steering angle in degrees,

@@ -4,6 +4,7 @@
 // pulled about by hand, and sizes that are still being typed.
 #pragma once
 
+#include "advice/riding.h"
 #include "advice/tables.h"
 #include "base/range.h"
 
@@ -32,7 +33,8 @@ inline constexpr Range weightFactorRange{0.0, 8.0};
 struct Choices {
     PerConsideration<double> weightFactor = ordinary();
     std::optional<Trial> trial;
-    bool toeTold = false; ///< the rider knows that a shoe may touch the front wheel
+    std::optional<Position> position; ///< today's kept or not; by default where it is liked
+    bool toeTold = false;             ///< the rider knows that a shoe may touch the front wheel
     std::vector<FrameSize>
         unfinished; ///< sizes that lack a number or a name, and so are no candidates
 

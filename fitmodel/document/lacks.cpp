@@ -21,8 +21,6 @@ Lack lackOf(const Problem& problem)
         return Lack::Agreement;
     if (path == "/rider/measurements/stature_mm")
         return Lack::Stature;
-    if (path == "/rider/measurements/inseam_mm")
-        return Lack::Inseam;
     if (path.starts_with("/riding/mix"))
         return Lack::Mix;
     if (path.starts_with("/frames"))

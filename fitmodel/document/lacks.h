@@ -16,7 +16,6 @@ namespace tripoise {
 
 enum class Lack {
     Stature,
-    Inseam,
     Mix,   ///< shares that sum to 1
     Frame, ///< one size at least, and each with stack, reach, head angle, seat angle or top tube
     Stem,  ///< one in stock at least, and each with its length

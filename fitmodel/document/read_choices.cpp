@@ -77,6 +77,7 @@ Choices readChoices(Fields fields, Kept& kept)
         choices.weightFactor = readFactors(std::move(*weights), kept);
     if (auto trial = fields.object("trial"))
         choices.trial = readTrial(std::move(*trial), kept);
+    choices.position = fields.word("position", positionWords);
     choices.toeTold = fields.flag("toe_overlap_told", false);
     choices.unfinished = readUnfinished(fields);
     fields.keepUnknown(kept);

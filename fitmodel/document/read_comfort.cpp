@@ -116,6 +116,8 @@ void readComfort(Fields file, ComfortTable& comfort)
     if (auto knee = file.needObject("knee")) {
         perUse(*knee, "bottom_deg", comfort.kneeCentre, angle);
         comfort.kneeHalfWidth = angle(*knee, "half_width_deg");
+        comfort.stillLess = angle(*knee, "held_still_less_deg");
+        comfort.stillHalfWidth = angle(*knee, "held_still_half_width_deg");
     }
     if (auto knee = file.needObject("knee_over_spindle")) {
         perUse(*knee, "ahead_mm", comfort.kneeOverSpindleMm, figure);
@@ -139,7 +141,26 @@ void readComfort(Fields file, ComfortTable& comfort)
         readCrankBands(*cranks, comfort);
     if (auto saddle = file.needObject("saddle_height_sd")) {
         comfort.ridingSaddleSdMm = figure(*saddle, "from_body_mm");
-        comfort.riddenSaddleSdMm = figure(*saddle, "ridden_mm");
+        comfort.weeksSaddleSdMm = figure(*saddle, "ridden_weeks_mm");
+        comfort.seasonSaddleSdMm = figure(*saddle, "ridden_season_mm");
+        comfort.yearsSaddleSdMm = figure(*saddle, "ridden_years_mm");
+    }
+    if (auto ridden = file.needObject("ridden")) {
+        comfort.doubtedKneeBelow = angle(*ridden, "doubted_below_deg");
+        comfort.doubtedKneeAbove = angle(*ridden, "doubted_above_deg");
+        comfort.steepestRiddenAxis = angle(*ridden, "steepest_axis_deg");
+        comfort.keptWeight = figure(*ridden, "kept_weight");
+        comfort.mostFirstStepMm = figure(*ridden, "first_step_mm");
+    }
+    if (auto feet = file.needObject("feet_down")) {
+        comfort.oneToeLowersMm = figure(*feet, "one_toe_mm");
+        comfort.toesLowerMm = figure(*feet, "toes_mm");
+        comfort.flatLowersMm = figure(*feet, "flat_mm");
+        comfort.mostLoweredKnee = angle(*feet, "most_knee_deg");
+    }
+    if (auto bends = file.needObject("bends_not_freely")) {
+        comfort.notBendingShift = angle(*bends, "trunk_shift_deg");
+        comfort.notBendingCrankMm = figure(*bends, "crank_shift_mm");
     }
 }
 

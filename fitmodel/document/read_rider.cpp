@@ -81,9 +81,8 @@ public:
         }
         for (const auto& key : quantityKeys)
             m_fields.knows(key);
-        for (const Quantity required : {Quantity::Stature, Quantity::Inseam})
-            if (!m_fields.find(keyOf(required)))
-                m_fields.missing(keyOf(required), limitsOf(required, m_tape));
+        if (!m_fields.find(keyOf(Quantity::Stature)))
+            m_fields.missing(keyOf(Quantity::Stature), limitsOf(Quantity::Stature, m_tape));
         m_fields.refuseUnknown();
         for (const Smaller& pair : smallerOnEveryBody)
             compare(pair);
@@ -224,6 +223,7 @@ Rider readRider(Fields fields, const TapeTable& tape, Kept& kept)
     rider.sex = fields.word("sex", sexWords);
     rider.flexibility = fields.word("flexibility", flexibilityWords);
     rider.straightLegRaiseDeg = fields.number("straight_leg_raise_deg", plausible::legRaise);
+    rider.bendsFreely = fields.flag("bends_freely", true);
     if (auto shoe = fields.object("shoe")) {
         rider.shoe.soleMm = shoe->number("sole_mm", plausible::sole);
         rider.shoe.lengthMm = shoe->number("length_mm", plausible::shoeLength);
@@ -249,6 +249,7 @@ Riding readRiding(Fields fields, Kept& kept)
         riding.luggage.rearKg = luggage->number("rear", plausible::luggage).value_or(0.0);
         luggage->keepUnknown(kept);
     }
+    riding.feetDown = fields.word("feet_down", feetDownWords);
     riding.soldUnder = fields.word("sold_under", standardWords);
     fields.keepUnknown(kept);
     return riding;
@@ -257,11 +258,18 @@ Riding readRiding(Fields fields, Kept& kept)
 CurrentBike readCurrent(Fields fields, Kept& kept)
 {
     CurrentBike current;
+    current.use = fields.word("use", useWords);
+    current.barKind = fields.word("bar_kind", barKindWords);
     current.saddleHeightMm = fields.number("saddle_height_mm", plausible::saddleHeight);
     current.saddleSetbackMm = fields.number("saddle_setback_mm", plausible::saddleSetback);
     current.gripReachMm = fields.number("grip_reach_mm", plausible::gripReach);
     current.gripHeightMm = fields.number("grip_height_mm", plausible::gripHeight);
+    current.saddleLengthMm = fields.number("saddle_length_mm", plausible::saddleLength);
+    current.noseSetbackMm = fields.number("nose_setback_mm", plausible::noseBehind);
+    current.noseToBarMm = fields.number("nose_to_bar_mm", plausible::noseToBar);
+    current.barBelowSaddleMm = fields.number("bar_below_saddle_mm", plausible::barBelow);
     current.crankMm = fields.number("crank_mm", plausible::crank);
+    current.ridden = fields.word("ridden", riddenWords);
     current.comfortable = fields.flag("comfortable", false);
     if (const Json* complaints = fields.find("complaints")) {
         if (complaints->is_array())

@@ -52,6 +52,7 @@ void checkVariables(Fields& file)
 void readAnthropometry(Fields file, Populations& populations)
 {
     populations.unusualOdds = figure(file, "unusual_odds");
+    populations.statureSlips = figure(file, "stature_slips");
     checkVariables(file);
     auto groups = file.needObject("groups");
     if (!groups)

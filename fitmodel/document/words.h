@@ -36,6 +36,13 @@ inline constexpr Vocabulary<SteererMaterial, 3> materialWords{
 inline constexpr Vocabulary<BarKind, 3> barKindWords{
     {{"flat", BarKind::Flat}, {"swept", BarKind::Swept}, {"drop", BarKind::Drop}}};
 
+inline constexpr Vocabulary<FeetDown, 3> feetDownWords{
+    {{"one_toe", FeetDown::OneToe}, {"toes", FeetDown::Toes}, {"flat", FeetDown::Flat}}};
+inline constexpr Vocabulary<Ridden, 3> riddenWords{
+    {{"weeks", Ridden::Weeks}, {"season", Ridden::Season}, {"years", Ridden::Years}}};
+inline constexpr Vocabulary<Position, 2> positionWords{
+    {{"keep", Position::Keep}, {"advise", Position::Advise}}};
+
 template <typename Value, std::size_t size>
 [[nodiscard]] constexpr std::optional<Value> valueOf(const Vocabulary<Value, size>& words,
                                                      std::string_view word)

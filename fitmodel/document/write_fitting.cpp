@@ -5,6 +5,7 @@
 #include "document/json_text.h"
 #include "document/put_back.h"
 #include "document/read.h"
+#include "document/sections.h"
 #include "document/words.h"
 #include "document/write_json.h"
 
@@ -57,6 +58,8 @@ Json riderJson(const Rider& rider)
     putWord(json, "sex", rider.sex, sexWords);
     putWord(json, "flexibility", rider.flexibility, flexibilityWords);
     put(json, "straight_leg_raise_deg", rider.straightLegRaiseDeg);
+    if (!rider.bendsFreely)
+        json["bends_freely"] = false;
     Json shoe = Json::object();
     put(shoe, "sole_mm", rider.shoe.soleMm);
     put(shoe, "length_mm", rider.shoe.lengthMm);
@@ -85,6 +88,7 @@ Json ridingJson(const Riding& riding)
         json["luggage_kg"] = {{"front", tidy(riding.luggage.frontKg)},
                               {"rear", tidy(riding.luggage.rearKg)}};
     }
+    putWord(json, "feet_down", riding.feetDown, feetDownWords);
     putWord(json, "sold_under", riding.soldUnder, standardWords);
     return json;
 }
@@ -158,11 +162,18 @@ Json stockJson(const Stock& stock)
 Json currentJson(const CurrentBike& current)
 {
     Json json = Json::object();
+    putWord(json, "use", current.use, useWords);
+    putWord(json, "bar_kind", current.barKind, barKindWords);
     put(json, "saddle_height_mm", current.saddleHeightMm);
     put(json, "saddle_setback_mm", current.saddleSetbackMm);
     put(json, "grip_reach_mm", current.gripReachMm);
     put(json, "grip_height_mm", current.gripHeightMm);
+    put(json, "saddle_length_mm", current.saddleLengthMm);
+    put(json, "nose_setback_mm", current.noseSetbackMm);
+    put(json, "nose_to_bar_mm", current.noseToBarMm);
+    put(json, "bar_below_saddle_mm", current.barBelowSaddleMm);
     put(json, "crank_mm", current.crankMm);
+    putWord(json, "ridden", current.ridden, riddenWords);
     json["comfortable"] = current.comfortable;
     return json;
 }
@@ -185,6 +196,7 @@ Json choicesJson(const Choices& choices)
         putNeeded(inside, "grip_height_mm", trial->gripHeightMm);
         json["trial"] = std::move(inside);
     }
+    putWord(json, "position", choices.position, positionWords);
     if (choices.toeTold)
         json["toe_overlap_told"] = true;
     putFilled(json, "unfinished_frames", framesJson(choices.unfinished));

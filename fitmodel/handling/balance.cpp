@@ -47,7 +47,7 @@ Grades gradesOf(const Balance& balance, const BalanceTable& table)
 std::optional<double> handsShareBound(const SeatedRider& rider, const BodyModel& model,
                                       const SegmentTable& table)
 {
-    const Point hip = midHip(rider.saddle.point(), model);
+    const Point hip = midHip(rider.saddle.point(), rider.body, model);
     const double lever = rider.grip.x() - hip.x();
     if (!(lever > 0.0 && rider.body.massKg > 0.0))
         return std::nullopt;

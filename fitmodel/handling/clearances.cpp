@@ -104,7 +104,8 @@ FootToGround footToGround(const SeatedRider& rider, const BodyModel& model,
                           const Skeleton& skeleton, double soleMm, const ClearanceTable& table)
 {
     const Body& body = rider.body;
-    const double hip = rider.saddle.point().y() + model.legHipAboveSaddleMm - skeleton.groundY();
+    const double hip = rider.saddle.point().y() + model.legHipAboveSaddleMm + body.hipHigherMm
+                       - skeleton.groundY();
     const double leg = body.thighMm + body.shankMm;
     const double out = std::min(leg, table.hipLeansOutMm);
     const double ankle = hip - std::sqrt(leg * leg - out * out);

@@ -149,7 +149,7 @@ RigidBody upperBodyOf(const SeatedRider& rider, const BodyModel& model, const Se
 {
     const Limbs limbs(rider.body, table, rider.sex);
     const UpperLimbs lengths = upperLimbs(rider.body, rider.gripHalfWidthMm);
-    const Point hip = midHip(rider.saddle.point(), model);
+    const Point hip = midHip(rider.saddle.point(), rider.body, model);
     const UpperPosture posture = solveUpperBody(lengths, hip, rider.grip, rider.windows);
     const UpperPoints points = upperPoints(lengths, hip, rider.grip, posture);
 

@@ -25,9 +25,9 @@ Point ankleAtBottom(const Body& body, const Foothold& foothold, double crankMm, 
     return ankleAbove(body, foothold, -crankMm * upTube(seatAxis), pitch);
 }
 
-Point hipAbove(const Point& saddle, const BodyModel& model)
+Point hipAbove(const Point& saddle, const Body& body, const BodyModel& model)
 {
-    return saddle + Point(0.0, model.legHipAboveSaddleMm);
+    return saddle + Point(0.0, model.legHipAboveSaddleMm + body.hipHigherMm);
 }
 
 Angle flexionBetween(const Body& body, const Point& hip, const Point& ankle)
@@ -62,7 +62,7 @@ LegPoints legAt(const Body& body, const BodyModel& model, const Foothold& footho
     const Angle pitch = footPitch(foothold, saddle, crank);
     LegPoints leg;
     leg.spindle = crankMm * along(crank);
-    leg.hip = hipAbove(saddle, model);
+    leg.hip = hipAbove(saddle, body, model);
     leg.ankle = ankleAbove(body, foothold, leg.spindle, pitch);
     leg.knee = jointBetween(leg.hip, leg.ankle, body.thighMm, body.shankMm, Bend::Left);
     leg.kneeFlexion = flexionBetween(body, leg.hip, leg.ankle);
@@ -88,14 +88,14 @@ Angle kneeAtBottom(const Body& body, const BodyModel& model, const Foothold& foo
                    const SaddlePlace& saddle, double crankMm)
 {
     return flexionBetween(
-        body, hipAbove(saddle.point(), model),
+        body, hipAbove(saddle.point(), body, model),
         ankleAtBottom(body, foothold, crankMm, saddle.seatAxis, foothold.pitchBottom));
 }
 
 Angle kneeAtBottomFootLevel(const Body& body, const BodyModel& model, const Foothold& foothold,
                             const SaddlePlace& saddle, double crankMm)
 {
-    return flexionBetween(body, hipAbove(saddle.point(), model),
+    return flexionBetween(body, hipAbove(saddle.point(), body, model),
                           ankleAtBottom(body, foothold, crankMm, saddle.seatAxis, Angle()));
 }
 
@@ -112,7 +112,7 @@ SaddlePlace saddleOnAxis(const Body& body, const BodyModel& model, const Foothol
     // |s u + w| = reach of the leg, with u up the axis and w from the ankle to the raised origin.
     const Point axis = upTube(seatAxis);
     const Point ankle = ankleAtBottom(body, foothold, crankMm, seatAxis, foothold.pitchBottom);
-    const Point offset = hipAbove(Point::Zero(), model) - ankle;
+    const Point offset = hipAbove(Point::Zero(), body, model) - ankle;
     const double reach = closingLength(body.thighMm, body.shankMm, knee);
     const double middle = axis.dot(offset);
     const double square = middle * middle - offset.squaredNorm() + reach * reach;

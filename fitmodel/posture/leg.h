@@ -3,13 +3,13 @@
 // The leg on the crank: saddle height and setback from knee angles, and the reverse.
 //
 // Hip, knee and ankle are two links over a foot whose ball stands on the pedal. The hip centre lies
-// a calibrated height above the saddle point, so that the average man (1756 mm, inseam 846), crank
-// 170, seat axis 73.5 degrees, sole and pedal 30, sits at 0.885 x inseam with 36 degrees at the
-// bottom; that one constant agrees with the published saddle-height rules
-// (tests/reference/saddle_height.csv). The bottom of the turn is where the crank points away from
-// the saddle point. The ankle is rigid: riders take up about half of a change of saddle height in
-// the ankle (Ferrer-Roca 2014, J Strength Cond Res 28:784), so across changes within one rider the
-// knee moves less than here.
+// a calibrated height above the saddle point (more where the body's own is higher above its
+// crotch), so that the average man (1756 mm, inseam 846), crank 170, seat axis 73.5 degrees, sole
+// and pedal 30, sits at 0.885 x inseam with 36 degrees at the bottom; that one constant agrees with
+// the published saddle-height rules (tests/reference/saddle_height.csv). The bottom of the turn is
+// where the crank points away from the saddle point. The ankle is rigid: riders take up about half
+// of a change of saddle height in the ankle (Ferrer-Roca 2014, J Strength Cond Res 28:784), so
+// across changes within one rider the knee moves less than here.
 #pragma once
 
 #include "base/axes.h"

@@ -40,9 +40,9 @@ struct UpperPosture {
 [[nodiscard]] UpperLimbs upperLimbs(const Body& body, double gripHalfWidthMm);
 
 /// Hip of the trunk over a saddle point.
-[[nodiscard]] inline Point midHip(const Point& saddle, const BodyModel& model)
+[[nodiscard]] inline Point midHip(const Point& saddle, const Body& body, const BodyModel& model)
 {
-    return saddle + Point(0.0, model.midHipAboveSaddleMm);
+    return saddle + Point(0.0, model.midHipAboveSaddleMm + body.hipHigherMm);
 }
 
 [[nodiscard]] UpperPosture solveUpperBody(const UpperLimbs& limbs, const Point& hip,

@@ -84,6 +84,7 @@ struct ComfortTable {
     Angle stiffBelow, suppleAbove; ///< straight-leg raise
     PerUse<Angle> kneeCentre;
     Angle kneeHalfWidth;
+    Angle stillLess, stillHalfWidth; ///< a goniometer's reading, held still, under the riding angle
     std::vector<SaddleRule> saddleRules; ///< published, to show beside the solution
     PerUse<double> kneeOverSpindleMm;
     double kneeOverSpindleHalfWidthMm = 0.0;
@@ -92,7 +93,17 @@ struct ComfortTable {
     PerUse<PerGripPlace<double>> dropBarTime; ///< share of time at hoods, tops, drops
     std::vector<CrankBand> cranks;            ///< ascending; the last has no upper end
     double ridingSaddleSdMm = 0.0;            ///< of a saddle height from body measures alone
-    double riddenSaddleSdMm = 0.0;            ///< of one ridden without complaint
+    double weeksSaddleSdMm = 0.0;             ///< of one ridden without complaint, by how long
+    double seasonSaddleSdMm = 0.0;
+    double yearsSaddleSdMm = 0.0;
+    Angle doubtedKneeBelow, doubtedKneeAbove; ///< of a ridden saddle, flexion at the bottom
+    Angle steepestRiddenAxis;                 ///< a steeper one was measured to the saddle's nose
+    double keptWeight = 0.0;                  ///< of the hands' place, where it is kept
+    double mostFirstStepMm = 0.0;             ///< of the saddle in one visit
+    double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
+    Angle mostLoweredKnee;
+    Angle notBendingShift;          ///< of the trunk centre, where belly or thighs are in the way
+    double notBendingCrankMm = 0.0; ///< the same of the crank band
 
     [[nodiscard]] Window knee(Use use) const { return {kneeCentre[indexOf(use)], kneeHalfWidth}; }
 };

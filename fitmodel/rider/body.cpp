@@ -19,6 +19,8 @@ Body bodyFrom(const BaseVector& base, const BodyModel& model)
     body.inseamMm = of(Quantity::Inseam);
     body.thighMm = link(of(Quantity::TrochanterionHeight) - of(Quantity::KneeHeight));
     body.shankMm = link(of(Quantity::KneeHeight) - of(Quantity::AnkleHeight));
+    body.hipHigherMm =
+        of(Quantity::TrochanterionHeight) - of(Quantity::Inseam) - model.midHipAboveSaddleMm;
     body.ankleHeightMm = of(Quantity::AnkleHeight);
     body.footMm = of(Quantity::Foot);
     body.ballMm = of(Quantity::BallOfFoot);

@@ -123,6 +123,7 @@ struct Rider {
     std::optional<Sex> sex;
     std::optional<Flexibility> flexibility;
     std::optional<double> straightLegRaiseDeg; ///< used where flexibility is not stated
+    bool bendsFreely = true;                   ///< neither belly nor thighs are in the way
     Shoe shoe;
     HeelHabit heelHabit = HeelHabit::Level;
     std::string notes;

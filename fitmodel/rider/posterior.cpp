@@ -71,65 +71,147 @@ double inseamSds(double statureMm, double inseamMm, std::optional<Sex> sex,
     return (inseamMm - expected) / std::sqrt(variance);
 }
 
+namespace {
+
+/// One measurement as a row of the base variables.
+struct Entry {
+    const Measurement* measurement;
+    BaseVector row;
+    PooledReading reading;
+    double residual = 0.0;
+};
+
+/// A population given some entries.
+struct Conditioned {
+    BaseVector mean;
+    BaseMatrix covariance;
+    Eigen::VectorXd explained;
+    Eigen::MatrixXd inverse;
+    double squares = 0.0;
+};
+
+Conditioned conditioned(const Population& population, const std::vector<Entry>& entries)
+{
+    Conditioned result{population.mean, population.covariance, {}, {}, 0.0};
+    const auto count = static_cast<Eigen::Index>(entries.size());
+    if (count == 0)
+        return result;
+    Eigen::MatrixXd rows(count, baseVariableCount);
+    Eigen::VectorXd residual(count);
+    for (Eigen::Index i = 0; i < count; ++i) {
+        rows.row(i) = entries[static_cast<std::size_t>(i)].row.transpose();
+        residual(i) = entries[static_cast<std::size_t>(i)].residual;
+    }
+    const Eigen::MatrixXd cross = rows * population.covariance;
+    Eigen::MatrixXd seen = cross * rows.transpose();
+    for (Eigen::Index i = 0; i < count; ++i)
+        seen(i, i) += entries[static_cast<std::size_t>(i)].reading.variance;
+    result.inverse = seen.ldlt().solve(Eigen::MatrixXd::Identity(count, count));
+    result.explained = result.inverse * residual;
+    result.squares = residual.dot(result.explained);
+    result.mean += cross.transpose() * result.explained;
+    result.covariance -= cross.transpose() * result.inverse * cross;
+    result.covariance = (0.5 * (result.covariance + result.covariance.transpose())).eval();
+    return result;
+}
+
+/// The entry that is most probably a slip, and what the others foretell in its place.
+struct Slip {
+    std::size_t entry = 0;
+    double odds = 0.0;
+    double expected = 0.0;
+};
+
+std::optional<Slip> likeliestSlip(const std::vector<Entry>& entries, const Conditioned& given,
+                                  const Populations& populations)
+{
+    std::optional<Slip> likeliest;
+    double most = 0.0;
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        const auto at = static_cast<Eigen::Index>(i);
+        const double z = given.explained(at) / std::sqrt(given.inverse(at, at));
+        const Measurement& measurement = *entries[i].measurement;
+        const bool stature = measurement.quantity == Quantity::Stature;
+        if (stature && entries.size() < 3) // one other against it doubts itself
+            continue;
+        const double share = stature ? populations.statureSlips : 1.0;
+        const double twice = measurement.readings.size() > 1 ? populations.unusualOdds : 1.0;
+        const double odds = oddsAgainst(z);
+        if (odds < populations.unusualOdds * twice / share)
+            continue;
+        const double evidence = z * z + 2.0 * std::log(share);
+        if (likeliest && evidence <= most)
+            continue;
+        most = evidence;
+        likeliest = {i, odds,
+                     entries[i].reading.mean - given.explained(at) / given.inverse(at, at)};
+    }
+    return likeliest;
+}
+
+/// A weight that was taken is that weight, and says nothing of lengths.
+void takeMass(const PooledReading& reading, Posterior& posterior)
+{
+    const int mass = static_cast<int>(Quantity::Mass);
+    posterior.mean(mass) = reading.mean;
+    posterior.covariance.row(mass).setZero();
+    posterior.covariance.col(mass).setZero();
+    posterior.covariance(mass, mass) = reading.variance;
+}
+
+} // namespace
+
 Posterior infer(std::span<const Measurement> measurements, std::optional<Sex> sex,
                 const Populations& populations, const TapeTable& tape)
 {
     const Population& population = populationOf(sex, populations);
     Posterior result;
-    result.mean = population.mean;
-    result.covariance = population.covariance;
-
-    const auto count = static_cast<Eigen::Index>(measurements.size());
-    if (count > 0) {
-        Eigen::MatrixXd rows(count, baseVariableCount);
-        Eigen::VectorXd residual(count);
-        Eigen::VectorXd variance(count);
-        for (Eigen::Index i = 0; i < count; ++i) {
-            const Measurement& measurement = measurements[static_cast<std::size_t>(i)];
-            const PooledReading reading = pooled(measurement, tape);
-            if (readingsDisagree(measurement, tape)) {
-                const auto [lowest, highest] =
-                    std::minmax_element(measurement.readings.begin(), measurement.readings.end());
-                result.findings.push_back({FindingCode::ReadingsDisagree,
-                                           Severity::Caution,
-                                           {*lowest, *highest},
-                                           std::string(keyOf(measurement.quantity)),
-                                           {}});
-            }
-            rows.row(i) = rowOf(measurement.quantity).transpose();
-            residual(i) = reading.mean - rows.row(i).dot(population.mean);
-            variance(i) = reading.variance;
-        }
-        const Eigen::MatrixXd cross = rows * population.covariance;
-        Eigen::MatrixXd seen = cross * rows.transpose();
-        seen.diagonal() += variance;
-        const Eigen::MatrixXd inverse = seen.ldlt().solve(Eigen::MatrixXd::Identity(count, count));
-        const Eigen::VectorXd explained = inverse * residual;
-
-        result.mean += cross.transpose() * explained;
-        result.covariance -= cross.transpose() * inverse * cross;
-        result.covariance = (0.5 * (result.covariance + result.covariance.transpose())).eval();
-
-        const double bodyOdds =
-            oddsAgainstSquares(residual.dot(explained), static_cast<int>(count));
-        if (bodyOdds >= populations.unusualOdds)
-            result.findings.push_back(
-                {FindingCode::UnusualBody, Severity::Caution, {bodyOdds}, {}, {}});
-        for (Eigen::Index i = 0; i < count; ++i) {
-            const double z = explained(i) / std::sqrt(inverse(i, i));
-            const double odds = oddsAgainst(z);
-            if (odds < populations.unusualOdds)
-                continue;
-            const double found = residual(i) + rows.row(i).dot(population.mean);
-            const double expected = found - explained(i) / inverse(i, i);
-            const Quantity quantity = measurements[static_cast<std::size_t>(i)].quantity;
-            result.findings.push_back({FindingCode::SuspiciousMeasurement,
+    std::vector<Entry> entries;
+    std::optional<PooledReading> mass;
+    for (const Measurement& measurement : measurements) {
+        const PooledReading reading = pooled(measurement, tape);
+        if (readingsDisagree(measurement, tape)) {
+            const auto [lowest, highest] =
+                std::minmax_element(measurement.readings.begin(), measurement.readings.end());
+            result.findings.push_back({FindingCode::ReadingsDisagree,
                                        Severity::Caution,
-                                       {found, expected, odds},
-                                       std::string(keyOf(quantity)),
+                                       {*lowest, *highest},
+                                       std::string(keyOf(measurement.quantity)),
                                        {}});
         }
+        if (measurement.quantity == Quantity::Mass) {
+            mass = reading;
+            continue;
+        }
+        const BaseVector row = rowOf(measurement.quantity);
+        entries.push_back({&measurement, row, reading, reading.mean - row.dot(population.mean)});
     }
+
+    Conditioned given = conditioned(population, entries);
+    const double bodyOdds =
+        entries.empty() ? 0.0 : oddsAgainstSquares(given.squares, static_cast<int>(entries.size()));
+    if (bodyOdds >= populations.unusualOdds)
+        result.findings.push_back(
+            {FindingCode::UnusualBody, Severity::Caution, {bodyOdds}, {}, {}});
+    while (entries.size() > 1) {
+        const auto slip = likeliestSlip(entries, given, populations);
+        if (!slip)
+            break;
+        const Entry& entry = entries[slip->entry];
+        const Quantity quantity = entry.measurement->quantity;
+        result.doubted.push_back(quantity);
+        result.findings.push_back({FindingCode::SuspiciousMeasurement,
+                                   Severity::Caution,
+                                   {entry.reading.mean, slip->expected, slip->odds},
+                                   std::string(keyOf(quantity)),
+                                   {}});
+        entries.erase(entries.begin() + static_cast<std::ptrdiff_t>(slip->entry));
+        given = conditioned(population, entries);
+    }
+    result.mean = given.mean;
+    result.covariance = given.covariance;
+    if (mass)
+        takeMass(*mass, result);
 
     // Rounding leaves the covariance slightly indefinite where a variable is measured exactly, so
     // the factor comes from its eigenvalues with the negative ones taken as zero.

@@ -123,6 +123,14 @@ Fold {
         value: rider.flexibility
         onChosen: value => rider.flexibility = value
     }
+    Tick {
+        objectName: "bendsFreely"
+        text: qsTr("bends freely")
+        hint: qsTr("neither belly nor thighs are in the way; otherwise the hands come up and a shorter crank is tried")
+        checked: rider.bendsFreely
+        onClicked: rider.bendsFreely = checked
+        width: parent.width
+    }
     InkText { text: qsTr("heel at the lowest pedal"); width: parent.width }
     Choice {
         objectName: "heelHabit"

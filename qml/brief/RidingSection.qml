@@ -92,6 +92,20 @@ Fold {
     }
     NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; width: parent.width }
     NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; width: parent.width }
+    InkText { text: qsTr("on the ground from the saddle"); width: parent.width }
+    Choice {
+        objectName: "feetDown"
+        name: qsTr("on the ground from the saddle")
+        options: [
+            { text: qsTr("nothing asked"), value: "" },
+            { text: qsTr("one toe"), value: "one_toe", hint: qsTr("saddle up to 10 mm lower") },
+            { text: qsTr("toes"), value: "toes", hint: qsTr("saddle up to 20 mm lower") },
+            { text: qsTr("flat feet"), value: "flat", hint: qsTr("saddle up to 20 mm lower") }
+        ]
+        value: riding.feetDown
+        onChosen: value => riding.feetDown = value
+        width: parent.width
+    }
     InkText { text: qsTr("sold under a safety standard"); width: parent.width }
     Flow {
         spacing: Look.hairGap

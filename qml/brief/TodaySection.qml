@@ -41,7 +41,6 @@ Fold {
             }
             Choice {
                 objectName: "barKind"
-                visible: today.bySaddle
                 name: qsTr("Its bar")
                 options: [
                     { text: qsTr("Flat bar"), value: "flat" },
@@ -73,6 +72,28 @@ Fold {
                 datumOf: section.datum
                 width: parent.width
             }
+            InkText { text: qsTr("its riding"); width: parent.width }
+            Choice {
+                objectName: "use"
+                name: qsTr("its riding")
+                options: today.uses
+                value: today.use
+                onChosen: value => today.use = value
+                width: parent.width
+            }
+            InkText { text: qsTr("for how long"); width: parent.width }
+            Choice {
+                objectName: "ridden"
+                name: qsTr("for how long")
+                options: [
+                    { text: qsTr("weeks"), value: "weeks" },
+                    { text: qsTr("a season"), value: "season" },
+                    { text: qsTr("years"), value: "years" }
+                ]
+                value: today.ridden
+                onChosen: value => today.ridden = value
+                width: parent.width
+            }
             Tick {
                 objectName: "comfortable"
                 text: qsTr("Ridden for long without complaint")
@@ -81,6 +102,19 @@ Fold {
                     today.comfortable = checked
                     checked = Qt.binding(() => today.comfortable)
                 }
+                width: parent.width
+            }
+            InkText { text: qsTr("this position"); width: parent.width }
+            Choice {
+                objectName: "position"
+                name: qsTr("this position")
+                options: [
+                    { text: qsTr("keep"), value: "keep", hint: qsTr("the new bicycle gets it, as far as parts allow") },
+                    { text: qsTr("advise"), value: "advise", hint: qsTr("it counts beside the body measures") },
+                    { text: qsTr("if liked"), value: "", hint: qsTr("kept where it is comfortable and the riding alike") }
+                ]
+                value: today.position
+                onChosen: value => today.position = value
                 width: parent.width
             }
             InkButton {

@@ -3,8 +3,7 @@
 // Choices as documents and screens spell them; empty for what is not stated or not known.
 #pragma once
 
-#include "cockpit/parts.h"
-#include "frame/geometry.h"
+#include "document/words.h"
 
 #include <QString>
 
@@ -12,6 +11,14 @@
 
 namespace tripoise {
 
+template <typename Value, std::size_t size>
+[[nodiscard]] QString wordFor(const Vocabulary<Value, size>& words, std::optional<Value> value)
+{
+    if (!value)
+        return {};
+    const std::string_view word = wordOf(words, *value);
+    return QString::fromUtf8(word.data(), qsizetype(word.size()));
+}
 [[nodiscard]] QString keyOf(BarKind kind);
 [[nodiscard]] QString keyOf(const std::optional<SteererMaterial>& material);
 [[nodiscard]] std::optional<BarKind> barKindFrom(const QString& key);

@@ -114,8 +114,6 @@ QString MeasurementsModel::missing() const
     std::vector<Lack> lacking;
     if (!measured(Quantity::Stature))
         lacking.push_back(Lack::Stature);
-    if (!measured(Quantity::Inseam))
-        lacking.push_back(Lack::Inseam);
     return lackSentences(lacking).join(QLatin1Char(' '));
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "brief/rider_model.h"
 
+#include "brief/keys.h"
 #include "command/tables.h"
 #include "document/limits.h"
 #include "document/plausible.h"
@@ -17,15 +18,6 @@ FieldSpec shoeSpec(const QString& label, const Limits& limits)
     spec.label = label;
     spec.plausible = {limits.low, limits.high};
     return spec;
-}
-
-template <typename Value, std::size_t size>
-QString textOf(const Vocabulary<Value, size>& words, std::optional<Value> value)
-{
-    if (!value)
-        return {};
-    const std::string_view word = wordOf(words, *value);
-    return QString::fromUtf8(word.data(), qsizetype(word.size()));
 }
 
 } // namespace
@@ -103,7 +95,7 @@ void RiderModel::setNotes(const QString& notes)
 
 QString RiderModel::sex() const
 {
-    return textOf(sexWords, fitting().rider.sex);
+    return wordFor(sexWords, fitting().rider.sex);
 }
 
 void RiderModel::setSex(const QString& sex)
@@ -114,7 +106,7 @@ void RiderModel::setSex(const QString& sex)
 
 QString RiderModel::flexibility() const
 {
-    return textOf(flexibilityWords, fitting().rider.flexibility);
+    return wordFor(flexibilityWords, fitting().rider.flexibility);
 }
 
 void RiderModel::setFlexibility(const QString& flexibility)
@@ -124,9 +116,19 @@ void RiderModel::setFlexibility(const QString& flexibility)
     });
 }
 
+bool RiderModel::bendsFreely() const
+{
+    return fitting().rider.bendsFreely;
+}
+
+void RiderModel::setBendsFreely(bool bendsFreely)
+{
+    change(tr("bending"), {}, [&](Rider& rider) { rider.bendsFreely = bendsFreely; });
+}
+
 QString RiderModel::heelHabit() const
 {
-    return textOf(heelHabitWords, std::optional(fitting().rider.heelHabit));
+    return wordFor(heelHabitWords, std::optional(fitting().rider.heelHabit));
 }
 
 void RiderModel::setHeelHabit(const QString& habit)

@@ -2,6 +2,7 @@
 #include "brief/riding_model.h"
 
 #include "advice/mix.h"
+#include "brief/keys.h"
 #include "document/limits.h"
 #include "document/plausible.h"
 #include "document/words.h"
@@ -177,6 +178,17 @@ bool RidingModel::footRetention() const
 void RidingModel::setFootRetention(bool footRetention)
 {
     change(tr("pedals"), {}, [&](Riding& riding) { riding.footRetention = footRetention; });
+}
+
+QString RidingModel::feetDown() const
+{
+    return wordFor(feetDownWords, fitting().riding.feetDown);
+}
+
+void RidingModel::setFeetDown(const QString& word)
+{
+    change(tr("feet on the ground"), {},
+           [&](Riding& riding) { riding.feetDown = valueOf(feetDownWords, word.toStdString()); });
 }
 
 QString RidingModel::soldUnder() const

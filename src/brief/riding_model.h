@@ -18,6 +18,7 @@ class RidingModel : public QAbstractListModel, public SessionHolder {
     Q_PROPERTY(int preset READ preset NOTIFY changed)
     Q_PROPERTY(bool traffic READ traffic WRITE setTraffic NOTIFY changed)
     Q_PROPERTY(bool footRetention READ footRetention WRITE setFootRetention NOTIFY changed)
+    Q_PROPERTY(QString feetDown READ feetDown WRITE setFeetDown NOTIFY changed)
     Q_PROPERTY(QString soldUnder READ soldUnder WRITE setSoldUnder NOTIFY changed)
     Q_PROPERTY(QStringList standards READ standards CONSTANT)
     Q_PROPERTY(tripoise::NumberField* luggageFront READ luggageFront CONSTANT)
@@ -45,6 +46,8 @@ public:
     void setTraffic(bool traffic);
     [[nodiscard]] bool footRetention() const;
     void setFootRetention(bool footRetention);
+    [[nodiscard]] QString feetDown() const; ///< word of the document; empty: not asked for
+    void setFeetDown(const QString& word);
     [[nodiscard]] QString soldUnder() const;
     void setSoldUnder(const QString& standard);
     [[nodiscard]] QStringList standards() const; ///< words of the document

@@ -5,9 +5,11 @@
 #include "cockpit/grips.h"
 #include "command/tables.h"
 #include "document/plausible.h"
+#include "document/words.h"
 #include "setup/setup.h"
 #include "wording/entry_words.h"
 #include "wording/today_words.h"
+#include "wording/words.h"
 
 #include <algorithm>
 
@@ -86,6 +88,8 @@ TodayModel::TodayModel(QObject* parent) : QObject(parent)
     const auto typedContact = [this](const EntryOf<CurrentBike>& one, std::optional<double> value) {
         CurrentBike next = bike();
         one.write(next, value);
+        for (auto* asTaken : {&next.noseSetbackMm, &next.barBelowSaddleMm, &next.noseToBarMm})
+            asTaken->reset(); // a contact takes their place
         put(next, entryName(one.key), QString::fromLatin1(one.key));
     };
     m_contacts.emplace(contactEntries(), this, typedContact, seal, Marked::AsTheBody);
@@ -107,7 +111,8 @@ TodayModel::TodayModel(QObject* parent) : QObject(parent)
 void TodayModel::sessionSet()
 {
     on(&Session::fittingChanged, [this] {
-        if (fitting().current != m_followed || fitting().stock != m_stock)
+        if (fitting().current != m_followed || fitting().stock != m_stock
+            || fitting().choices.position != m_position)
             follow();
     });
     on(&Session::started, this, &TodayModel::begin);
@@ -126,7 +131,6 @@ void TodayModel::begin()
 {
     m_taken = {};
     m_typed = false;
-    m_kind.reset();
     follow();
 }
 
@@ -140,6 +144,7 @@ CurrentBike TodayModel::bike() const
 void TodayModel::follow()
 {
     m_followed = fitting().current;
+    m_position = fitting().choices.position;
     m_stock = fitting().stock;
     if (withContacts(bike(), m_taken, parts()) != bike()) {
         m_taken = fromSaddle(bike(), parts());
@@ -184,39 +189,84 @@ void TodayModel::setBarKind(const QString& word)
     const auto kind = barKindFrom(word);
     if (!kind || *kind == bar().kind)
         return;
-    m_kind = kind;
+    CurrentBike next = bike();
+    next.barKind = kind;
     if (m_typed) { // the bar stays where it was taken, the hand moves
-        const CurrentBike next = withContacts(bike(), m_taken, parts());
-        if (believable(next))
-            put(next, barKindStep(), {});
+        const CurrentBike moved = withContacts(next, m_taken, partsOf(next));
+        if (believable(moved))
+            next = moved;
     }
+    put(next, barKindStep(), {});
     follow();
 }
 
 Bar TodayModel::bar() const
 {
-    const Stock& stock = fitting().stock;
-    const BarKind kind =
-        m_kind.value_or(stock.bars.empty() ? BarKind::Flat : stock.bars.front().kind);
-    for (const Bar& one : stock.bars)
-        if (one.kind == kind)
-            return one;
-    Bar usual;
-    usual.kind = kind;
-    const Tables& tables = shippedTables();
-    const Range& beyond = tables.weights.flatBarBeyondShouldersMm;
-    usual.widthMm = tables.populations.balanced.mean(static_cast<int>(Quantity::Biacromial))
-                    + 0.5 * (beyond.low + beyond.high); // only a flat bar's grip depends on it
-    return usual;
+    return barLike(bike().barKind, fitting().stock, shippedTables());
 }
 
-TodayParts TodayModel::parts() const
+TodayParts TodayModel::partsOf(const CurrentBike& bike) const
 {
     const Tables& tables = shippedTables();
-    const Bar ridden = bar();
-    const Saddle& saddle = fitting().stock.saddle;
+    const Bar ridden = barLike(bike.barKind, fitting().stock, tables);
+    Saddle saddle = fitting().stock.saddle;
+    if (bike.saddleLengthMm)
+        saddle.lengthMm = bike.saddleLengthMm;
     return {noseAhead(saddle, tables.parts),
             gripOn(ridden, mainPlace(ridden.kind), tables.parts).fromClamp};
+}
+
+template <typename Value>
+void TodayModel::choose(std::optional<Value> CurrentBike::*member, std::optional<Value> value,
+                        const QString& what)
+{
+    CurrentBike next = bike();
+    next.*member = value;
+    put(next, what, {});
+}
+
+QString TodayModel::use() const
+{
+    const auto use = bike().use;
+    return use ? QString::fromUtf8(keyOf(*use).data(), qsizetype(keyOf(*use).size())) : QString();
+}
+
+void TodayModel::setUse(const QString& word)
+{
+    choose(&CurrentBike::use, useFromKey(word.toStdString()), useStep());
+}
+
+QString TodayModel::ridden() const
+{
+    return wordFor(riddenWords, bike().ridden);
+}
+
+void TodayModel::setRidden(const QString& word)
+{
+    choose(&CurrentBike::ridden, valueOf(riddenWords, word.toStdString()), riddenStep());
+}
+
+QString TodayModel::position() const
+{
+    return wordFor(positionWords, fitting().choices.position);
+}
+
+void TodayModel::setPosition(const QString& word)
+{
+    Fitting next = fitting();
+    next.choices.position = valueOf(positionWords, word.toStdString());
+    edit(std::move(next), todayStep(positionStep()), {});
+    emit changed();
+}
+
+QVariantList TodayModel::uses() const
+{
+    QVariantList list;
+    for (const Use use : allUses)
+        list << QVariantMap{{QStringLiteral("text"), nameOf(use)},
+                            {QStringLiteral("value"),
+                             QString::fromUtf8(keyOf(use).data(), qsizetype(keyOf(use).size()))}};
+    return list;
 }
 
 void TodayModel::setComfortable(bool comfortable)

@@ -3,9 +3,11 @@
 // The bicycle ridden today: its contacts, taken from the bottom bracket or from the saddle.
 #pragma once
 
+#include "advice/today.h"
 #include "brief/form.h"
-#include "brief/today.h"
 #include "session/session_holder.h"
+
+#include <QVariantList>
 
 namespace tripoise {
 
@@ -15,6 +17,10 @@ class TodayModel : public QObject, public SessionHolder {
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
     Q_PROPERTY(bool bySaddle READ bySaddle WRITE setBySaddle NOTIFY changed)
     Q_PROPERTY(QString barKind READ barKind WRITE setBarKind NOTIFY changed)
+    Q_PROPERTY(QString use READ use WRITE setUse NOTIFY changed)
+    Q_PROPERTY(QVariantList uses READ uses NOTIFY changed)
+    Q_PROPERTY(QString ridden READ ridden WRITE setRidden NOTIFY changed)
+    Q_PROPERTY(QString position READ position WRITE setPosition NOTIFY changed)
     Q_PROPERTY(bool comfortable READ comfortable WRITE setComfortable NOTIFY changed)
     Q_PROPERTY(bool known READ known NOTIFY changed)
     Q_PROPERTY(QString conversion READ conversion NOTIFY changed)
@@ -33,6 +39,14 @@ public:
     /// of this kind in the box, or else from one as they usually are.
     [[nodiscard]] QString barKind() const;
     void setBarKind(const QString& word);
+    /// Words of the document; empty where it is not told.
+    [[nodiscard]] QString use() const;
+    void setUse(const QString& word);
+    [[nodiscard]] QVariantList uses() const; ///< to choose from: text, value
+    [[nodiscard]] QString ridden() const;
+    void setRidden(const QString& word);
+    [[nodiscard]] QString position() const; ///< empty: kept where it is liked
+    void setPosition(const QString& word);
     [[nodiscard]] bool comfortable() const { return bike().comfortable; }
     void setComfortable(bool comfortable);
     [[nodiscard]] bool known() const; ///< anything at all
@@ -57,7 +71,11 @@ signals:
 private:
     [[nodiscard]] CurrentBike bike() const;
     [[nodiscard]] Bar bar() const;
-    [[nodiscard]] TodayParts parts() const;
+    [[nodiscard]] TodayParts partsOf(const CurrentBike& bike) const;
+    [[nodiscard]] TodayParts parts() const { return partsOf(bike()); }
+    template <typename Value>
+    void choose(std::optional<Value> CurrentBike::*member, std::optional<Value> value,
+                const QString& what);
     void put(const CurrentBike& bike, const QString& what, const QString& key);
     void sessionSet() override;
     void begin();
@@ -65,11 +83,11 @@ private:
     void show();
 
     std::optional<CurrentBike> m_followed;
+    std::optional<Position> m_position;
     Stock m_stock; ///< whose saddle and bar it was told by
     bool m_bySaddle = false;
-    std::optional<BarKind> m_kind; ///< chosen; else that of the first bar in the box
-    FromSaddle m_taken;            ///< also what does not make a contact yet
-    bool m_typed = false;          ///< here, rather than read off the contacts
+    FromSaddle m_taken;   ///< also what does not make a contact yet
+    bool m_typed = false; ///< here, rather than read off the contacts
     std::optional<FormOf<CurrentBike>> m_contacts;
     std::optional<FormOf<CurrentBike>> m_crank;
     std::optional<FormOf<FromSaddle>> m_fromSaddle;

@@ -83,6 +83,8 @@ Json postureByUseJson(const std::vector<UsePosture>& uses)
 Json postureJson(const LegPosture& leg)
 {
     return {{"knee_bottom_deg", told(leg.kneeBottom.deg())},
+            {"knee_bottom_still_deg",
+             {told(leg.kneeBottomStill.low().deg()), told(leg.kneeBottomStill.high().deg())}},
             {"knee_bottom_foot_level_deg", told(leg.kneeBottomFootLevel.deg())},
             {"knee_top_deg", told(leg.kneeTop.deg())},
             {"hip_top_deg", told(leg.hipTop.deg())},
@@ -229,6 +231,10 @@ Json candidateJson(const Candidate& candidate, const Prepared& prepared)
               {"limits", findingsJson(candidate.limits)}};
     if (candidate.best) {
         json["setup"] = setupJson(candidate.best->setup, prepared);
+        if (const auto& step = candidate.firstStep)
+            json["first_step"] = {{"saddle_height_mm", told(step->saddle.heightMm)},
+                                  {"saddle_setback_mm", told(step->saddle.setbackMm())},
+                                  {"grip", pointJson(step->grip)}};
         json["posture_by_use"] = postureByUseJson(candidate.best->uses);
         json["posture"] = postureJson(candidate.best->leg);
         Json byUse = Json::object();

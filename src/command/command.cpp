@@ -160,7 +160,8 @@ std::optional<Case> decideFile(const QString& path)
     const Fitting& fitting = result.fitting;
     const Tables tables = weighted(shippedTables(), fitting.choices);
     result.prepared = prepare(fitting.frames, fitting.stock, tables);
-    result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables);
+    result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables,
+                           {}, fitting.choices.position);
     return result;
 }
 

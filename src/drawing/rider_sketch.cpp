@@ -72,7 +72,7 @@ RiderSketch sketchRider(const Person& person, const Seat& seat, Use use, std::op
     const UpperLimbs limbs =
         upperLimbs(person.body, gripOn(bar, rider.place, tables.parts).halfWidthMm);
     const UpperPoints upper =
-        upperPoints(limbs, midHip(saddle, tables.body), setup.grip, posture.posture);
+        upperPoints(limbs, midHip(saddle, person.body, tables.body), setup.grip, posture.posture);
     rider.hip = upper.hip;
     rider.shoulder = upper.shoulder;
     rider.elbow = upper.elbow;
@@ -97,7 +97,7 @@ RiderSketch sketchRider(const Person& person, const Seat& seat, Use use, std::op
     head(rider, person.body, tables.body, posture.posture.trunk);
     const bool away = along(nearCrank).dot(along(bottom)) < std::cos(atTheBottom.rad());
     angles(rider, posture, away ? std::optional(seat.leg.kneeBottom) : std::nullopt,
-           {legTarget(tables.comfort, mix, Angle()).knee, tables.comfort.kneeHalfWidth});
+           {legTarget(tables.comfort, mix).knee, tables.comfort.kneeHalfWidth});
     return rider;
 }
 

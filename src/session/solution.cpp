@@ -13,6 +13,7 @@ bool sameQuestion(const Fitting& a, const Fitting& b)
            && a.rider.straightLegRaiseDeg == b.rider.straightLegRaiseDeg
            && a.rider.shoe == b.rider.shoe && a.rider.heelHabit == b.rider.heelHabit
            && a.rider.measurements == b.rider.measurements
+           && a.rider.bendsFreely == b.rider.bendsFreely && a.choices.position == b.choices.position
            && a.choices.weightFactor == b.choices.weightFactor;
 }
 
@@ -34,7 +35,7 @@ Solution solve(const Fitting& fitting, const Tables& tables, const Solution& bef
             std::make_shared<const Prepared>(prepare(fitting.frames, fitting.stock, tables, stop));
     if (solution.lacks.empty() && !stop.stop_requested())
         solution.advice = advise(fitting.rider, fitting.riding, fitting.current, *solution.prepared,
-                                 *solution.tables, stop);
+                                 *solution.tables, stop, fitting.choices.position);
     return solution;
 }
 

@@ -4,20 +4,20 @@
 #include "wording/ride_findings.h"
 #include "wording/words.h"
 
+#include <array>
 #include <cmath>
 
 namespace tripoise {
-namespace {
 
-Quantity quantityFrom(const std::string& key)
+Quantity quantityOf(const Finding& finding)
 {
     for (int i = 0; i < quantityCount; ++i)
-        if (quantityKeys[static_cast<std::size_t>(i)] == key)
+        if (quantityKeys[static_cast<std::size_t>(i)] == finding.name)
             return static_cast<Quantity>(i);
     return Quantity::Stature;
 }
 
-QString amount(Quantity quantity, double value)
+QString amountOf(Quantity quantity, double value)
 {
     switch (quantity) {
     case Quantity::Mass: return mass(value);
@@ -25,6 +25,8 @@ QString amount(Quantity quantity, double value)
     default: return mm(value);
     }
 }
+
+namespace {
 
 QString geometryAmount(const Finding& finding)
 {
@@ -64,6 +66,29 @@ QString checksSummary(int limits, int others)
     return parts.join(Words::tr(", ", "between items of a list"));
 }
 
+namespace {
+
+/// Saddle higher, further back; from the saddle point, hand further ahead, higher.
+QString keptMissedSentence(const std::vector<double>& missed)
+{
+    static constexpr std::array more{QT_TRANSLATE_NOOP("Words", "the saddle %1 higher"),
+                                     QT_TRANSLATE_NOOP("Words", "the saddle %1 further back"),
+                                     QT_TRANSLATE_NOOP("Words", "the hand %1 further ahead"),
+                                     QT_TRANSLATE_NOOP("Words", "the hand %1 higher")};
+    static constexpr std::array less{QT_TRANSLATE_NOOP("Words", "the saddle %1 lower"),
+                                     QT_TRANSLATE_NOOP("Words", "the saddle %1 further forward"),
+                                     QT_TRANSLATE_NOOP("Words", "the hand %1 nearer"),
+                                     QT_TRANSLATE_NOOP("Words", "the hand %1 lower")};
+    constexpr double toldMm = 1.0;
+    QStringList parts;
+    for (std::size_t i = 0; i < more.size(); ++i)
+        if (const double off = missed.at(i); std::abs(off) >= toldMm)
+            parts << Words::tr(off > 0.0 ? more[i] : less[i]).arg(mm(std::abs(off)));
+    return Words::tr("Of the kept position these parts miss: %1.").arg(listed(parts));
+}
+
+} // namespace
+
 QString keyOf(FindingCode code)
 {
     switch (code) {
@@ -72,6 +97,14 @@ QString keyOf(FindingCode code)
     case FindingCode::UnusualBody: return QStringLiteral("unusual_body");
     case FindingCode::RiddenHeightCounts: return QStringLiteral("ridden_height_counts");
     case FindingCode::SexNotStated: return QStringLiteral("sex_not_stated");
+    case FindingCode::InseamNotTold: return QStringLiteral("inseam_not_told");
+    case FindingCode::RiddenSaddleDoubtful: return QStringLiteral("ridden_saddle_doubtful");
+    case FindingCode::NoseForSaddlePoint: return QStringLiteral("nose_for_saddle_point");
+    case FindingCode::PositionKept: return QStringLiteral("position_kept");
+    case FindingCode::FeetDownLowers: return QStringLiteral("feet_down_lowers");
+    case FindingCode::KeptPositionMissed: return QStringLiteral("kept_position_missed");
+    case FindingCode::FirstStep: return QStringLiteral("first_step");
+    case FindingCode::FeetStayUp: return QStringLiteral("feet_stay_up");
     case FindingCode::GeometryAssumed: return QStringLiteral("geometry_assumed");
     case FindingCode::GeometryDerived: return QStringLiteral("geometry_derived");
     case FindingCode::NoCockpitFits: return QStringLiteral("no_cockpit_fits");
@@ -117,17 +150,17 @@ QString sentence(const Finding& finding)
     const QString use = finding.use ? nameOf(*finding.use) : QString();
     switch (finding.code) {
     case FindingCode::SuspiciousMeasurement: {
-        const Quantity quantity = quantityFrom(finding.name);
+        const Quantity quantity = quantityOf(finding);
         return Words::tr(
                    "Measure the %1 again: %2 does not go with the rest, which foretells about "
-                   "%3 (odds %4).")
-            .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)),
+                   "%3 (odds %4). It is left out until then.")
+            .arg(nameOf(quantity), amountOf(quantity, number(0)), amountOf(quantity, number(1)),
                  oneIn(number(2)));
     }
     case FindingCode::ReadingsDisagree: {
-        const Quantity quantity = quantityFrom(finding.name);
+        const Quantity quantity = quantityOf(finding);
         return Words::tr("Measure the %1 again: the readings run from %2 to %3.")
-            .arg(nameOf(quantity), amount(quantity, number(0)), amount(quantity, number(1)));
+            .arg(nameOf(quantity), amountOf(quantity, number(0)), amountOf(quantity, number(1)));
     }
     case FindingCode::UnusualBody:
         return Words::tr("These measurements together are rare (%1): a slip of the tape, or a body "
@@ -140,6 +173,41 @@ QString sentence(const Finding& finding)
     case FindingCode::SexNotStated:
         return Words::tr("Sex is not stated, so what was not measured is inferred for either, less "
                          "sharply.");
+    case FindingCode::InseamNotTold:
+        return Words::tr("The size is provisional: the inseam is inferred from the height. Measure "
+                         "it before anything is ordered.");
+    case FindingCode::RiddenSaddleDoubtful:
+        return Words::tr("The saddle ridden today, %1 high, is doubted: on it the knee would be "
+                         "bent %2 at the lowest pedal. It is not kept; measure it again.")
+            .arg(mm(number(0)), degrees(number(1)));
+    case FindingCode::NoseForSaddlePoint:
+        return Words::tr("A setback of %1 is that of a saddle's nose; it is taken for the nose's, "
+                         "so that the saddle point is %2 behind the bottom bracket. Measure again "
+                         "where the plumb line hung.")
+            .arg(mm(number(0)), mm(number(1)));
+    case FindingCode::PositionKept:
+        if (finding.numbers.size() < 4)
+            return Words::tr("Today's saddle is kept: %1 high, %2 back.")
+                .arg(mm(number(0)), mm(number(1)));
+        return (number(3) < 0.0
+                    ? Words::tr("Today's position is kept: saddle %1 high, %2 back; the "
+                                "hand %3 ahead of the saddle point, %4 below it.")
+                    : Words::tr("Today's position is kept: saddle %1 high, %2 back; the "
+                                "hand %3 ahead of the saddle point, %4 above it."))
+            .arg(mm(number(0)), mm(number(1)), mm(number(2)), mm(std::abs(number(3))));
+    case FindingCode::FeetDownLowers:
+        return Words::tr("For a foot on the ground the saddle is %1 lower, and the knee bent %3 at "
+                         "the lowest pedal instead of %2.")
+            .arg(mm(number(0)), degrees(number(1)), degrees(number(2)));
+    case FindingCode::KeptPositionMissed: return keptMissedSentence(finding.numbers);
+    case FindingCode::FirstStep:
+        return Words::tr("Today the saddle to %1 high, %2 back, the hand %3 forward and %4 up; the "
+                         "rest when that has been ridden.")
+            .arg(mm(number(0)), mm(number(1)), mm(number(2)), mm(number(3)));
+    case FindingCode::FeetStayUp:
+        return Words::tr("Sitting on this saddle the feet are still %1 above the ground: feet down "
+                         "from the saddle is another kind of frame.")
+            .arg(mm(number(0)));
     case FindingCode::GeometryAssumed:
         return Words::tr("The table does not give the %1; %2 is assumed.")
             .arg(geometryName(finding.name), geometryAmount(finding));

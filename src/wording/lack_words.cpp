@@ -40,7 +40,6 @@ QStringList lackSentences(const std::vector<Lack>& lacks, const std::optional<Pr
     for (const Lack lack : lacks) {
         switch (lack) {
         case Lack::Stature: typed << nameOf(Quantity::Stature); break;
-        case Lack::Inseam: typed << nameOf(Quantity::Inseam); break;
         case Lack::Mix: sentences << Words::tr("Say what it will be ridden for."); break;
         case Lack::Frame:
             sentences << Words::tr("Give a frame size with its stack, reach, head angle, and seat "

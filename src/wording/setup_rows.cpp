@@ -105,13 +105,14 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
                          "seat. Leave it longer on a first build."),
                columns, [](const AdvisedSetup& a) { return partMm(a.setup.steererCutMm); }),
         rowOf(Words::tr("knee, lowest pedal"),
-              Words::tr("How far the knee is bent at the lowest pedal: as the foot rides, heel up, "
-                        "and with the foot held level, as a goniometer is laid on."),
+              Words::tr("How far the knee is bent at the lowest pedal: riding, and as a goniometer "
+                        "reads it on a rider held still with the heel as it pedals, give or take "
+                        "5°. With the foot held level it reads some 8° to 10° less again."),
               columns,
               [](const AdvisedSetup& a) {
-                  return Words::tr("%1 riding, %2 foot level")
+                  return Words::tr("%1 riding, %2 held still")
                       .arg(degrees(a.leg.kneeBottom.deg()),
-                           degrees(a.leg.kneeBottomFootLevel.deg()));
+                           degrees(a.leg.kneeBottomStill.centre.deg()));
               }),
     };
 }

@@ -89,6 +89,21 @@ QString barKindStep()
     return Words::tr("kind of bar");
 }
 
+QString useStep()
+{
+    return Words::tr("what it is ridden for");
+}
+
+QString riddenStep()
+{
+    return Words::tr("how long it has been ridden");
+}
+
+QString positionStep()
+{
+    return Words::tr("keep the position or advise one");
+}
+
 QString comfortableStep()
 {
     return Words::tr("comfortable or not");

@@ -27,6 +27,9 @@ namespace tripoise {
 // Names of steps that can be undone.
 [[nodiscard]] QString todayStep(const QString& what);
 [[nodiscard]] QString barKindStep();
+[[nodiscard]] QString useStep();
+[[nodiscard]] QString riddenStep();
+[[nodiscard]] QString positionStep();
 [[nodiscard]] QString comfortableStep();
 [[nodiscard]] QString clearStep();
 

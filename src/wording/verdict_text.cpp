@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/findings.h"
 #include "wording/fit_words.h"
 #include "wording/words.h"
 
@@ -46,6 +47,25 @@ QString stemOf(const Candidate& candidate)
     return halfMm(candidate.best->setup.stem.lengthMm);
 }
 
+} // namespace
+
+QString provisionalSentence(const Advice& advice)
+{
+    for (const Finding& finding : advice.riderFindings)
+        if (finding.code == FindingCode::SuspiciousMeasurement) {
+            const Quantity quantity = quantityOf(finding);
+            return Words::tr("Measure the %1 again: until then the rest of the body suggests %2, "
+                             "and the size is provisional.",
+                             "a measurement; what is expected of it")
+                .arg(nameOf(quantity), amountOf(quantity, finding.numbers.at(1)));
+        }
+    return advice.person.provisional
+               ? Words::tr("Provisional: only the height says how long the legs are.")
+               : QString();
+}
+
+namespace {
+
 /// No size fits: what the rider wants instead.
 VerdictWords noneWords(const Advice& advice, const Prepared& prepared)
 {
@@ -56,16 +76,13 @@ VerdictWords noneWords(const Advice& advice, const Prepared& prepared)
             .arg(range(asked.stackMm.low, asked.stackMm.high),
                  range(asked.reachMm.low, asked.reachMm.high));
     if (advice.candidates.size() > 1)
-        return {Words::tr("None of these fits"), wanted, {}};
+        return {Words::tr("None of these fits"), wanted, provisionalSentence(advice)};
     const QString size = sizeName(first, prepared);
     return {Words::tr("Not %1", "a size").arg(size),
-            fitSentence(first, prepared) + QLatin1Char(' ') + wanted,
-            {}};
+            fitSentence(first, prepared) + QLatin1Char(' ') + wanted, provisionalSentence(advice)};
 }
 
-} // namespace
-
-QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+QString decidedSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
 {
     if (!advice.solved)
         return Words::tr("Nothing in the box of parts makes a bicycle of these sizes.");
@@ -88,6 +105,16 @@ QString verdictSentence(const Advice& advice, const Prepared& prepared, const Ri
         .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other));
 }
 
+} // namespace
+
+QString verdictSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
+{
+    const QString provisional = provisionalSentence(advice);
+    const QString decided = decidedSentence(advice, prepared, riding);
+    return provisional.isEmpty() || !advice.solved ? decided
+                                                   : provisional + QLatin1Char(' ') + decided;
+}
+
 VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const Riding& riding)
 {
     if (!advice.solved)
@@ -102,16 +129,20 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
     const QString setup = setupPhrase(*named.best, prepared);
     if (verdict.kind == VerdictKind::None)
         return noneWords(advice, prepared);
+    const QString provisional = provisionalSentence(advice);
     if (!verdict.other)
-        return {opening, setup, {}};
+        return {opening, setup, provisional};
     const QString other = sizeName(advice.candidates[*verdict.other], prepared);
     switch (verdict.kind) {
     case VerdictKind::Clear:
         return {opening, setup, Words::tr("Clear: it stays so with any weight halved or doubled.")};
     case VerdictKind::Slight:
-        return {Words::tr("Slightly %1", "a size").arg(size), setup,
-                Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
-                    .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
+        return {
+            Words::tr("Slightly %1", "a size").arg(size), setup,
+            !provisional.isEmpty()
+                ? provisional
+                : Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
+                      .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
     case VerdictKind::None: break; // told above
     case VerdictKind::Either:
         return {Words::tr("Either will do"),
@@ -119,7 +150,9 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
                           "size, with its parts; the other size, its stem; uses")
                     .arg(opening, setup, other, stemOf(advice.candidates[*verdict.other]),
                          nameOf(riding.mix)),
-                Words::tr("Even: what little sets them apart is told below.")};
+                !provisional.isEmpty()
+                    ? provisional
+                    : Words::tr("Even: what little sets them apart is told below.")};
     }
     return {};
 }

@@ -39,8 +39,9 @@ SeatedRider seated(double trunkDeg, double armTrunkDeg)
         windowsFor(tables().comfort, Use::Touring, GripPlace::Flat, Flexibility::Ordinary);
     rider.windows.trunk.centre = Angle::degrees(trunkDeg);
     rider.windows.armTrunk.centre = Angle::degrees(armTrunkDeg);
-    rider.grip = comfortableGrip(upperLimbs(rider.body, rider.gripHalfWidthMm),
-                                 midHip(rider.saddle.point(), tables().body), rider.windows);
+    rider.grip =
+        comfortableGrip(upperLimbs(rider.body, rider.gripHalfWidthMm),
+                        midHip(rider.saddle.point(), rider.body, tables().body), rider.windows);
     return rider;
 }
 

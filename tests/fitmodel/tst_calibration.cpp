@@ -45,8 +45,9 @@ Angles anglesOn(const ReferenceRow& row, const Body& body, double stackLess, dou
     UpperWindows windows;
     windows.trunk = windows.armTrunk = {Angle(), Angle::radians(1e6)};
     windows.elbow = {t.comfort.elbowCentre, t.comfort.elbowHalfWidth};
-    const UpperPosture posture = solveUpperBody(upperLimbs(body, row.number("half_width")),
-                                                midHip(saddle.point(), t.body), grip, windows);
+    const UpperPosture posture =
+        solveUpperBody(upperLimbs(body, row.number("half_width")),
+                       midHip(saddle.point(), body, t.body), grip, windows);
     return {posture.trunk.deg(), posture.armTrunk.deg()};
 }
 

@@ -37,11 +37,6 @@ const std::vector<Gap>& gaps()
 {
     static const std::vector<Gap> all{
         {"no measurements", Lack::Stature, [](Fitting& f) { f.rider.measurements.clear(); }},
-        {"no inseam", Lack::Inseam,
-         [](Fitting& f) {
-             std::erase_if(f.rider.measurements,
-                           [](const Measurement& m) { return m.quantity == Quantity::Inseam; });
-         }},
         {"no mix", Lack::Mix, [](Fitting& f) { f.riding.mix = {}; }},
         {"no frames", Lack::Frame, [](Fitting& f) { f.frames.clear(); }},
         {"a frame only named", Lack::Frame,
@@ -96,8 +91,8 @@ private slots:
 
     void shouldLackEverythingWhenNew()
     {
-        const std::vector<Lack> expected{Lack::Stature, Lack::Inseam, Lack::Mix,  Lack::Frame,
-                                         Lack::Stem,    Lack::Bar,    Lack::Crank};
+        const std::vector<Lack> expected{Lack::Stature, Lack::Mix, Lack::Frame,
+                                         Lack::Stem,    Lack::Bar, Lack::Crank};
         QCOMPARE(lacks(Fitting(), test::tables()), expected);
     }
 

@@ -28,8 +28,9 @@ SeatedRider seated(const Body& body, std::optional<Sex> sex)
     rider.pedalLateralMm = tables().parts.pedalLateralMm;
     rider.windows =
         windowsFor(tables().comfort, Use::FastCommuting, GripPlace::Flat, Flexibility::Ordinary);
-    rider.grip = comfortableGrip(upperLimbs(body, rider.gripHalfWidthMm),
-                                 midHip(rider.saddle.point(), tables().body), rider.windows);
+    rider.grip =
+        comfortableGrip(upperLimbs(body, rider.gripHalfWidthMm),
+                        midHip(rider.saddle.point(), rider.body, tables().body), rider.windows);
     return rider;
 }
 

@@ -230,6 +230,71 @@ private slots:
         QVERIFY2(flagged > 10 && flagged < 34, qPrintable(QString::number(flagged)));
     }
 
+    // ANSUR II, 6,044 people: weight lowers the error of the trochanter inferred from stature and
+    // inseam from 15.0 to 14.7 mm (women) and not at all (men), so it moves no length.
+    void shouldLetTheWeightMoveNoLength()
+    {
+        const auto with = [](std::vector<Measurement> more) {
+            std::vector<Measurement> told{{Quantity::Stature, {1800.0}, {}},
+                                          {Quantity::Inseam, {865.0}, {}}};
+            told.insert(told.end(), more.begin(), more.end());
+            return inferred(told);
+        };
+        const Posterior untold = with({});
+        const Posterior heavy = with({{Quantity::Mass, {130.0}, {}}});
+        QVERIFY((heavy.mean - untold.mean).head(baseVariableCount - 1).cwiseAbs().maxCoeff()
+                < 1e-9);
+        QCOMPARE(heavy.valueOf(Quantity::Mass), 130.0);
+        QVERIFY(std::abs(heavy.sdOf(rowOf(Quantity::Mass)) - 1.0) < 1e-9);
+        QVERIFY(heavy.findings.empty());
+        // Still foretold where it is not told: taller men weigh more.
+        QVERIFY(inferred({{Quantity::Stature, {1900.0}, {}}}).valueOf(Quantity::Mass)
+                > inferred({{Quantity::Stature, {1650.0}, {}}}).valueOf(Quantity::Mass) + 10.0);
+    }
+
+    // A trouser size for an inseam: five standard deviations short.
+    void shouldNotBuildOnADoubtedEntry()
+    {
+        const Measurement stature{Quantity::Stature, {1830.0}, {}};
+        const Posterior alone = inferred({stature});
+        const Posterior doubted = inferred({stature, {Quantity::Inseam, {762.0}, {}}});
+        QCOMPARE(doubted.doubted, std::vector{Quantity::Inseam});
+        QVERIFY((doubted.mean - alone.mean).cwiseAbs().maxCoeff() < 1e-9);
+        QVERIFY(std::abs(doubted.findings.back().numbers[1] - alone.valueOf(Quantity::Inseam))
+                < 1e-6);
+        QVERIFY(inferred({stature, {Quantity::Inseam, {860.0}, {}}}).doubted.empty());
+    }
+
+    // 3.3 standard deviations: once it is a slip, twice alike it is that rider's leg.
+    void shouldBelieveAnUnusualEntryReadTwice()
+    {
+        const Measurement stature{Quantity::Stature, {1630.0}, {}};
+        const auto inseamOf = [&](std::vector<double> readings) {
+            return inferred({stature, {Quantity::Inseam, readings, {}}}, Sex::Female);
+        };
+        QCOMPARE(inseamOf({865.0}).doubted, std::vector{Quantity::Inseam});
+        QVERIFY(inseamOf({865.0, 864.0}).doubted.empty());
+        QVERIFY(inseamOf({865.0, 864.0}).valueOf(Quantity::Inseam) > 855.0);
+    }
+
+    // A tall woman with short legs: her stature is not doubted against her inseam alone.
+    void shouldNotDoubtAStatureAgainstOneOther()
+    {
+        QVERIFY(inferred({{Quantity::Stature, {1791.0}, {}}, {Quantity::Inseam, {831.0}, {}}},
+                         Sex::Female)
+                    .doubted.empty());
+    }
+
+    void shouldDoubtTheStatureWhereAllElseAgrees()
+    {
+        const Posterior posterior = inferred({{Quantity::Stature, {1655.0}, {}}, // for 1756
+                                              {Quantity::Inseam, {846.0}, {}},
+                                              {Quantity::SternalNotchHeight, {1437.0}, {}},
+                                              {Quantity::Span, {1815.0}, {}}});
+        QCOMPARE(posterior.doubted, std::vector{Quantity::Stature});
+        QVERIFY(std::abs(posterior.valueOf(Quantity::Stature) - 1756.0) < 15.0);
+    }
+
     void shouldFactorItsCovariance()
     {
         const Posterior posterior =

@@ -31,6 +31,15 @@ private slots:
     {
         holds(wrongSizeNamed(studyRuns(), 1000, 2, Offered::Run), 800);
     }
+
+    void shouldLetTheWeightMoveNoContact() { holds(massMoves(studyRuns(), 100, 3), 100); }
+
+    void shouldKeepAPositionThatIsLiked()
+    {
+        const Kept kept = keptMoved(studyRuns(), 300, 4);
+        holds(kept.saddle, 300);
+        holds(kept.reach, 300);
+    }
 };
 
 QTEST_APPLESS_MAIN(TestProperties)

@@ -58,7 +58,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     const WeightTable& w = t.weights;
     const Body& body = person.body;
     const double crankMm = prepared.cranksMm[crank];
-    const LegTarget leg = legTarget(t.comfort, mix, person.kneeShift);
+    const LegTarget leg = legTarget(t.comfort, mix, person);
     SaddlePlace saddle =
         saddleForKnee(body, t.body, person.foothold, crankMm, leg.knee, leg.kneeOverSpindleMm);
     double points = 0.0;
@@ -90,7 +90,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
             add(Consideration::Posture,
                 share * time
                     * eased(solveUpperBody(upperLimbs(body, grip.halfWidthMm),
-                                           midHip(saddle.point(), t.body),
+                                           midHip(saddle.point(), body, t.body),
                                            setup.clamp + grip.fromClamp,
                                            windowsFor(t.comfort, use, place, person.flexibility))
                                 .cost));
@@ -164,7 +164,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         add(Consideration::Standover,
             1.0 - ramp(inShoes, {w.leastStandoverMm, mix.mean(w.wantedStandoverMm)}));
     }
-    const CrankBand band = crankBandFor(t.comfort, body.inseamMm);
+    const CrankBand band = crankBandFor(t.comfort, person);
     add(Consideration::Crank, outside(crankMm, {band.lowMm, band.highMm}) / w.crankUnitMm);
     const HandlingTables& h = t.handling;
     const double shoeMm = person.shoeLengthMm.value_or(body.footMm + t.parts.shoeBeyondFootMm);
@@ -215,7 +215,7 @@ private slots:
             const Person person = personOf(brief.rider,
                                            infer(brief.rider.measurements, brief.rider.sex,
                                                  tables().populations, tables().tape),
-                                           {}, brief.riding.mix, prepared, tables(), findings);
+                                           {}, brief.riding, prepared, tables(), findings);
             for (const PreparedSize& size : prepared.sizes) {
                 SizeSearch search({person, brief.riding, prepared, tables()}, size);
                 const auto found = search.best(tables().weights.points);
@@ -263,7 +263,7 @@ private slots:
             const Person person = personOf(brief.rider,
                                            infer(brief.rider.measurements, brief.rider.sex,
                                                  tables().populations, tables().tape),
-                                           {}, brief.riding.mix, prepared, tables(), findings);
+                                           {}, brief.riding, prepared, tables(), findings);
             const PreparedSize& size = prepared.sizes.front();
             SizeSearch reused({person, brief.riding, prepared, tables()}, size);
             for (std::size_t c = 0; c < considerationCount; ++c) {

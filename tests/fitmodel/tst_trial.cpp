@@ -268,7 +268,7 @@ private slots:
         const GripPlace place = mainPlace(bar.kind);
         const UpperLimbs limbs =
             upperLimbs(made.advice.person.body, gripOn(bar, place, tables().parts).halfWidthMm);
-        const Point hip = contacts.saddle.point() + Point(0.0, tables().body.midHipAboveSaddleMm);
+        const Point hip = midHip(contacts.saddle.point(), made.advice.person.body, tables().body);
         for (const UsePosture& use : tried.uses) {
             const UpperWindows windows =
                 windowsFor(tables().comfort, use.use, place, made.advice.person.flexibility);
@@ -419,7 +419,7 @@ private slots:
             }
         // Onto the hip itself, where no direction is left.
         Contacts contacts = contactsOf(made.advised().setup);
-        contacts.grip = midHip(contacts.saddle.point(), tables().body);
+        contacts.grip = midHip(contacts.saddle.point(), made.advice.person.body, tables().body);
         QVERIFY(finite(made.tried(contacts)));
     }
 
@@ -472,8 +472,9 @@ private slots:
         QVERIFY(std::abs(top.hip.deg() - advised.leg.hipTop.deg()) < 1e-9);
         for (const TurnStep& step : turn) {
             // A thigh's length from the hip; bent least near the bottom, never less than there.
-            const Point hip =
-                advised.setup.saddle.point() + Point(0.0, tables().body.legHipAboveSaddleMm);
+            const Point hip = advised.setup.saddle.point()
+                              + Point(0.0, tables().body.legHipAboveSaddleMm
+                                               + made.advice.person.body.hipHigherMm);
             QVERIFY(std::abs((step.kneeAt - hip).norm() - made.advice.person.body.thighMm) < 1e-6);
             QVERIFY(step.knee.deg() > advised.leg.kneeBottom.deg() - 3.0);
             QVERIFY(step.ankle >= advised.leg.ankleLeast && step.ankle <= advised.leg.ankleMost);

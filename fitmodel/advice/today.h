@@ -13,11 +13,17 @@
 #pragma once
 
 #include "advice/riding.h"
+#include "advice/weights.h"
 #include "base/axes.h"
 
 #include <optional>
 
 namespace tripoise {
+
+/// The bar of a bicycle by its kind: one of the box, else one as they usually are; the box's first
+/// where the kind is not told.
+[[nodiscard]] Bar barLike(std::optional<BarKind> kind, const Stock& stock,
+                          const Tables& tables);
 
 /// What the conversion needs of saddle and bar.
 struct TodayParts {
@@ -38,8 +44,9 @@ struct FromSaddle {
 /// What can be said of it from contacts.
 [[nodiscard]] FromSaddle fromSaddle(const CurrentBike& bike, const TodayParts& parts);
 
-/// The contacts that follow; the rest of `bike` stays. A grip needs saddle height, nose and both
-/// measures of the bar; while nothing is taken of the bar, the grip stays as it was.
+/// The contacts that follow, in the place of what was taken; the rest of `bike` stays. A grip needs
+/// saddle height, nose and both measures of the bar; while nothing is taken of the bar, the grip
+/// stays as it was.
 [[nodiscard]] CurrentBike withContacts(CurrentBike bike, const FromSaddle& taken,
                                        const TodayParts& parts);
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "brief/today.h"
+#include "advice/today.h"
 
 #include <cmath>
 
@@ -21,10 +21,28 @@ std::optional<double> saddleUp(double heightMm, double setbackMm)
 
 } // namespace
 
+Bar barLike(std::optional<BarKind> kind, const Stock& stock, const Tables& tables)
+{
+    const BarKind wanted =
+        kind.value_or(stock.bars.empty() ? BarKind::Flat : stock.bars.front().kind);
+    for (const Bar& one : stock.bars)
+        if (one.kind == wanted)
+            return one;
+    Bar usual;
+    usual.kind = wanted;
+    const Range& beyond = tables.weights.flatBarBeyondShouldersMm;
+    usual.widthMm = tables.populations.balanced.mean(static_cast<int>(Quantity::Biacromial))
+                    + 0.5 * (beyond.low + beyond.high);
+    return usual;
+}
+
 FromSaddle fromSaddle(const CurrentBike& bike, const TodayParts& parts)
 {
     FromSaddle taken;
     taken.heightMm = bike.saddleHeightMm;
+    taken.noseBehindMm = bike.noseSetbackMm;
+    taken.barBelowMm = bike.barBelowSaddleMm;
+    taken.noseToBarMm = bike.noseToBarMm;
     if (!bike.saddleSetbackMm)
         return taken;
     const double nose = *bike.saddleSetbackMm - parts.noseAheadMm; // behind the bottom bracket
@@ -44,7 +62,9 @@ FromSaddle fromSaddle(const CurrentBike& bike, const TodayParts& parts)
 CurrentBike withContacts(CurrentBike bike, const FromSaddle& taken, const TodayParts& parts)
 {
     bike.saddleHeightMm = taken.heightMm;
-    bike.saddleSetbackMm.reset();
+    for (auto* asTaken :
+         {&bike.saddleSetbackMm, &bike.noseSetbackMm, &bike.barBelowSaddleMm, &bike.noseToBarMm})
+        asTaken->reset();
     if (taken.barBelowMm || taken.noseToBarMm) {
         bike.gripReachMm.reset();
         bike.gripHeightMm.reset();
