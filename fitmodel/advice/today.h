@@ -13,7 +13,7 @@
 #pragma once
 
 #include "advice/riding.h"
-#include "advice/weights.h"
+#include "advice/tables.h"
 #include "base/axes.h"
 
 #include <optional>

@@ -29,7 +29,7 @@ void RiderBoard::answered()
     if (session())
         m_story.make(*session());
     if (!m_story.has(m_which))
-        m_which = Ridden::Shown;
+        m_which = WhichBike::Shown;
     emit storyChanged();
     emit whichChanged();
     update();
@@ -39,7 +39,7 @@ void RiderBoard::setWhich(int which)
 {
     if (which < 0 || which >= static_cast<int>(allRidden.size()))
         return;
-    const Ridden ridden = allRidden[static_cast<std::size_t>(which)];
+    const WhichBike ridden = allRidden[static_cast<std::size_t>(which)];
     if (ridden == m_which || !m_story.has(ridden))
         return;
     m_before = std::exchange(m_which, ridden);
@@ -70,9 +70,9 @@ QString RiderBoard::title() const
 
 QString RiderBoard::change() const
 {
-    if (!m_story.has(m_which) || !m_story.has(Ridden::Shown))
+    if (!m_story.has(m_which) || !m_story.has(WhichBike::Shown))
         return {};
-    return unbroken(changeWords(m_which, *m_story.of(m_which), *m_story.of(Ridden::Shown)));
+    return unbroken(changeWords(m_which, *m_story.of(m_which), *m_story.of(WhichBike::Shown)));
 }
 
 QString RiderBoard::description() const
@@ -83,7 +83,7 @@ QString RiderBoard::description() const
 QVariantList RiderBoard::choices() const
 {
     QVariantList choices;
-    for (const Ridden which : allRidden)
+    for (const WhichBike which : allRidden)
         if (m_story.has(which))
             choices << QVariant::fromValue(
                 RiderChoice{static_cast<int>(which), riddenName(which, *m_story.of(which))});
@@ -93,10 +93,10 @@ QVariantList RiderBoard::choices() const
 QVariantList RiderBoard::reasons() const
 {
     QVariantList reasons;
-    if (!m_story.has(Ridden::Shown))
+    if (!m_story.has(WhichBike::Shown))
         return reasons;
-    const SideView& shown = *m_story.of(Ridden::Shown);
-    const SideView* beside = m_story.has(Ridden::Beside) ? &*m_story.of(Ridden::Beside) : nullptr;
+    const SideView& shown = *m_story.of(WhichBike::Shown);
+    const SideView* beside = m_story.has(WhichBike::Beside) ? &*m_story.of(WhichBike::Beside) : nullptr;
     const auto add = [&reasons](Vignette::Kind kind, const QString& title, const QString& words) {
         reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
     };
@@ -106,7 +106,7 @@ QVariantList RiderBoard::reasons() const
         add(Vignette::KneeAndBar, kneeAndBarTitle(), kneeAndBarWords(shown, beside));
     if (m_story.toeNearWheel())
         add(Vignette::ToeAndWheel, toeTitle(),
-            toeWords(*m_story.toeRoom(Ridden::Shown), m_story.toeRoom(Ridden::Beside)));
+            toeWords(*m_story.toeRoom(WhichBike::Shown), m_story.toeRoom(WhichBike::Beside)));
     if (reasons.size() < 2)
         add(Vignette::Knee, kneeTitle(), kneeWords(shown, beside));
     if (reasons.size() < 3)
@@ -133,7 +133,7 @@ void RiderBoard::paint(QPainter* painter)
     options.viewport = drawingFit();
     options.layers.angles = false;
     // Of today's bicycle only the contacts are known.
-    options.layers.bike = options.layers.wheels = options.layers.ground = m_which != Ridden::Today;
+    options.layers.bike = options.layers.wheels = options.layers.ground = m_which != WhichBike::Today;
     paintSideView(*painter, area(), *m_story.of(m_which), theme(), {}, options);
 }
 

@@ -76,8 +76,8 @@ signals:
 private:
     void answered() override;
 
-    Ridden m_which = Ridden::Shown;
-    Ridden m_before = Ridden::Beside;
+    WhichBike m_which = WhichBike::Shown;
+    WhichBike m_before = WhichBike::Beside;
     RiderStory m_story;
 };
 

@@ -29,7 +29,7 @@ void RiderStory::make(const Session& session)
         return made.rider ? std::optional(std::move(made)) : std::nullopt;
     };
     m_doubtMm = solution.tables->handling.toe.checkRoomMm;
-    const auto tell = [&](Ridden which, std::size_t candidate) {
+    const auto tell = [&](WhichBike which, std::size_t candidate) {
         const auto place = static_cast<std::size_t>(which);
         m_views[place] = view(candidate, nullptr);
         const PlanView plan = makePlanView(advice.candidates[candidate], advice.person,
@@ -37,13 +37,13 @@ void RiderStory::make(const Session& session)
         if (plan.drawn)
             m_plans[place] = plan;
     };
-    tell(Ridden::Shown, *shown);
+    tell(WhichBike::Shown, *shown);
     if (const auto beside = session.besideCandidate())
-        tell(Ridden::Beside, *beside);
+        tell(WhichBike::Beside, *beside);
 
-    if (const auto& ridden = of(Ridden::Shown)) {
+    if (const auto& ridden = of(WhichBike::Shown)) {
         const KneeRoom room = roomAtTheKnee(*ridden);
-        const auto& beside = of(Ridden::Beside);
+        const auto& beside = of(WhichBike::Beside);
         if (std::min(room.mm, beside ? roomAtTheKnee(*beside).mm : room.mm) < barNearKneeMm)
             m_kneeAtBar = view(*shown, nullptr, room.crank);
     }
@@ -57,7 +57,7 @@ void RiderStory::make(const Session& session)
     const Tried today =
         tryContacts(*contacts, *candidate.best, solution.prepared->sizes[candidate.size],
                     {advice.person, riding, *solution.prepared, *solution.tables});
-    auto& made = m_views[static_cast<std::size_t>(Ridden::Today)];
+    auto& made = m_views[static_cast<std::size_t>(WhichBike::Today)];
     made = view(*shown, &today);
     if (made) {
         made->advised.reset();
@@ -65,7 +65,7 @@ void RiderStory::make(const Session& session)
     }
 }
 
-std::optional<ToeRoom> RiderStory::toeRoom(Ridden which) const
+std::optional<ToeRoom> RiderStory::toeRoom(WhichBike which) const
 {
     if (!has(which) || !fromAbove(which))
         return std::nullopt;

@@ -21,20 +21,20 @@ public:
     void make(const Session& session);
 
     /// Empty where there is no such bicycle, or nothing fits it.
-    [[nodiscard]] const std::optional<SideView>& of(Ridden which) const
+    [[nodiscard]] const std::optional<SideView>& of(WhichBike which) const
     {
         return m_views[static_cast<std::size_t>(which)];
     }
-    [[nodiscard]] bool has(Ridden which) const { return of(which).has_value(); }
+    [[nodiscard]] bool has(WhichBike which) const { return of(which).has_value(); }
     /// The size looked at with the crank where the knee is nearest to the bar; empty where it keeps
     /// well clear of it, on the size beside as well.
     [[nodiscard]] const std::optional<SideView>& kneeAtBar() const { return m_kneeAtBar; }
     /// Shoe and wheel from above, of a size; empty where there is none.
-    [[nodiscard]] const std::optional<PlanView>& fromAbove(Ridden which) const
+    [[nodiscard]] const std::optional<PlanView>& fromAbove(WhichBike which) const
     {
         return m_plans[static_cast<std::size_t>(which)];
     }
-    [[nodiscard]] std::optional<ToeRoom> toeRoom(Ridden which) const;
+    [[nodiscard]] std::optional<ToeRoom> toeRoom(WhichBike which) const;
     /// On the size looked at or on the one beside it a shoe meets the wheel, or may.
     [[nodiscard]] bool toeNearWheel() const;
     /// Holds all of them.

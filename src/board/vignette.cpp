@@ -310,21 +310,21 @@ const SideView& Vignette::drawn() const
 {
     const RiderStory& story = m_board->story();
     return m_kind == KneeAndBar && story.kneeAtBar() ? *story.kneeAtBar()
-                                                     : *story.of(Ridden::Shown);
+                                                     : *story.of(WhichBike::Shown);
 }
 
 SideView::Bounds Vignette::subject() const
 {
     Box box;
     if (m_kind == ToeAndWheel) {
-        const auto& shown = m_board->story().fromAbove(Ridden::Shown);
-        for (const Ridden which : allRidden)
+        const auto& shown = m_board->story().fromAbove(WhichBike::Shown);
+        for (const WhichBike which : allRidden)
             if (const auto& plan = m_board->story().fromAbove(which))
                 add(box, *plan, shown->nearest);
         return box.bounds();
     }
     add(box, m_kind, drawn());
-    const auto& beside = m_board->story().of(Ridden::Beside);
+    const auto& beside = m_board->story().of(WhichBike::Beside);
     if (beside && m_kind != KneeAndBar)
         add(box, m_kind, *beside);
     return box.bounds();
@@ -335,7 +335,7 @@ QRectF Vignette::pictured() const
     const double margin = marginShare * std::min(width(), height());
     QRectF area(margin, margin, width() - 2.0 * margin, height() - 2.0 * margin);
     if (m_kind == BarAgainstSaddle) { // below what is written
-        const int rows = m_board->story().has(Ridden::Beside) ? 2 : 1;
+        const int rows = m_board->story().has(WhichBike::Beside) ? 2 : 1;
         area.setTop(std::min(area.center().y(), (rows * rowOfLetters + 1.6) * m_letters));
     }
     return area;
@@ -359,10 +359,10 @@ DrawingFit Vignette::drawingFit() const
 
 void Vignette::paint(QPainter* painter)
 {
-    if (!m_board || !m_board->story().has(Ridden::Shown) || width() < 4.0 || height() < 4.0)
+    if (!m_board || !m_board->story().has(WhichBike::Shown) || width() < 4.0 || height() < 4.0)
         return;
-    const SideView& shown = *m_board->story().of(Ridden::Shown);
-    const auto& other = m_board->story().of(Ridden::Beside);
+    const SideView& shown = *m_board->story().of(WhichBike::Shown);
+    const auto& other = m_board->story().of(WhichBike::Beside);
     const SideView* beside = other ? &*other : nullptr;
     const Theme theme = m_board->night() ? Theme::night() : Theme::day();
     const QRectF area(0.0, 0.0, width(), height());
@@ -373,9 +373,9 @@ void Vignette::paint(QPainter* painter)
     const Canvas c{*painter, theme, drawingFit(), stepsFor(area.size(), 11.0)};
     const SideView& view = drawn();
     if (m_kind == ToeAndWheel) {
-        const PlanView& plan = *m_board->story().fromAbove(Ridden::Shown);
+        const PlanView& plan = *m_board->story().fromAbove(WhichBike::Shown);
         paintPlan(c, plan, plan.nearest);
-        if (const auto& otherPlan = m_board->story().fromAbove(Ridden::Beside))
+        if (const auto& otherPlan = m_board->story().fromAbove(WhichBike::Beside))
             paintPlanOutline(c, *otherPlan, plan.nearest);
     } else if (m_kind == BarAgainstSaddle) {
         paintBike(c, view.chosen);
@@ -390,7 +390,7 @@ void Vignette::paint(QPainter* painter)
     case BackAndArms: marks.back(area); break;
     case Knee: marks.knee(area); break;
     case KneeAndBar: marks.kneeAndBar(area, view); break;
-    case ToeAndWheel: marks.toe(area, *m_board->story().fromAbove(Ridden::Shown)); break;
+    case ToeAndWheel: marks.toe(area, *m_board->story().fromAbove(WhichBike::Shown)); break;
     default: marks.heights(area); break;
     }
     painter->setPen(QPen(theme.hair, 1.0));

@@ -145,19 +145,19 @@ QString filled(QString sentence, const QString& shown, const QString& size, cons
 
 } // namespace
 
-QString riddenName(Ridden which, const SideView& view)
+QString riddenName(WhichBike which, const SideView& view)
 {
-    return which == Ridden::Today ? RiderWords::tr("Today") : sizeOf(view);
+    return which == WhichBike::Today ? RiderWords::tr("Today") : sizeOf(view);
 }
 
-QString riddenTitle(Ridden which, const SideView& view)
+QString riddenTitle(WhichBike which, const SideView& view)
 {
-    if (which == Ridden::Today)
+    if (which == WhichBike::Today)
         return RiderWords::tr("Your bicycle today");
     return RiderWords::tr("%1 %2").arg(asName(view.chosen.model), sizeOf(view)).trimmed();
 }
 
-QString riddenDescription(Ridden which, const SideView& view)
+QString riddenDescription(WhichBike which, const SideView& view)
 {
     QStringList joints;
     for (const JointAngle& angle : view.rider->angles)
@@ -166,9 +166,9 @@ QString riddenDescription(Ridden which, const SideView& view)
         .arg(riddenTitle(which, view), joints.join(RiderWords::tr(", ")));
 }
 
-QString changeWords(Ridden which, const SideView& view, const SideView& shown)
+QString changeWords(WhichBike which, const SideView& view, const SideView& shown)
 {
-    if (which == Ridden::Shown)
+    if (which == WhichBike::Shown)
         return RiderWords::tr("As we would set it up for you.");
     const Point by = view.rider->grip - shown.rider->grip;
     QStringList ways;

@@ -14,14 +14,14 @@
 namespace tripoise {
 
 /// The bicycles a rider is shown: today's, the size looked at, the one beside it.
-enum class Ridden { Today, Shown, Beside };
-inline constexpr std::array allRidden{Ridden::Today, Ridden::Shown, Ridden::Beside};
+enum class WhichBike { Today, Shown, Beside };
+inline constexpr std::array allRidden{WhichBike::Today, WhichBike::Shown, WhichBike::Beside};
 
-[[nodiscard]] QString riddenName(Ridden which, const SideView& view);  ///< "Today", "M"
-[[nodiscard]] QString riddenTitle(Ridden which, const SideView& view); ///< "Your bicycle today"
-[[nodiscard]] QString riddenDescription(Ridden which, const SideView& view);
+[[nodiscard]] QString riddenName(WhichBike which, const SideView& view);  ///< "Today", "M"
+[[nodiscard]] QString riddenTitle(WhichBike which, const SideView& view); ///< "Your bicycle today"
+[[nodiscard]] QString riddenDescription(WhichBike which, const SideView& view);
 /// "Your hands are 5 mm higher and 4 mm further away than on the M."
-[[nodiscard]] QString changeWords(Ridden which, const SideView& view, const SideView& shown);
+[[nodiscard]] QString changeWords(WhichBike which, const SideView& view, const SideView& shown);
 
 [[nodiscard]] QString backTitle();
 [[nodiscard]] QString kneeTitle();

@@ -39,16 +39,16 @@ void TestRiderBoard::shouldShowTheRiderOneBicycleAfterTheOther()
     rider->setSize({640, 600});
     rider->setSession(&open.session);
     QCOMPARE(rider->choices().size(), 3);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
+    QCOMPARE(rider->which(), static_cast<int>(WhichBike::Shown));
     const DrawingFit fit = rider->drawingFit();
     QStringList titles{rider->title()};
     rider->step(-1);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Today));
+    QCOMPARE(rider->which(), static_cast<int>(WhichBike::Today));
     titles << rider->title();
     // Themselves on the contacts of today, solved as any other.
     const CurrentBike& current = *open.session.fitting().current;
     const Tried model = open.model(*contactsOf(current));
-    const SideView& today = *rider->story().of(Ridden::Today);
+    const SideView& today = *rider->story().of(WhichBike::Today);
     QVERIFY((today.rider->grip - Point(*current.gripReachMm, *current.gripHeightMm)).norm()
             < exact);
     const auto drawnUse =
@@ -59,13 +59,13 @@ void TestRiderBoard::shouldShowTheRiderOneBicycleAfterTheOther()
     const QImage drawn = open.grab();
     rider->step(1);
     rider->step(1);
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
+    QCOMPARE(rider->which(), static_cast<int>(WhichBike::Beside));
     titles << rider->title();
     QVERIFY(open.grab() != drawn);
     rider->step(1); // there is no further one
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Beside));
+    QCOMPARE(rider->which(), static_cast<int>(WhichBike::Beside));
     rider->turnOver();
-    QCOMPARE(rider->which(), static_cast<int>(Ridden::Shown));
+    QCOMPARE(rider->which(), static_cast<int>(WhichBike::Shown));
     QCOMPARE(rider->drawingFit().origin, fit.origin);
     QCOMPARE(rider->drawingFit().pxPerMm, fit.pxPerMm);
     titles.removeDuplicates();
@@ -119,7 +119,7 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
     QVERIFY2(
         text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
         qPrintable(text));
-    QVERIFY(std::abs(*rider->story().fromAbove(Ridden::Shown)->roomMm - room()) < exact);
+    QVERIFY(std::abs(*rider->story().fromAbove(WhichBike::Shown)->roomMm - room()) < exact);
 }
 
 void TestRiderBoard::shouldSkipABicycleThatIsNotKnown()
@@ -133,7 +133,7 @@ void TestRiderBoard::shouldSkipABicycleThatIsNotKnown()
     rider.step(-1);
     rider.step(1);
     rider.setWhich(2);
-    QCOMPARE(rider.which(), static_cast<int>(Ridden::Shown));
+    QCOMPARE(rider.which(), static_cast<int>(WhichBike::Shown));
     QVERIFY(!rider.title().isEmpty() && !rider.reasons().isEmpty());
 }
 
@@ -165,7 +165,7 @@ void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf()
     const auto inside = [&](const Point& point) {
         return picture.contains(vignette->drawingFit().toPx(point));
     };
-    for (const Ridden which : {Ridden::Shown, Ridden::Beside}) {
+    for (const WhichBike which : {WhichBike::Shown, WhichBike::Beside}) {
         const SideView& view = *rider->story().of(which);
         const RiderSketch& on = *view.rider;
         vignette->setKind(Vignette::BackAndArms);
@@ -182,7 +182,7 @@ void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf()
         QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
         QVERIFY(inside(on.grip));
         vignette->setKind(Vignette::ToeAndWheel);
-        const PlanPose& pose = rider->story().fromAbove(Ridden::Shown)->nearest;
+        const PlanPose& pose = rider->story().fromAbove(WhichBike::Shown)->nearest;
         const PlanView& plan = *rider->story().fromAbove(which);
         for (const Point& point : shoeLine(plan, pose, Side::Right))
             QVERIFY(inside(point));
