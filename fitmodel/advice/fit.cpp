@@ -22,13 +22,26 @@ std::vector<Bar> ordinaryBars(const Stock& stock)
     return bars;
 }
 
+/// The rider's bones: how they bend, what they like and how they wish to stand is for the set-up.
+Person bonesOf(const Person& person)
+{
+    Person bones;
+    bones.body = person.body;
+    bones.foothold = person.foothold;
+    bones.sex = person.sex;
+    return bones;
+}
+
 class Fitter {
 public:
     Fitter(const PreparedSize& size, const Basis& basis)
-        : m_size(size), m_basis(basis), m_table(basis.tables.weights.fit)
+        : m_size(size), m_basis(basis), m_person(bonesOf(basis.person)),
+          m_table(basis.tables.weights.fit)
     {
-        const auto& [person, riding, prepared, tables] = basis;
-        const LegTarget target = legTarget(tables.comfort, riding.mix, person);
+        const Person& person = m_person;
+        const Prepared& prepared = basis.prepared;
+        const Tables& tables = basis.tables;
+        const LegTarget target = legTarget(tables.comfort, basis.riding.mix);
         const CrankBand band = crankBandFor(tables.comfort, person);
         const auto off = [&band](double crankMm) {
             return outside(crankMm, {band.lowMm, band.highMm});
@@ -80,8 +93,7 @@ private:
 
     Point wantedClamp(Use use, const Bar& bar) const
     {
-        return comfortableClamp(holdsOf(m_basis.person, Mix::only(use), bar, m_basis.tables),
-                                m_hip);
+        return comfortableClamp(holdsOf(m_person, Mix::only(use), bar, m_basis.tables), m_hip);
     }
 
     Point ordinaryClamp(Use use) const
@@ -111,6 +123,7 @@ private:
 
     const PreparedSize& m_size;
     const Basis& m_basis;
+    Person m_person;
     const FitTable& m_table;
     SaddlePlace m_saddle;
     Point m_hip = Point::Zero();

@@ -22,8 +22,7 @@ namespace tripoise {
 
 /// The bar of a bicycle by its kind: one of the box, else one as they usually are; the box's first
 /// where the kind is not told.
-[[nodiscard]] Bar barLike(std::optional<BarKind> kind, const Stock& stock,
-                          const Tables& tables);
+[[nodiscard]] Bar barLike(std::optional<BarKind> kind, const Stock& stock, const Tables& tables);
 
 /// What the conversion needs of saddle and bar.
 struct TodayParts {

@@ -96,7 +96,8 @@ QVariantList RiderBoard::reasons() const
     if (!m_story.has(WhichBike::Shown))
         return reasons;
     const SideView& shown = *m_story.of(WhichBike::Shown);
-    const SideView* beside = m_story.has(WhichBike::Beside) ? &*m_story.of(WhichBike::Beside) : nullptr;
+    const SideView* beside =
+        m_story.has(WhichBike::Beside) ? &*m_story.of(WhichBike::Beside) : nullptr;
     const auto add = [&reasons](Vignette::Kind kind, const QString& title, const QString& words) {
         reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
     };
@@ -133,7 +134,8 @@ void RiderBoard::paint(QPainter* painter)
     options.viewport = drawingFit();
     options.layers.angles = false;
     // Of today's bicycle only the contacts are known.
-    options.layers.bike = options.layers.wheels = options.layers.ground = m_which != WhichBike::Today;
+    options.layers.bike = options.layers.wheels = options.layers.ground =
+        m_which != WhichBike::Today;
     paintSideView(*painter, area(), *m_story.of(m_which), theme(), {}, options);
 }
 

@@ -2,8 +2,8 @@
 #include "wording/advice_text.h"
 
 #include "wording/consideration_words.h"
+#include "wording/findings.h"
 #include "wording/fit_words.h"
-#include "wording/sections.h"
 #include "wording/words.h"
 
 #include <cmath>
@@ -50,8 +50,12 @@ QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
         return sentences;
     }
     const Candidate& second = advice.candidates[*verdict.other];
-    if (!fitsAtAll(second.fit.state))
-        sentences << limitsSection(second, prepared).items;
+    if (!fitsAtAll(second.fit.state)) {
+        sentences << fitSentence(second, prepared);
+        for (const Finding& limit : second.limits)
+            if (limit.code == FindingCode::NoStandover && second.fit.state != FitState::Barred)
+                sentences << sentence(limit);
+    }
     const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)

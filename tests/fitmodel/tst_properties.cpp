@@ -32,6 +32,13 @@ private slots:
         holds(wrongSizeNamed(studyRuns(), 1000, 2, Offered::Run), 800);
     }
 
+    void shouldNameNoFarOffSizeAlone()
+    {
+        holds(wrongSizeNamed(studyRuns(), 1000, 1, Offered::Alone), 1000);
+    }
+
+    void shouldOrderTwoWhateverAThirdIs() { holds(thirdTurnsOrder(studyRuns(), 1000, 4), 1000); }
+
     void shouldLetTheWeightMoveNoContact() { holds(massMoves(studyRuns(), 100, 3), 100); }
 
     void shouldKeepAPositionThatIsLiked()
