@@ -22,13 +22,15 @@ std::vector<Bar> ordinaryBars(const Stock& stock)
     return bars;
 }
 
-/// The rider's bones: how they bend, what they like and how they wish to stand is for the set-up.
+/// The rider as built: what is in the way, what they like and how they wish to stand is for the
+/// set-up.
 Person bonesOf(const Person& person)
 {
     Person bones;
     bones.body = person.body;
     bones.foothold = person.foothold;
     bones.sex = person.sex;
+    bones.flexibility = person.flexibility;
     return bones;
 }
 

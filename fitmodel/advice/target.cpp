@@ -8,11 +8,12 @@
 namespace tripoise {
 namespace {
 
-constexpr int mostSteps = 30;
+constexpr int mostSteps = 60;
 constexpr double widestStepMm = 60.0;
 constexpr double fallbackStepMm = 10.0;
 constexpr double finestStepMm = 0.02;
 constexpr double probeMm = 0.5;
+constexpr double leastSlope = 1e-6; // points a millimetre
 
 /// Slope of the mixed cost as the clamp moves.
 Point postureSlope(const std::vector<Hold>& holds, const Point& hip, const Point& clamp)
@@ -116,29 +117,36 @@ Point comfortableClamp(const std::vector<Hold>& holds, const Point& hip)
     // The mix's optimum lies among its holds' own; Newton's steps from their mean, with the
     // curvature from differences of slopes, halved while they do not descend.
     double least = postureCost(holds, hip, best);
+    const auto descend = [&](Point move) {
+        for (; move.norm() > finestStepMm; move *= 0.5)
+            if (const double cost = postureCost(holds, hip, best + move); cost < least) {
+                best += move;
+                least = cost;
+                return true;
+            }
+        return false;
+    };
     for (int step = 0; step < mostSteps; ++step) {
         const Point slope = postureSlope(holds, hip, best);
         const Point alongX = postureSlope(holds, hip, best + Point(probeMm, 0.0)) - slope;
         const Point alongY = postureSlope(holds, hip, best + Point(0.0, probeMm)) - slope;
         const double cross = 0.5 * (alongX.y() + alongY.x());
         const double determinant = alongX.x() * alongY.y() - cross * cross;
-        Point move = -slope / std::max(1e-9, slope.norm()) * fallbackStepMm;
+        Point move = Point::Zero();
         if (alongX.x() > 0.0 && determinant > 0.0)
             move = -probeMm / determinant
                    * Point(alongY.y() * slope.x() - cross * slope.y(),
                            alongX.x() * slope.y() - cross * slope.x());
         if (move.norm() > widestStepMm)
             move *= widestStepMm / move.norm();
-        while (move.norm() > finestStepMm) {
-            const double cost = postureCost(holds, hip, best + move);
-            if (cost < least) {
-                best += move;
-                least = cost;
-                break;
-            }
-            move *= 0.5;
-        }
-        if (move.norm() <= finestStepMm)
+        const Point steepest = -slope / std::max(1e-9, slope.norm()) * fallbackStepMm;
+        if (descend(move) || descend(steepest))
+            continue;
+        // The slope knows nothing of a hold that is out of reach: then all ways are tried.
+        bool around = false;
+        for (int way = 0; way < 8 && slope.norm() > leastSlope && !around; ++way)
+            around = descend(fallbackStepMm * along(Angle::degrees(45.0 * way)));
+        if (!around)
             break;
     }
     return best;

@@ -178,7 +178,14 @@ private slots:
         QCOMPARE(stock.bars[0], (Bar{"b", BarKind::Drop, 420, 1, 2, 3, 75, 120, 20, 10, 31.8}));
         QCOMPARE(stock.saddle, (Saddle{270, 45, 50}));
         QCOMPARE(stock.pedal, (Pedal{15, 125}));
-        QCOMPARE(fitting->current, (CurrentBike{720, 180, 480, 640, 170, true}));
+        CurrentBike current;
+        current.saddleHeightMm = 720;
+        current.saddleSetbackMm = 180;
+        current.gripReachMm = 480;
+        current.gripHeightMm = 640;
+        current.crankMm = 170;
+        current.comfortable = true;
+        QCOMPARE(fitting->current, current);
     }
 
     void shouldReadWhatItWrote_data()
@@ -580,7 +587,6 @@ void TestDocument::shouldSayWhatIsWrong_data()
 
     row("no rider", R"("rider")", R"("ridder")", Missing, "/rider", "");
     row("no stature", R"("stature_mm":1756,)", "", Missing, "/rider/measurements/stature_mm", "");
-    row("null inseam", "846", "null", Missing, "/rider/measurements/inseam_mm", "");
     row("a misspelt measurement", R"("inseam_mm":846)", R"("inseam_mm":846,"knee_hight_mm":500)",
         UnknownKey, "/rider/measurements/knee_hight_mm", "500", "knee_height_mm");
     row("text for a number", "846", R"("846")", WrongType, "/rider/measurements/inseam_mm",

@@ -149,7 +149,9 @@ private slots:
         QVERIFY(!breaks(fitting));
     }
 
-    // Derived: 0.1 points for ten millimetres, double in traffic (assets/weights.json).
+    // Derived: 0.1 points for ten millimetres of overlap to be expected, which for a deep one is no
+    // less than its own; no more than a tenth where it touches far round; double in traffic
+    // (assets/weights.json).
     void shouldWeighTheOverlap()
     {
         Fitting fitting = demoFitting("short-rider-large-wheels");
@@ -162,7 +164,7 @@ private slots:
         fitting.riding.traffic = false;
         const LedgerEntry calm = entry(fitting);
         QVERIFY(calm.value > 5.0);
-        QVERIFY(std::abs(calm.points - 0.01 * calm.value) < 1e-9);
+        QVERIFY(calm.points > 0.0025 * calm.value && calm.points < 0.01 * (calm.value + 4.0));
         fitting.riding.traffic = true;
         const LedgerEntry busy = entry(fitting);
         QCOMPARE(busy.value, calm.value);

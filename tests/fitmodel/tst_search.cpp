@@ -113,13 +113,15 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         const double steadiness =
             size.steering.wheelbaseMm + w.trailInWheelbase * size.steering.trailMm;
         const double want = w.steadinessWanted[indexOf(use)];
-        add(Consideration::Agility, share
-                                        * (want < 0 ? -want * (steadiness - w.steadinessMm.low)
-                                                    : want * (w.steadinessMm.high - steadiness))
-                                        / w.steadinessUnitMm);
+        add(Consideration::Agility,
+            share
+                * (want < 0 ? -want * std::max(0.0, steadiness - w.steadinessMm.low)
+                            : want * std::max(0.0, w.steadinessMm.high - steadiness))
+                / w.steadinessUnitMm);
         add(Consideration::Compactness,
             share * w.compactnessWanted[indexOf(use)]
-                * (size.frame.geometry.stackMm + size.frame.geometry.reachMm - w.leastBulkMm)
+                * std::max(0.0, size.frame.geometry.stackMm + size.frame.geometry.reachMm
+                                    - w.leastBulkMm)
                 / w.bulkUnitMm);
         const Range& beyond = bar.kind == BarKind::Flat    ? w.flatBarBeyondShouldersMm
                               : bar.kind == BarKind::Swept ? w.sweptBarBeyondShouldersMm

@@ -196,8 +196,8 @@ private slots:
             "parts.json/frame/tyre_mm/value", ProblemCode::Missing);
         row("no pedal lean", "parts", "least_pedal_lean_deg", "lean",
             "parts.json/least_pedal_lean_deg", ProblemCode::Missing);
-        row("a range of one", "weights", "[580, 660]", "[580]", "weights.json/flat_bar_mm",
-            ProblemCode::TooFew);
+        row("a range of one", "weights", "[200, 260]", "[200]",
+            "weights.json/flat_bar_beyond_shoulders_mm", ProblemCode::TooFew);
         row("a word for a mark", "weights", "\"unsourced\": true", "\"unsourced\": 1",
             "weights.json/points/stem_length/unsourced", ProblemCode::WrongType);
         row("a quantity without row", "tape", "\"foot_mm\"", "\"feet_mm\"",
