@@ -117,6 +117,8 @@ private slots:
         QCOMPARE(brief.measurements.missing(), QString());
         brief.field(Quantity::Inseam).commit(QString());
         QVERIFY(brief.readings(Quantity::Inseam).empty());
+        QCOMPARE(brief.measurements.missing(), QString()); // a size is then provisional
+        brief.field(Quantity::Stature).commit(QString());
         QVERIFY(!brief.measurements.missing().isEmpty());
     }
 

@@ -195,7 +195,7 @@ private slots:
                        measured.end());
         QVERIFY(worked.start(fitting));
         QCOMPARE(model.state(), DecisionModel::Lacking);
-        QCOMPARE(model.title(), QStringLiteral("Type height and inseam."));
+        QCOMPARE(model.title(), QStringLiteral("Type height."));
         QVERIFY(!model.canCopy());
         QCOMPARE(model.text(), QString());
         QVERIFY(worked.start(Fitting()));
@@ -516,7 +516,6 @@ private slots:
                     QVERIFY(std::abs(shown ? one.value : other.value)
                             < std::abs(shown ? other.value : one.value));
                     break;
-                case Consideration::Spacers:
                 case Consideration::Compactness: QVERIFY(gain > 0.0); break;
                 case Consideration::Standover:
                 case Consideration::Adjustment: QVERIFY(gain < 0.0); break;

@@ -165,7 +165,6 @@ private slots:
     void shouldKeepLabelsApart_data();
     void shouldKeepLabelsApart();
     void shouldDrawMostRiddenPosition();
-    void shouldDrawBareFrameWithoutCockpit();
     void shouldDrawAloneWithOneCandidate();
     void shouldTellNothingOfEqualSizes();
     void shouldMakeSpacersFromThePiecesAtHand_data();
@@ -465,23 +464,6 @@ void DrawingTest::shouldDrawMostRiddenPosition()
     for (const UsePosture& use : chosenOf(made).uses)
         if (use.use == Use::Touring)
             QVERIFY(std::abs((use.posture.trunk - made.view.rider->angles[0].value).deg()) < exact);
-}
-
-void DrawingTest::shouldDrawBareFrameWithoutCockpit()
-{
-    // The other size has a steerer that no stem in the box fits.
-    Fitting fitting = fittingOf(1756.0, 846.0, BarKind::Flat, Use::Commuting);
-    fitting.frames[1].headset.steererMm = 25.4;
-    const Case one = caseOf(fitting);
-    QVERIFY(one.view.rider && one.view.other);
-    QVERIFY(!one.view.other->cockpit && !one.view.other->saddle);
-    QVERIFY(painted(one.view, Theme::day(), {1000, 700}) != QImage());
-
-    fitting.frames[0].headset.steererMm = 25.4;
-    const Case none = caseOf(fitting);
-    QVERIFY(none.view.drawn && !none.view.rider && !none.view.chosen.cockpit);
-    QVERIFY(painted(none.view, Theme::day(), {1000, 700}) != QImage());
-    QVERIFY(painted(SideView(), Theme::day(), {1000, 700}) != QImage());
 }
 
 void DrawingTest::shouldDrawAloneWithOneCandidate()

@@ -391,7 +391,14 @@ private slots:
             for (int step = 0; step < 16; ++step)
                 QVERIFY2(postureCost(holds, hip, best + along(Angle::degrees(22.5 * step)))
                              > least - 1e-9,
-                         qPrintable(QStringLiteral("%1 of %2, brief %3, way %4, kind %5").arg(postureCost(holds, hip, best + along(Angle::degrees(22.5 * step)))-least).arg(least).arg(i).arg(step).arg(int(brief.stock.bars.front().kind))));
+                         qPrintable(QStringLiteral("%1 of %2, brief %3, way %4, kind %5")
+                                        .arg(postureCost(holds, hip,
+                                                         best + along(Angle::degrees(22.5 * step)))
+                                             - least)
+                                        .arg(least)
+                                        .arg(i)
+                                        .arg(step)
+                                        .arg(int(brief.stock.bars.front().kind))));
         }
     }
 

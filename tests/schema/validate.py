@@ -59,7 +59,6 @@ for validator, document, path, value in (
     (fittings, demo, ["version"], 99),
     (fittings, demo, ["rider", "measurements", "stature_mm"], 179),
     (fittings, demo, ["rider", "measurements", "statue_mm"], 1790),
-    (fittings, demo, ["rider", "measurements", "inseam_mm"], None),
     (fittings, demo, ["riding", "mix", "racing"], 0.5),
     (fittings, demo, ["frames"], []),
     (fittings, demo, ["frames", 0, "geometry", "stack_mm"], None),

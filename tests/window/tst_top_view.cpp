@@ -29,7 +29,9 @@ struct OpenView {
         view = new TopView(window.contentItem());
         view->setSize(QSizeF(700.0, 520.0));
         window.show();
-        session.start(test::demoFitting(name));
+        Fitting fitting = test::demoFitting(name);
+        std::erase_if(fitting.frames, [](const FrameSize& frame) { return frame.size == "S"; });
+        session.start(fitting);
         view->setSession(&session);
         ready = QTest::qWaitForWindowExposed(&window)
                 && QTest::qWaitFor([this] { return session.settled(); });
