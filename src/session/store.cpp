@@ -10,6 +10,7 @@
 #include <QSettings>
 #include <QStandardPaths>
 
+#include <algorithm>
 #include <cerrno>
 
 namespace tripoise::store {
@@ -76,6 +77,22 @@ void removeOldest(const QDir& folder)
         QFile::remove(folder.filePath(names[i]));
 }
 
+/// The same for copies, of which several programs may keep the same at once: those do not count.
+void removeOldCopies(const QDir& folder)
+{
+    QStringList names = numbered(folder);
+    std::reverse(names.begin(), names.end());
+    QList<QByteArray> known;
+    for (const QString& name : names) {
+        const Read copy = read(folder.filePath(name));
+        const bool again = known.contains(copy.bytes);
+        if (again || known.size() >= mostKept)
+            QFile::remove(folder.filePath(name));
+        else
+            known << copy.bytes;
+    }
+}
+
 struct Added {
     QString path;
     QString failure; ///< what the system said
@@ -100,7 +117,6 @@ Added add(const QDir& folder, const QString& suffix, const QByteArray& bytes)
             continue;
         if (placed != Placed::Done || part.failure())
             return {{}, *part.failure()};
-        removeOldest(folder);
         return {path, {}};
     }
 }
@@ -133,9 +149,7 @@ std::optional<QString> keep(const QString& target, const QByteArray& bytes)
     const Added added = add(kept, QStringLiteral(".json"), bytes);
     if (added.path.isEmpty())
         return added.failure;
-    for (const QString& copy : copies) // of the same, as when several programs keep it at once
-        if (QFileInfo(copy).size() == bytes.size() && read(copy).bytes == bytes)
-            QFile::remove(copy);
+    removeOldCopies(kept);
     return std::nullopt;
 }
 
@@ -292,7 +306,10 @@ QString setAside(const QString& path, const QByteArray& bytes)
         if (read(copy).bytes == bytes)
             return copy;
     const QString name = QFileInfo(path).fileName().right(longestName);
-    return add(folder(damagedName), QStringLiteral("-%1-%2").arg(hashOf(path), name), bytes).path;
+    const Added added =
+        add(folder(damagedName), QStringLiteral("-%1-%2").arg(hashOf(path), name), bytes);
+    removeOldest(folder(damagedName));
+    return added.path;
 }
 
 QString setAside(const QString& path)

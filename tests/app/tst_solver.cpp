@@ -44,7 +44,7 @@ private slots:
     // machine does not lengthen much. Measured: 18 of 260 ms at most.
     void shouldEndInTheMiddleOfALongDecision()
     {
-        const Fitting fitting = withRichBox({6, 60, 15, 5, 8});
+        const Fitting fitting = withRichBox({6, 60, 10, 5, 8});
         const std::clock_t begun = std::clock();
         QVERIFY(solve(fitting, shippedTables(), {}, {}).advice.solved);
         const std::clock_t whole = std::clock() - begun;

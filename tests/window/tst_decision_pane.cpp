@@ -185,14 +185,14 @@ private slots:
         QQuickItem* strip = column.item("strip");
         const QRectF place(strip->position(), strip->size());
         const QString standing = column.textOf("meaning");
-        column.hover(column.line(Consideration::StemLength));
-        QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::StemLength));
+        column.hover(column.line(Consideration::Agility));
+        QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::Agility));
         column.leave();
         QCOMPARE(column.textOf("meaning"), standing);
         column.focus(column.line(Consideration::Agility));
         QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::Agility));
         column.key(Qt::Key_Down);
-        QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::Compactness));
+        QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::Adjustment));
         column.key(Qt::Key_Up);
         QCOMPARE(column.textOf("meaning"), ledgerMeaning(Consideration::Agility));
         for (const char* name : {"asked", "cranks", "rules"}) {

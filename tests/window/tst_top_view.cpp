@@ -29,12 +29,13 @@ struct OpenView {
         view = new TopView(window.contentItem());
         view->setSize(QSizeF(700.0, 520.0));
         window.show();
-        Fitting fitting = test::demoFitting(name);
-        std::erase_if(fitting.frames, [](const FrameSize& frame) { return frame.size == "S"; });
+        const Fitting fitting = test::demoFitting(name);
         session.start(fitting);
         view->setSession(&session);
         ready = QTest::qWaitForWindowExposed(&window)
                 && QTest::qWaitFor([this] { return session.settled(); });
+        if (fitting.frames.front().size == "XS") // the one whose wheel the shoe meets
+            session.look(0, 1);
         window.requestActivate();
         ready = ready && QTest::qWaitForWindowActive(&window);
     }
