@@ -5883,35 +5883,9 @@
         <translation>%1 nimmt %2 Spacer unter dem Vorbau, %3 nimmt %4.</translation>
     </message>
     <message>
-        <source>parts that suit each other</source>
-        <translation>Teile, die zueinander passen</translation>
-    </message>
-    <message>
         <source>parts together</source>
         <comment>for and against</comment>
         <translation>Teile zusammen</translation>
-    </message>
-    <message>
-        <source>Whether parts undo each other: a stem that points down under a bar that rises, or on a tall stack of spacers.</source>
-        <translation>Ob sich Teile gegenseitig aufheben: ein nach unten zeigender Vorbau unter einem Lenker mit Erhöhung oder auf einem hohen Spacerturm.</translation>
-    </message>
-    <message>
-        <source>Weighing more, it favours the size that does without parts that undo each other.</source>
-        <translation>Mit mehr Gewicht spricht es für die Größe, die ohne Teile auskommt, die sich gegenseitig aufheben.</translation>
-    </message>
-    <message>
-        <source>in order</source>
-        <comment>parts together</comment>
-        <translation>in Ordnung</translation>
-    </message>
-    <message>
-        <source>undo each other</source>
-        <comment>parts together</comment>
-        <translation>heben sich auf</translation>
-    </message>
-    <message>
-        <source>%1 reaches the position with parts in good order; on %2 stem, spacers and bar undo each other.</source>
-        <translation>%1 erreicht die Haltung mit Teilen, die zueinander passen; auf %2 heben sich Vorbau, Spacer und Lenker gegenseitig auf.</translation>
     </message>
     <message>
         <source>the maker&apos;s word on riders&apos; heights</source>
@@ -5963,24 +5937,8 @@
         <translation>Das Oberrohr ist %1 höher als der Schritt des Fahrers in Schuhen; gewünscht sind %2 Platz.</translation>
     </message>
     <message>
-        <source>%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.</source>
-        <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu tief.</translation>
-    </message>
-    <message>
-        <source>%1 is too small: with an ordinary stem the bar stays %2 too near.</source>
-        <translation>%1 ist zu klein: mit üblichem Vorbau bleibt der Lenker %2 zu nah.</translation>
-    </message>
-    <message>
         <source>%1 is too small: %2 of seat post show.</source>
         <translation>%1 ist zu klein: %2 der Sattelstütze schauen heraus.</translation>
-    </message>
-    <message>
-        <source>%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.</source>
-        <translation>%1 ist zu groß: mit üblichem Vorbau und üblichen Spacern bleibt der Lenker %2 zu hoch.</translation>
-    </message>
-    <message>
-        <source>%1 is too large: with an ordinary stem the bar stays %2 too far away.</source>
-        <translation>%1 ist zu groß: mit üblichem Vorbau bleibt der Lenker %2 zu weit weg.</translation>
     </message>
     <message>
         <source>%1 is too large: the saddle cannot go as low as this rider needs.</source>
@@ -6167,6 +6125,56 @@
     <message>
         <source>Provisional: only the height says how long the legs are.</source>
         <translation>Vorläufig: Nur die Körpergröße sagt, wie lang die Beine sind.</translation>
+    </message>
+    <message>
+        <source>parts in stock that suit each other</source>
+        <translation>vorrätige Teile, die zueinander passen</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that does with parts in stock that suit each other.</source>
+        <translation>Mit mehr Gewicht spricht es für die Größe, die mit vorrätigen Teilen auskommt, die zueinander passen.</translation>
+    </message>
+    <message>
+        <source>in stock and suited</source>
+        <comment>parts together</comment>
+        <translation>vorrätig und passend</translation>
+    </message>
+    <message>
+        <source>to order, or less suited</source>
+        <comment>parts together</comment>
+        <translation>zu bestellen oder weniger passend</translation>
+    </message>
+    <message>
+        <source>%1 does with parts in stock that suit each other; those for %2 are to be ordered, or suit each other less.</source>
+        <translation>%1 kommt mit vorrätigen Teilen aus, die zueinander passen; die für %2 sind zu bestellen oder passen weniger zueinander.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: with an ordinary stem and spacers the bar is %2 lower than on a frame of this rider&apos;s size.</source>
+        <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern ist der Lenker %2 tiefer als auf einem Rahmen in der Größe dieses Fahrers.</translation>
+    </message>
+    <message>
+        <source>%1 is too small: with an ordinary stem the bar is %2 nearer than on a frame of this rider&apos;s size.</source>
+        <translation>%1 ist zu klein: mit üblichem Vorbau ist der Lenker %2 näher als auf einem Rahmen in der Größe dieses Fahrers.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: with an ordinary stem and spacers the bar is %2 higher than on a frame of this rider&apos;s size.</source>
+        <translation>%1 ist zu groß: mit üblichem Vorbau und üblichen Spacern ist der Lenker %2 höher als auf einem Rahmen in der Größe dieses Fahrers.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: with an ordinary stem the bar is %2 further away than on a frame of this rider&apos;s size.</source>
+        <translation>%1 ist zu groß: mit üblichem Vorbau ist der Lenker %2 weiter weg als auf einem Rahmen in der Größe dieses Fahrers.</translation>
+    </message>
+    <message>
+        <source>%1 suits back and arms better than %2.</source>
+        <translation>%1 passt Rücken und Armen besser als %2.</translation>
+    </message>
+    <message>
+        <source>%1 leaves more room between shoe and front wheel; on %2 they come near to touching.</source>
+        <translation>%1 lässt mehr Platz zwischen Schuh und Vorderrad; auf %2 berühren sie sich beinahe.</translation>
+    </message>
+    <message>
+        <source>Whether the parts are in stock and suit each other: a stem that points down does not suit a bar that rises, or tall spacers.</source>
+        <translation>Ob die Teile vorrätig sind und zueinander passen: ein nach unten zeigender Vorbau passt nicht zu Lenkern mit Erhöhung oder hohen Spacern.</translation>
     </message>
 </context>
 <context>

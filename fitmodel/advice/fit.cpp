@@ -22,22 +22,22 @@ std::vector<Bar> ordinaryBars(const Stock& stock)
     return bars;
 }
 
-/// The rider as built: what is in the way, what they like and how they wish to stand is for the
-/// set-up.
-Person bonesOf(const Person& person)
+/// The rider as built: what is in the way of bending, a kept position and feet on the ground are
+/// for the set-up.
+Person builtAs(const Person& person)
 {
-    Person bones;
-    bones.body = person.body;
-    bones.foothold = person.foothold;
-    bones.sex = person.sex;
-    bones.flexibility = person.flexibility;
-    return bones;
+    Person built;
+    built.body = person.body;
+    built.foothold = person.foothold;
+    built.sex = person.sex;
+    built.flexibility = person.flexibility;
+    return built;
 }
 
 class Fitter {
 public:
     Fitter(const PreparedSize& size, const Basis& basis)
-        : m_size(size), m_basis(basis), m_person(bonesOf(basis.person)),
+        : m_size(size), m_basis(basis), m_person(builtAs(basis.person)),
           m_table(basis.tables.weights.fit)
     {
         const Person& person = m_person;
@@ -138,9 +138,11 @@ std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table)
 {
     std::vector<Use> uses;
     for (const Use use : allUses)
-        if (mix.of(use) >= table.leastShare)
+        if (mix.of(use) > 0.0)
             uses.push_back(use);
     std::stable_sort(uses.begin(), uses.end(), [&](Use a, Use b) { return mix.of(a) > mix.of(b); });
+    while (uses.size() > 1 && mix.of(uses.back()) < table.leastShare)
+        uses.pop_back();
     return uses;
 }
 

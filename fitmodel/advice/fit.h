@@ -41,12 +41,12 @@ enum class FitState {
     return classOf(state) == 0;
 }
 
-/// The ordinary front end of one use against the best place of the hands.
+/// The ordinary front end of one use, against where a size that fits brings the bar for this rider.
 struct UseFit {
     Use use;
     FitState state = FitState::Fits; ///< `Fits`, `TooSmall` or `TooLarge`
-    double barAboveMm = 0.0;         ///< negative where the bar stays too low
-    double barBeyondMm = 0.0;        ///< negative where it stays too near
+    double barAboveMm = 0.0;         ///< negative where the bar is lower
+    double barBeyondMm = 0.0;        ///< negative where it is nearer
 };
 
 struct SizeFit {
@@ -58,7 +58,7 @@ struct SizeFit {
     std::optional<double> postMmToOrder; ///< a seat post of this length at least
 };
 
-/// The uses that have a say, the largest share first.
+/// The uses that have a say, the largest share first; that one at least.
 [[nodiscard]] std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table);
 
 /// Limits apart.

@@ -71,6 +71,8 @@ constexpr PerConsideration<Row> rows{{
             "Words",
             "%1 brings the hands within %2 of their best place; on %3 they end up %4 away."),
         [](const char* nearer, const Compared& c) {
+            if (mm(c.mine) == mm(c.theirs))
+                return Words::tr("%1 suits back and arms better than %2.").arg(c.subject, c.worse);
             return both<mm>(
                 c.mine < c.theirs
                     ? nearer
@@ -130,19 +132,20 @@ constexpr PerConsideration<Row> rows{{
         both<signedDegrees>,
     },
     {
-        QT_TRANSLATE_NOOP("Words", "parts that suit each other"),
+        QT_TRANSLATE_NOOP("Words", "parts in stock that suit each other"),
         QT_TRANSLATE_NOOP3("Words", "parts together", "for and against"),
         QT_TRANSLATE_NOOP("Words",
-                          "Whether parts undo each other: a stem that points down under a bar that "
-                          "rises, or on a tall stack of spacers."),
-        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does without parts "
-                                   "that undo each other."),
+                          "Whether the parts are in stock and suit each other: a stem that points "
+                          "down does not suit a bar that rises, or tall spacers."),
+        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does with parts in "
+                                   "stock that suit each other."),
         [](double value, const PreparedSize&) {
-            return value < leastUntidyTold ? Words::tr("in order", "parts together")
-                                           : Words::tr("undo each other", "parts together");
+            return value < leastUntidyTold
+                       ? Words::tr("in stock and suited", "parts together")
+                       : Words::tr("to order, or less suited", "parts together");
         },
-        QT_TRANSLATE_NOOP("Words", "%1 reaches the position with parts in good order; on %2 stem, "
-                                   "spacers and bar undo each other."),
+        QT_TRANSLATE_NOOP("Words", "%1 does with parts in stock that suit each other; those for %2 "
+                                   "are to be ordered, or suit each other less."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
     },
     {
@@ -256,6 +259,11 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words", "%1 keeps the shoe clear of the front wheel; on %2 it reaches "
                                    "%3 into where that turns."),
         [](const char* clear, const Compared& c) {
+            if (c.theirs <= 0.0)
+                return Words::tr(
+                           "%1 leaves more room between shoe and front wheel; on %2 they come "
+                           "near to touching.")
+                    .arg(c.subject, c.worse);
             return c.mine > 0.0 ? both<mm>(
                        QT_TRANSLATE_NOOP("Words", "%1 lets the shoe reach %2 into where the front "
                                                   "wheel turns, %3 lets it reach %4."),

@@ -26,11 +26,12 @@ QString tooSmall(const QString& size, const UseFit& use, double postMm)
 {
     const bool low = use.barAboveMm < -leastHeightToldMm;
     if (low)
-        return Words::tr(
-                   "%1 is too small: with an ordinary stem and spacers the bar stays %2 too low.")
+        return Words::tr("%1 is too small: with an ordinary stem and spacers the bar is %2 lower "
+                         "than on a frame of this rider's size.")
             .arg(size, mm(-use.barAboveMm));
     if (use.barBeyondMm < 0.0 && postMm <= longPostMm)
-        return Words::tr("%1 is too small: with an ordinary stem the bar stays %2 too near.")
+        return Words::tr("%1 is too small: with an ordinary stem the bar is %2 nearer than on a "
+                         "frame of this rider's size.")
             .arg(size, mm(-use.barBeyondMm));
     return Words::tr("%1 is too small: %2 of seat post show.").arg(size, partMm(postMm));
 }
@@ -39,11 +40,12 @@ QString tooLarge(const QString& size, const UseFit& use, double postMm)
 {
     const bool high = use.barAboveMm > leastHeightToldMm;
     if (high)
-        return Words::tr(
-                   "%1 is too large: with an ordinary stem and spacers the bar stays %2 too high.")
+        return Words::tr("%1 is too large: with an ordinary stem and spacers the bar is %2 higher "
+                         "than on a frame of this rider's size.")
             .arg(size, mm(use.barAboveMm));
     if (use.barBeyondMm > 0.0 && postMm >= shortPostMm)
-        return Words::tr("%1 is too large: with an ordinary stem the bar stays %2 too far away.")
+        return Words::tr("%1 is too large: with an ordinary stem the bar is %2 further away than "
+                         "on a frame of this rider's size.")
             .arg(size, mm(use.barBeyondMm));
     return Words::tr("%1 is too large: the saddle cannot go as low as this rider needs.").arg(size);
 }

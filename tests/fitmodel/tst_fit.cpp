@@ -124,6 +124,9 @@ private slots:
         mix.share[indexOf(Use::Road)] = 0.85;
         mix.share[indexOf(Use::City)] = 0.15;
         QCOMPARE(usesThatCount(mix, tables().weights.fit), std::vector<Use>{Use::Road});
+        Mix even; // the first of the largest, where all are small
+        even.share.fill(1.0 / 6.0);
+        QCOMPARE(usesThatCount(even, tables().weights.fit).size(), std::size_t(1));
         mix.share[indexOf(Use::Road)] = 0.4;
         mix.share[indexOf(Use::City)] = 0.6;
         QCOMPARE(usesThatCount(mix, tables().weights.fit),

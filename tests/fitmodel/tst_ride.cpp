@@ -150,7 +150,7 @@ private slots:
     }
 
     // Derived: 0.1 points for ten millimetres of overlap to be expected, which for a deep one is no
-    // less than its own; no more than a tenth where it touches far round; double in traffic
+    // less than its own; a quarter of it where it touches far round; double in traffic
     // (assets/weights.json).
     void shouldWeighTheOverlap()
     {
