@@ -1546,6 +1546,42 @@
         <source>On the %1 it only just clears it.</source>
         <translation>Auf Rahmen %1 geht er nur knapp vorbei.</translation>
     </message>
+    <message>
+        <source>None of these fits you.</source>
+        <translation>Keines davon passt Ihnen.</translation>
+    </message>
+    <message>
+        <source>This one does not fit you.</source>
+        <translation>Dieses passt Ihnen nicht.</translation>
+    </message>
+    <message>
+        <source>The %1 fits you.</source>
+        <comment>a size</comment>
+        <translation>Rahmen %1 passt Ihnen.</translation>
+    </message>
+    <message>
+        <source>Either fits you, the %1 and the %2.</source>
+        <comment>two sizes</comment>
+        <translation>Beide passen Ihnen, Rahmen %1 und Rahmen %2.</translation>
+    </message>
+    <message>
+        <source>The %1 fits you best.</source>
+        <comment>a size</comment>
+        <translation>Rahmen %1 passt Ihnen am besten.</translation>
+    </message>
+    <message>
+        <source>The %1 fits you better.</source>
+        <comment>a size</comment>
+        <translation>Rahmen %1 passt Ihnen besser.</translation>
+    </message>
+    <message>
+        <source>Standing over it</source>
+        <translation>Stand über dem Rad</translation>
+    </message>
+    <message>
+        <source>The whole bicycle</source>
+        <translation>Das ganze Rad</translation>
+    </message>
 </context>
 <context>
     <name>RidingSection</name>
@@ -3804,10 +3840,6 @@
         <translation>%1 bringt die Hände bis auf %2 an ihren besten Platz; auf %3 bleiben sie %4 davon weg.</translation>
     </message>
     <message>
-        <source>%1 suits back and arms better, though the hands are %2 off their best place and on %3 only %4.</source>
-        <translation>%1 passt Rücken und Armen besser, obwohl die Hände %2 neben ihrem besten Platz sind und auf %3 nur %4.</translation>
-    </message>
-    <message>
         <source>%1 lets the saddle go where the knee wants it; on %2 it stays %3 off.</source>
         <translation>%1 lässt den Sattel dorthin, wo das Knie ihn braucht; auf %2 bleibt er %3 daneben.</translation>
     </message>
@@ -4167,10 +4199,6 @@
         <translation>Lenker unter Sattel</translation>
     </message>
     <message>
-        <source>The palm below the top of the saddle, plumb; with a minus sign the bar is the higher.</source>
-        <translation>Die Handfläche unter der Satteloberseite, lotrecht; mit Minuszeichen liegt der Lenker höher.</translation>
-    </message>
-    <message>
         <source>steerer, crown to top</source>
         <translation>Gabelschaft ab Konussitz</translation>
     </message>
@@ -4392,10 +4420,6 @@
         <source>%1 %2, or %3 with the %4 stem, for %5.</source>
         <comment>size, with its parts; the other size, its stem; uses</comment>
         <translation>%1 %2, oder %3 mit Vorbau %4, für %5.</translation>
-    </message>
-    <message>
-        <source>Even: what little sets them apart is told below.</source>
-        <translation>Gleichauf: Das Wenige, was sie trennt, steht unten.</translation>
     </message>
     <message>
         <source>%1 and %2</source>
@@ -6127,28 +6151,6 @@
         <translation>Vorläufig: Nur die Körpergröße sagt, wie lang die Beine sind.</translation>
     </message>
     <message>
-        <source>parts in stock that suit each other</source>
-        <translation>vorrätige Teile, die zueinander passen</translation>
-    </message>
-    <message>
-        <source>Weighing more, it favours the size that does with parts in stock that suit each other.</source>
-        <translation>Mit mehr Gewicht spricht es für die Größe, die mit vorrätigen Teilen auskommt, die zueinander passen.</translation>
-    </message>
-    <message>
-        <source>in stock and suited</source>
-        <comment>parts together</comment>
-        <translation>vorrätig und passend</translation>
-    </message>
-    <message>
-        <source>to order, or less suited</source>
-        <comment>parts together</comment>
-        <translation>zu bestellen oder weniger passend</translation>
-    </message>
-    <message>
-        <source>%1 does with parts in stock that suit each other; those for %2 are to be ordered, or suit each other less.</source>
-        <translation>%1 kommt mit vorrätigen Teilen aus, die zueinander passen; die für %2 sind zu bestellen oder passen weniger zueinander.</translation>
-    </message>
-    <message>
         <source>%1 is too small: with an ordinary stem and spacers the bar is %2 lower than on a frame of this rider&apos;s size.</source>
         <translation>%1 ist zu klein: mit üblichem Vorbau und üblichen Spacern ist der Lenker %2 tiefer als auf einem Rahmen in der Größe dieses Fahrers.</translation>
     </message>
@@ -6165,16 +6167,240 @@
         <translation>%1 ist zu groß: mit üblichem Vorbau ist der Lenker %2 weiter weg als auf einem Rahmen in der Größe dieses Fahrers.</translation>
     </message>
     <message>
-        <source>%1 suits back and arms better than %2.</source>
-        <translation>%1 passt Rücken und Armen besser als %2.</translation>
-    </message>
-    <message>
         <source>%1 leaves more room between shoe and front wheel; on %2 they come near to touching.</source>
         <translation>%1 lässt mehr Platz zwischen Schuh und Vorderrad; auf %2 berühren sie sich beinahe.</translation>
     </message>
     <message>
-        <source>Whether the parts are in stock and suit each other: a stem that points down does not suit a bar that rises, or tall spacers.</source>
-        <translation>Ob die Teile vorrätig sind und zueinander passen: ein nach unten zeigender Vorbau passt nicht zu Lenkern mit Erhöhung oder hohen Spacern.</translation>
+        <source>how it rides, the rules, the cautions and the rest as well</source>
+        <translation>auch wie es fährt, die Regeln, die Hinweise und den Rest</translation>
+    </message>
+    <message>
+        <source>the hands at their best place</source>
+        <comment>what a size is taken for</comment>
+        <translation>die Hände an ihrer besten Stelle</translation>
+    </message>
+    <message>
+        <source>the knee in its place</source>
+        <comment>what a size is taken for</comment>
+        <translation>das Knie an seiner Stelle</translation>
+    </message>
+    <message>
+        <source>a stem of ordinary length</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein Vorbau von üblicher Länge</translation>
+    </message>
+    <message>
+        <source>%1 takes a %2 stem; %3 would want %4, which is further from what is usual for this riding.</source>
+        <translation>%1 nimmt einen Vorbau von %2; %3 bräuchte %4, weiter weg vom hier Üblichen.</translation>
+    </message>
+    <message>
+        <source>an ordinary height of spacers</source>
+        <comment>what a size is taken for</comment>
+        <translation>eine übliche Höhe der Spacer</translation>
+    </message>
+    <message>
+        <source>an ordinary stem angle</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein üblicher Vorbauwinkel</translation>
+    </message>
+    <message>
+        <source>parts that suit each other</source>
+        <translation>Teile, die zueinander passen</translation>
+    </message>
+    <message>
+        <source>Whether the parts suit each other: a stem that points down does not suit a bar that rises, or tall spacers.</source>
+        <translation>Ob die Teile zueinander passen: ein Vorbau nach unten passt nicht zu einem Lenker, der ansteigt, oder zu hohen Spacern.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size whose parts suit each other.</source>
+        <translation>Mit mehr Gewicht begünstigt es die Größe, deren Teile zueinander passen.</translation>
+    </message>
+    <message>
+        <source>suit each other</source>
+        <comment>parts together</comment>
+        <translation>passen zueinander</translation>
+    </message>
+    <message>
+        <source>suit each other less</source>
+        <comment>parts together</comment>
+        <translation>passen weniger zueinander</translation>
+    </message>
+    <message>
+        <source>parts that suit each other</source>
+        <comment>what a size is taken for</comment>
+        <translation>Teile, die zueinander passen</translation>
+    </message>
+    <message>
+        <source>%1 does with parts that suit each other; on %2 they do so less: a stem that points down under a bar that rises, or over tall spacers.</source>
+        <translation>%1 kommt mit Teilen aus, die zueinander passen; bei %2 tun sie es weniger: ein Vorbau nach unten unter einem Lenker, der ansteigt, oder über hohen Spacern.</translation>
+    </message>
+    <message>
+        <source>parts in stock</source>
+        <translation>Teile auf Lager</translation>
+    </message>
+    <message>
+        <source>parts in stock</source>
+        <comment>for and against</comment>
+        <translation>Teile auf Lager</translation>
+    </message>
+    <message>
+        <source>Whether the stem is in stock or has to be ordered.</source>
+        <translation>Ob der Vorbau auf Lager ist oder bestellt werden muss.</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size that does with a stem in stock.</source>
+        <translation>Mit mehr Gewicht begünstigt es die Größe, die mit einem Vorbau vom Lager auskommt.</translation>
+    </message>
+    <message>
+        <source>stem to order</source>
+        <comment>parts in stock</comment>
+        <translation>Vorbau zu bestellen</translation>
+    </message>
+    <message>
+        <source>all there</source>
+        <comment>parts in stock</comment>
+        <translation>alles da</translation>
+    </message>
+    <message>
+        <source>a stem that is in stock</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein Vorbau, der auf Lager ist</translation>
+    </message>
+    <message>
+        <source>%1 does with a stem in stock; the one for %2 has to be ordered.</source>
+        <translation>%1 kommt mit einem Vorbau vom Lager aus; der für %2 muss bestellt werden.</translation>
+    </message>
+    <message>
+        <source>the seat post</source>
+        <comment>what a size is taken for</comment>
+        <translation>die Sattelstütze</translation>
+    </message>
+    <message>
+        <source>room over the top tube</source>
+        <comment>what a size is taken for</comment>
+        <translation>Platz über dem Oberrohr</translation>
+    </message>
+    <message>
+        <source>how it handles</source>
+        <comment>what a size is taken for</comment>
+        <translation>wie es sich lenkt</translation>
+    </message>
+    <message>
+        <source>a smaller bike to carry and lock</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein kleineres Rad zum Tragen und Abschließen</translation>
+    </message>
+    <message>
+        <source>more room to move the bar later</source>
+        <comment>what a size is taken for</comment>
+        <translation>mehr Spielraum am Lenker für später</translation>
+    </message>
+    <message>
+        <source>cranks that suit the leg</source>
+        <comment>what a size is taken for</comment>
+        <translation>Kurbeln, die zum Bein passen</translation>
+    </message>
+    <message>
+        <source>the bar&apos;s width</source>
+        <comment>what a size is taken for</comment>
+        <translation>die Breite des Lenkers</translation>
+    </message>
+    <message>
+        <source>a shoe that stays clear of the front wheel</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein Schuh, der das Vorderrad nicht berührt</translation>
+    </message>
+    <message>
+        <source>the maker&apos;s word on heights</source>
+        <comment>what a size is taken for</comment>
+        <translation>die Angabe des Herstellers zur Körpergröße</translation>
+    </message>
+    <message>
+        <source>How it rides, more cautions and the rest: the same with --all.</source>
+        <translation>Wie es fährt, weitere Hinweise und der Rest: dasselbe mit --all.</translation>
+    </message>
+    <message>
+        <source>The bike ridden today is another kind of bike: its saddle height counts, where its bar is does not.</source>
+        <translation>Das heutige Rad ist ein Rad anderer Art: seine Sattelhöhe zählt, die Stelle seines Lenkers nicht.</translation>
+    </message>
+    <message>
+        <source>%1 is too large: only %2 of seat post show.</source>
+        <translation>%1 ist zu groß: nur %2 der Sattelstütze sind zu sehen.</translation>
+    </message>
+    <message>
+        <source>a stem %1 longer</source>
+        <translation>einen %1 längeren Vorbau</translation>
+    </message>
+    <message>
+        <source>a stem %1 shorter</source>
+        <translation>einen %1 kürzeren Vorbau</translation>
+    </message>
+    <message>
+        <source>%1 more of spacers</source>
+        <translation>%1 mehr Spacer</translation>
+    </message>
+    <message>
+        <source>%1 less of spacers</source>
+        <translation>%1 weniger Spacer</translation>
+    </message>
+    <message>
+        <source>To sit the same on %1, the same parts do.</source>
+        <translation>Für denselben Sitz auf %1 genügen dieselben Teile.</translation>
+    </message>
+    <message>
+        <source>To sit the same on %1 takes %2.</source>
+        <translation>Derselbe Sitz auf %1 verlangt %2.</translation>
+    </message>
+    <message>
+        <source>a bar that sits %1 lower still</source>
+        <comment>than without any spacers</comment>
+        <translation>einen noch %1 tieferen Lenker</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <comment>the bar, against the saddle</comment>
+        <translation>auf gleicher Höhe</translation>
+    </message>
+    <message>
+        <source>%1 below</source>
+        <comment>the bar, against the saddle</comment>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 above</source>
+        <comment>the bar, against the saddle</comment>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>bar against saddle</source>
+        <translation>Lenker gegen Sattel</translation>
+    </message>
+    <message>
+        <source>The palm below or above the top of the saddle, plumb.</source>
+        <translation>Die Handfläche unter oder über der Satteloberseite, im Lot.</translation>
+    </message>
+    <message>
+        <source>Slight: little sets them apart.</source>
+        <translation>Knapp: wenig unterscheidet sie.</translation>
+    </message>
+    <message>
+        <source>Ask the rider: %1, then %2; or %3, then %4.</source>
+        <comment>what a size is taken for; the size; the same of the other</comment>
+        <translation>Die Frage an den Fahrer: %1, dann %2; oder %3, dann %4.</translation>
+    </message>
+    <message>
+        <source>a lower and shorter bike</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein niedrigeres und kürzeres Rad</translation>
+    </message>
+    <message>
+        <source>a taller and longer one</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein höheres und längeres</translation>
+    </message>
+    <message>
+        <source>Even: nothing that a rider notices sets them apart.</source>
+        <translation>Gleichauf: nichts, was ein Fahrer merkt, unterscheidet sie.</translation>
     </message>
 </context>
 <context>

@@ -134,7 +134,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
     const PreparedSize& size = prepared.sizes[first.size];
     const Setup& setup = first.best->setup;
     const LegTarget leg = legTarget(tables.comfort, riding.mix, person);
-    advice.verdict = verdictOf(advice.candidates, naming.searches, prepared, tables);
+    advice.verdict = verdictOf(advice.candidates, naming.searches, basis);
     if (person.provisional && advice.verdict.kind == VerdictKind::Clear)
         advice.verdict.kind = VerdictKind::Slight;
     advice.target = targetOf(setup, leg, basis);
@@ -145,7 +145,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
                                      advice.target.saddle.seatAxis, setup.crankMm)});
     advice.asked =
         frameAsked(advice.target, setup, riding.mix, person.body.statureMm, size.skeleton, tables);
-    advice.part = partToOrder(*first.best, size, basis, stop);
+    advice.part = partToOrder(*first.best, size, naming.searches[first.size], tables.weights);
     advice.otherCranks = otherCranks(*first.best, naming.searches[first.size], basis);
     advice.solved = !stop.stop_requested();
     return advice;

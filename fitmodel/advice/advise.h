@@ -83,6 +83,7 @@ struct Reason {
     double named = 0.0; ///< value in its own unit
     double other = 0.0;
     double gain = 0.0;
+    bool faultless = false; ///< the better of the two costs nothing in it
 };
 
 /// A weight whose change would name another size.
@@ -92,12 +93,20 @@ struct Tilt {
     std::size_t towards = 0; ///< index into Advice::candidates
 };
 
+/// What brings the hands to the named size's place on the other one, with the same kind of stem.
+struct SameSeat {
+    double stemLongerMm = 0.0;
+    double spacersMoreMm = 0.0;
+    double lowerMm = 0.0; ///< what would still be missing with no spacer left
+};
+
 /// What the eye would see of two sizes with the same parts on them, named less other; mm.
 struct Contrast {
     double barHigherMm = 0.0;  ///< from the ground
     double barFurtherMm = 0.0; ///< from the bottom bracket
     double wheelbaseMm = 0.0;
     std::optional<double> standoverMm;
+    SameSeat same;
 };
 
 struct Verdict {
@@ -105,7 +114,7 @@ struct Verdict {
     std::optional<std::size_t> other; ///< the next, of whatever class
     VerdictKind kind = VerdictKind::Either;
     double lead = 0.0;           ///< points before the runner-up
-    std::vector<Reason> reasons; ///< for the named size, strongest first
+    std::vector<Reason> reasons; ///< a rider notices, for the named size, strongest first
     std::vector<Reason> givenUp; ///< where the other would be better, strongest first
     std::vector<Tilt> tilts;
     Contrast contrast;

@@ -23,6 +23,7 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
     {"spacers", "mm", [](const Weighed& w) { return w.setup.cockpit.spacersMm; }},
     {"stem_angle", "deg", [](const Weighed& w) { return w.setup.stem.angle.deg(); }},
     {"tidiness", "share", [](const Weighed& w) { return w.measure; }},
+    {"to_order", "stems", [](const Weighed& w) { return w.measure; }},
     {"exposed_post", "mm",
      [](const Weighed& w) {
          return exposedPost(w.size.skeleton, w.setup.saddle, w.basis.prepared.stock.saddle,

@@ -17,6 +17,7 @@ enum class Consideration {
     Spacers,
     StemAngle,   ///< steeper than ordinary
     Tidiness,    ///< parts that undo each other
+    ToOrder,     ///< a stem that is not in stock
     ExposedPost, ///< outside its ordinary range
     Standover,   ///< less than wanted
     Agility,     ///< steady where agile is wanted, or the reverse
@@ -28,7 +29,7 @@ enum class Consideration {
     RiderHeight, ///< outside what the size's maker says
 };
 
-inline constexpr std::size_t considerationCount = 15;
+inline constexpr std::size_t considerationCount = 16;
 
 template <typename T> using PerConsideration = std::array<T, considerationCount>;
 

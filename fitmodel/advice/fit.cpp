@@ -7,6 +7,9 @@
 namespace tripoise {
 namespace {
 
+/// Of height and post together, what height must make up to be what is told.
+constexpr double leastShareTold = 0.2;
+
 /// One bar for each kind in the box, as such bars ordinarily are.
 std::vector<Bar> ordinaryBars(const Stock& stock)
 {
@@ -22,15 +25,14 @@ std::vector<Bar> ordinaryBars(const Stock& stock)
     return bars;
 }
 
-/// The rider as built: what is in the way of bending, a kept position and feet on the ground are
-/// for the set-up.
+/// The rider as built: how they bend, what is in the way of it, a kept position and feet on the
+/// ground are for the set-up.
 Person builtAs(const Person& person)
 {
     Person built;
     built.body = person.body;
     built.foothold = person.foothold;
     built.sex = person.sex;
-    built.flexibility = person.flexibility;
     return built;
 }
 
@@ -77,16 +79,15 @@ private:
         double least = 0.0;
         for (const Bar& bar : ordinaryBars(m_basis.prepared.stock)) {
             const Point gap = ordinaryClamp(use) - wantedClamp(use, bar);
-            const double above =
-                m_table.barAboveMm[indexOf(use)]
-                + m_table.barAbovePerStature * (m_basis.person.body.statureMm - m_table.statureMm);
-            UseFit fit{use, FitState::Fits, gap.y() - above,
+            UseFit fit{use, FitState::Fits, FailsBy::Height,
+                       gap.y() - m_table.barAboveMm[indexOf(use)],
                        gap.x() - m_table.barBeyondMm[indexOf(use)]};
-            const double off = misfit(fit);
-            if (off != 0.0)
-                fit.state = off < 0.0 ? FitState::TooSmall : FitState::TooLarge;
-            if (!best || std::abs(off) < least) {
-                least = std::abs(off);
+            const Misfit misfit = misfitOf(fit);
+            fit.by = misfit.by;
+            if (misfit.off != 0.0)
+                fit.state = misfit.off < 0.0 ? FitState::TooSmall : FitState::TooLarge;
+            if (!best || std::abs(misfit.off) < least) {
+                least = std::abs(misfit.off);
                 best = fit;
             }
         }
@@ -108,19 +109,26 @@ private:
         return clampCentre(m_size.skeleton, stem, weights.ordinarySpacers.mm, m_basis.tables.parts);
     }
 
-    /// 0 where it fits; negative where the size is too small.
-    double misfit(const UseFit& fit) const
+    struct Misfit {
+        double off = 0.0; ///< 0 where it fits; negative where the size is too small
+        FailsBy by = FailsBy::Height;
+    };
+
+    Misfit misfitOf(const UseFit& fit) const
     {
-        const double post =
-            m_postMm ? (m_table.ordinaryPostMm - *m_postMm) / m_table.postUnitMm : 0.0;
-        const double both = fit.barAboveMm / m_table.heightUnitMm + post;
+        const double height = fit.barAboveMm / m_table.heightUnitMm;
+        const double ordinary =
+            m_table.ordinaryPostMm
+            + m_table.postPerStature * (m_basis.person.body.statureMm - m_table.statureMm);
+        const double post = m_postMm ? (ordinary - *m_postMm) / m_table.postUnitMm : 0.0;
+        const double both = height + post;
         if (std::abs(both) > m_table.most)
-            return both;
+            return {both, height / both < leastShareTold ? FailsBy::Post : FailsBy::Height};
         if (std::abs(fit.barAboveMm) > m_table.mostHeightMm)
-            return fit.barAboveMm / m_table.heightUnitMm;
+            return {height, FailsBy::Height};
         if (std::abs(fit.barBeyondMm) > m_table.mostReachMm)
-            return fit.barBeyondMm / m_table.heightUnitMm;
-        return 0.0;
+            return {fit.barBeyondMm / m_table.heightUnitMm, FailsBy::Reach};
+        return {};
     }
 
     const PreparedSize& m_size;
@@ -144,6 +152,13 @@ std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table)
     while (uses.size() > 1 && mix.of(uses.back()) < table.leastShare)
         uses.pop_back();
     return uses;
+}
+
+const UseFit* failing(const SizeFit& fit)
+{
+    const auto found = std::find_if(fit.byUse.begin(), fit.byUse.end(),
+                                    [](const UseFit& use) { return use.state != FitState::Fits; });
+    return found == fit.byUse.end() ? nullptr : &*found;
 }
 
 SizeFit fitOf(const PreparedSize& size, const Basis& basis)

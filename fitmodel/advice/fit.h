@@ -41,10 +41,14 @@ enum class FitState {
     return classOf(state) == 0;
 }
 
+/// What a size fails by.
+enum class FailsBy { Height, Reach, Post };
+
 /// The ordinary front end of one use, against where a size that fits brings the bar for this rider.
 struct UseFit {
     Use use;
     FitState state = FitState::Fits; ///< `Fits`, `TooSmall` or `TooLarge`
+    FailsBy by = FailsBy::Height;    ///< where it does not fit
     double barAboveMm = 0.0;         ///< negative where the bar is lower
     double barBeyondMm = 0.0;        ///< negative where it is nearer
 };
@@ -60,6 +64,9 @@ struct SizeFit {
 
 /// The uses that have a say, the largest share first; that one at least.
 [[nodiscard]] std::vector<Use> usesThatCount(const Mix& mix, const FitTable& table);
+
+/// The use a size fails in first; nothing where it fits all.
+[[nodiscard]] const UseFit* failing(const SizeFit& fit);
 
 /// Limits apart.
 [[nodiscard]] SizeFit fitOf(const PreparedSize& size, const Basis& basis);

@@ -135,6 +135,8 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
                            - usual.knee;
         findings.push_back(
             {FindingCode::RiddenHeightCounts, Severity::Note, {height, modelled, shift}, {}, {}});
+        if (!alike)
+            findings.push_back({FindingCode::RiddenForAnotherUse, Severity::Note, {}, {}, {}});
         return result;
     }
 

@@ -65,6 +65,8 @@ SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_t
       m_shoe(shoeOn(basis.prepared.stock, basis.person, basis.tables))
 {
     const auto& [person, riding, prepared, tables] = basis;
+    if (person.keepsHands())
+        m_againstSizes = tables.comfort.keptAgainstSizes / tables.comfort.keptWeight;
     for (const BarRun& run : size.bars)
         m_bars.push_back(planBar(prepared.stock.bars[run.bar]));
     planStems();
@@ -121,7 +123,7 @@ void SizeSearch::planStems()
                 * square(outside(stem.stem.lengthMm, natural[indexOf(use)]) / weights.stemUnitMm);
         plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
         plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
-        plan.toOrder = stem.inStock ? 0.0 : untidy.toOrder;
+        plan.toOrder = stem.inStock ? 0.0 : 1.0;
         m_stems.push_back(plan);
     }
     const double upright = riding.mix.mean(untidy.upright);
@@ -203,7 +205,7 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
         const double off = kneeOverSpindle(body, tables.body, person.foothold, plan.saddle, crankMm)
                            - target.kneeOverSpindleMm;
         const double halfWidths = off / tables.comfort.kneeOverSpindleHalfWidthMm;
-        plan.setbackMeasure = halfWidths * halfWidths;
+        plan.setbackMeasure = tables.comfort.ease.of(halfWidths * halfWidths);
     }
     plan.hip = midHip(plan.saddle.point(), body, tables.body);
     if (const auto exposed =
@@ -253,6 +255,10 @@ public:
                 break;
             lookInto(start);
         }
+        if (m_best)
+            m_best->points -= (1.0 - m_search.m_againstSizes)
+                              * of(Consideration::Posture,
+                                   m_search.m_cranks[m_best->crank].solved[m_best->row].least);
         return m_best;
     }
 
@@ -333,7 +339,8 @@ private:
         const StemPlan& plan = m_search.m_stems[clamping.stem];
         return start.points + of(Consideration::StemLength, plan.lengthMeasure)
                + of(Consideration::StemAngle, stem.angleMeasure)
-               + of(Consideration::Tidiness, plan.toOrder + bar.notPlain + plan.down * bar.riser)
+               + of(Consideration::Tidiness, bar.notPlain + plan.down * bar.riser)
+               + of(Consideration::ToOrder, plan.toOrder)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
                + of(Consideration::Posture, posture);
     }
@@ -355,6 +362,7 @@ private:
                 + of(Consideration::StemAngle, stem.angleMeasure)
                 + of(Consideration::Tidiness,
                      m_search.untidiness(bar, stemPlan, m_search.m_spacers[total]))
+                + of(Consideration::ToOrder, stemPlan.toOrder)
                 + of(Consideration::Adjustment,
                      m_size.adjustmentMeasure(clamping, total, m_search.m_basis.tables.weights));
             row.lower += m_toePoints;
@@ -428,13 +436,14 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
 
     PerConsideration<double> result{};
     const auto set = [&result](Consideration c, double value) { result[indexOf(c)] = value; };
-    set(Consideration::Posture, solved.least);
+    set(Consideration::Posture, m_againstSizes * solved.least);
     set(Consideration::Setback, plan.setbackMeasure);
     const StemPlan& stemPlan = m_stems[place.clamping->stem];
     set(Consideration::StemLength, stemPlan.lengthMeasure);
     set(Consideration::Spacers, m_spacers[place.total].measure);
     set(Consideration::StemAngle, stem.angleMeasure);
     set(Consideration::Tidiness, untidiness(m_bars[place.run], stemPlan, m_spacers[place.total]));
+    set(Consideration::ToOrder, stemPlan.toOrder);
     set(Consideration::ExposedPost, plan.postMeasure);
     set(Consideration::Standover, m_standoverMeasure);
     set(Consideration::Agility, m_agilityMeasure);

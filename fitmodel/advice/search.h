@@ -19,7 +19,8 @@
 
 namespace tripoise {
 
-/// A set-up as the search names it. `points` includes every consideration.
+/// A set-up as the search names it. `points` includes every consideration, as it counts against
+/// other sizes.
 struct Choice {
     std::size_t crank = 0; ///< index into Prepared::cranksMm
     std::size_t row = 0;   ///< cockpit of the PreparedSize
@@ -110,11 +111,11 @@ private:
 
     [[nodiscard]] const ToeOverlap& toeOf(CrankPlan& plan);
     [[nodiscard]] double toeMeasure(CrankPlan& plan);
-    /// Parts that undo each other, and such as are not in stock.
+    /// Parts that undo each other.
     [[nodiscard]] static double untidiness(const BarPlan& bar, const StemPlan& stem,
                                            const SpacerPlan& spacers)
     {
-        return stem.toOrder + bar.notPlain + stem.down * (bar.riser + spacers.underDown)
+        return bar.notPlain + stem.down * (bar.riser + spacers.underDown)
                + stem.steep * spacers.underSteep;
     }
     void weighSize();
@@ -139,6 +140,7 @@ private:
     SweptWheel m_wheel;
     ShoeOutline m_shoe;
     std::vector<CrankPlan> m_cranks;
+    double m_againstSizes = 1.0; ///< of posture's points; less where a position is kept
     std::size_t m_solved = 0;
 };
 

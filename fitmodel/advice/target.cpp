@@ -71,8 +71,9 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
         if (share <= 0.0)
             return;
         const Grip grip = gripOn(bar, place, tables.parts);
-        const bool kept = person.kept && person.kept->toGrip;
-        UpperWindows windows = windowsFor(tables.comfort, use, place, person.flexibility);
+        const bool kept = person.keepsHands();
+        UpperWindows windows =
+            windowsFor(tables.comfort, use, place, person.flexibility, person.body.statureMm);
         if (!person.bendsFreely)
             windows.trunk.centre = windows.trunk.centre + tables.comfort.notBendingShift;
         holds.push_back(

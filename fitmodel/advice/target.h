@@ -34,6 +34,8 @@ struct Person {
     std::optional<KeptPosition> kept = {};
     std::optional<SaddlePlace> ridden = {}; ///< today's saddle, where it is known
     bool provisional = false; ///< the inseam is not told or doubted, or another entry is
+
+    [[nodiscard]] bool keepsHands() const { return kept && kept->toGrip; }
 };
 
 struct LegTarget {

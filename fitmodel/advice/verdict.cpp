@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "advice/verdict.h"
 
+#include "advice/felt.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -8,6 +10,7 @@ namespace tripoise::advice {
 namespace {
 
 constexpr double leastGainTold = 0.01; // points; a smaller difference decides nothing
+constexpr double leastFault = 1e-6;
 constexpr double weakerFactor = 0.5;
 constexpr double strongerFactor = 2.0;
 
@@ -65,17 +68,16 @@ std::vector<Tilt> tiltsOf(double lead, const std::vector<std::size_t>& running,
     return tilts;
 }
 
-void compare(const Candidate& named, const Candidate& other, Verdict& verdict)
+void compare(const Pair& pair, const FeltTable& table, Verdict& verdict)
 {
     for (std::size_t i = 0; i < considerationCount; ++i) {
-        const LedgerEntry& mine = named.best->ledger[i];
-        const LedgerEntry& theirs = other.best->ledger[i];
+        const LedgerEntry& mine = pair.named.best->ledger[i];
+        const LedgerEntry& theirs = pair.other.best->ledger[i];
         const Reason reason{mine.consideration, mine.value, theirs.value,
-                            theirs.points - mine.points};
-        if (reason.gain >= leastGainTold)
-            verdict.reasons.push_back(reason);
-        if (reason.gain <= -leastGainTold)
-            verdict.givenUp.push_back(reason);
+                            theirs.points - mine.points,
+                            std::min(mine.points, theirs.points) < leastFault};
+        if (std::abs(reason.gain) >= leastGainTold && felt(reason, pair, table))
+            (reason.gain > 0.0 ? verdict.reasons : verdict.givenUp).push_back(reason);
     }
     const auto stronger = [](const Reason& a, const Reason& b) {
         return std::abs(a.gain) > std::abs(b.gain);
@@ -98,14 +100,19 @@ Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const 
     if (mine.skeleton.standoverMm && theirs.skeleton.standoverMm)
         contrast.standoverMm =
             mine.skeleton.standoverMm->value - theirs.skeleton.standoverMm->value;
+    const StemAndSpacers same = stemCarrying(theirs.skeleton, parts.clamp, parts.stem, defaults);
+    contrast.same = {same.stemLengthMm - parts.stem.lengthMm,
+                     std::max(0.0, same.spacersMm) - parts.cockpit.spacersMm,
+                     std::max(0.0, -same.spacersMm)};
     return contrast;
 }
 
 } // namespace
 
 Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSearch>& searches,
-                  const Prepared& prepared, const Tables& tables)
+                  const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
     Verdict verdict;
     if (!fitsAtAll(candidates.front().fit.state)) {
         verdict.kind = VerdictKind::None;
@@ -121,15 +128,18 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
     const Candidate& other = candidates[*verdict.other];
     const std::vector<std::size_t> running = inTheRunning(candidates);
     if (running.size() > 1) {
+        const WeightTable& weights = tables.weights;
+        const double room = riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
         verdict.lead = other.best->points - named.best->points;
-        if (verdict.lead < tables.weights.eitherBelow) {
+        compare({named, other, prepared.sizes[named.size], prepared.sizes[other.size], room},
+                weights.felt, verdict);
+        if (verdict.lead < weights.eitherBelow || verdict.reasons.empty()) {
             verdict.kind = VerdictKind::Either;
         } else {
-            verdict.tilts = tiltsOf(verdict.lead, running, candidates, searches, tables.weights);
-            if (!verdict.tilts.empty())
+            verdict.tilts = tiltsOf(verdict.lead, running, candidates, searches, weights);
+            if (verdict.lead < weights.clearFrom || !verdict.tilts.empty())
                 verdict.kind = VerdictKind::Slight;
         }
-        compare(named, other, verdict);
     }
     verdict.contrast = contrastOf(prepared.sizes[named.size], prepared.sizes[other.size],
                                   named.best->setup, tables.parts);

@@ -10,7 +10,6 @@ namespace tripoise::advice {
 /// `candidates` in rank order, the first with a set-up; `searches` one a size of `prepared`, asked
 /// again under other weights.
 [[nodiscard]] Verdict verdictOf(const std::vector<Candidate>& candidates,
-                                std::vector<SizeSearch>& searches, const Prepared& prepared,
-                                const Tables& tables);
+                                std::vector<SizeSearch>& searches, const Basis& basis);
 
 } // namespace tripoise::advice

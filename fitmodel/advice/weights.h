@@ -50,7 +50,6 @@ struct Untidy {
     Range uprightSpacersMm; ///< under a stem that points down, for upright riding
     PerUse<double> upright{};
     PerUse<double> plain{}; ///< a bar that rises, where a plain one is wanted
-    double toOrder = 0.0;   ///< a stem that is not in stock
 };
 
 /// When a size fits a rider at all, with the front end that is ordinary for a use.
@@ -59,14 +58,30 @@ struct FitTable {
     PerUse<double> stemAngleDeg{};
     /// Where makers' sizes have the hands of their middle riders, above and beyond the best place.
     PerUse<double> barAboveMm{}, barBeyondMm{};
-    double statureMm = 0.0; ///< of a rider with these; others lie above by
-    double barAbovePerStature = 0.0;
     double heightUnitMm = 0.0;
+    double statureMm = 0.0; ///< of a rider with `ordinaryPostMm`
     double ordinaryPostMm = 0.0;
+    double postPerStature = 0.0;
     double postUnitMm = 0.0;
     double most = 0.0; ///< of height and post together, in their units
     double mostHeightMm = 0.0;
     double mostReachMm = 0.0;
+};
+
+/// Differences between two sizes that a rider notices.
+struct FeltTable {
+    double handMm = 0.0; ///< between the hands on one and on the other
+    double kneeMm = 0.0;
+    double stemMm = 0.0;
+    double spacersMm = 0.0;
+    double stemAngleDeg = 0.0;
+    double standoverMm = 0.0;
+    double easyStandoverMm = 0.0; ///< more or less than this is noticed as well, as any at all is
+    double wheelbaseMm = 0.0;
+    double trailMm = 0.0;
+    double bulkMm = 0.0;     ///< stack and reach
+    double directions = 0.0; ///< in which the bar can still be moved
+    double toeMm = 0.0;      ///< between two shoes that meet the wheel
 };
 
 struct WeightTable {
@@ -113,7 +128,9 @@ struct WeightTable {
     Range proportionSds; ///< a leg further from what goes with the stature makes heights count less
 
     FitTable fit;
+    FeltTable felt;
     double eitherBelow = 0.0;   ///< a lead in points too small to name a size
+    double clearFrom = 0.0;     ///< a lead that names one clearly
     double worthOrdering = 0.0; ///< points a stem must save to be worth ordering
 };
 

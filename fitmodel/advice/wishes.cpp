@@ -37,20 +37,19 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
 }
 
 std::optional<PartToOrder> partToOrder(const AdvisedSetup& advised, const PreparedSize& size,
-                                       const Basis& basis, const std::stop_token& stop)
+                                       SizeSearch& search, const WeightTable& weights)
 {
-    Tables free = basis.tables; // as if nothing had to be ordered
-    free.weights.untidy.toOrder = 0.0;
-    SizeSearch search({basis.person, basis.riding, basis.prepared, free}, size, stop);
-    const auto choice = search.best(free.weights.points);
-    if (!choice)
-        return std::nullopt;
-    Setup ordered = search.setupOf(*choice);
-    if (!advised.setup.stem.inStock)
-        ordered = advised.setup;
-    else if (ordered.stem.inStock
-             || advised.points - choice->points < basis.tables.weights.worthOrdering)
-        return std::nullopt;
+    Setup ordered = advised.setup;
+    if (ordered.stem.inStock) {
+        PerConsideration<double> free = weights.points;
+        free[indexOf(Consideration::ToOrder)] = 0.0;
+        const auto choice = search.best(free);
+        if (!choice || advised.points - choice->points < weights.worthOrdering)
+            return std::nullopt;
+        ordered = search.setupOf(*choice);
+        if (ordered.stem.inStock)
+            return std::nullopt;
+    }
     PartToOrder part{ordered.stem, {}};
     for (const BarRun& run : size.bars)
         if (run.bar == ordered.cockpit.bar)

@@ -15,7 +15,7 @@ namespace tripoise::advice {
 
 /// The stem of an advised set-up that is not in stock, or one that would be worth ordering for it.
 [[nodiscard]] std::optional<PartToOrder> partToOrder(const AdvisedSetup& advised,
-                                                     const PreparedSize& size, const Basis& basis,
-                                                     const std::stop_token& stop = {});
+                                                     const PreparedSize& size, SizeSearch& search,
+                                                     const WeightTable& weights);
 
 } // namespace tripoise::advice

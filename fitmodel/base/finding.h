@@ -18,6 +18,7 @@ enum class FindingCode {
     ReadingsDisagree,      ///< numbers: lowest, highest reading
     UnusualBody,           ///< numbers: odds against the set of measurements (one in so many)
     RiddenHeightCounts,    ///< numbers: ridden height, height without it, shift of the target
+    RiddenForAnotherUse,
     SexNotStated,
     InseamNotTold,        ///< the size is provisional
     RiddenSaddleDoubtful, ///< numbers: ridden height, flexion of the knee on it

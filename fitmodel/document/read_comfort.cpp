@@ -107,6 +107,10 @@ void readComfort(Fields file, ComfortTable& comfort)
     if (auto ease = file.needObject("ease"))
         comfort.ease = {figure(*ease, "within"), figure(*ease, "from_cost"),
                         figure(*ease, "full_cost")};
+    if (auto stature = file.needObject("stature")) {
+        comfort.averageStatureMm = figure(*stature, "average_mm");
+        comfort.lowerPerStature = angle(*stature, "trunk_lower_deg_per_mm");
+    }
     if (auto flexibility = file.needObject("flexibility")) {
         comfort.stiffShift = angle(*flexibility, "stiff_trunk_shift_deg");
         comfort.suppleShift = angle(*flexibility, "supple_trunk_shift_deg");
@@ -150,6 +154,7 @@ void readComfort(Fields file, ComfortTable& comfort)
         comfort.doubtedKneeAbove = angle(*ridden, "doubted_above_deg");
         comfort.steepestRiddenAxis = angle(*ridden, "steepest_axis_deg");
         comfort.keptWeight = figure(*ridden, "kept_weight");
+        comfort.keptAgainstSizes = figure(*ridden, "kept_weight_against_sizes");
         comfort.mostFirstStepMm = figure(*ridden, "first_step_mm");
     }
     if (auto feet = file.needObject("feet_down")) {

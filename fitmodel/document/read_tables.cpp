@@ -124,7 +124,6 @@ void readWeights(Fields file, WeightTable& to)
         to.untidy.uprightSpacersMm = range(*untidy, "upright_spacers_mm");
         perUse(*untidy, "upright", to.untidy.upright, figure);
         perUse(*untidy, "plain", to.untidy.plain, figure);
-        to.untidy.toOrder = figure(*untidy, "to_order");
     }
     to.ordinaryPostMm = range(file, "ordinary_post_mm");
     to.postUnitMm = figure(file, "post_unit_mm");
@@ -159,16 +158,24 @@ void readWeights(Fields file, WeightTable& to)
         perUse(*fit, "stem_angle_deg", to.fit.stemAngleDeg, figure);
         perUse(*fit, "bar_above_mm", to.fit.barAboveMm, figure);
         perUse(*fit, "bar_beyond_mm", to.fit.barBeyondMm, figure);
-        to.fit.statureMm = figure(*fit, "stature_mm");
-        to.fit.barAbovePerStature = figure(*fit, "bar_above_per_stature");
         to.fit.heightUnitMm = figure(*fit, "height_unit_mm");
+        to.fit.statureMm = figure(*fit, "stature_mm");
         to.fit.ordinaryPostMm = figure(*fit, "ordinary_post_mm");
+        to.fit.postPerStature = figure(*fit, "post_per_stature");
         to.fit.postUnitMm = figure(*fit, "post_unit_mm");
         to.fit.most = figure(*fit, "most");
         to.fit.mostHeightMm = figure(*fit, "most_height_mm");
         to.fit.mostReachMm = figure(*fit, "most_reach_mm");
     }
+    if (auto felt = file.needObject("felt"))
+        to.felt = {figure(*felt, "hand_mm"),           figure(*felt, "knee_mm"),
+                   figure(*felt, "stem_mm"),           figure(*felt, "spacers_mm"),
+                   figure(*felt, "stem_angle_deg"),    figure(*felt, "standover_mm"),
+                   figure(*felt, "easy_standover_mm"), figure(*felt, "wheelbase_mm"),
+                   figure(*felt, "trail_mm"),          figure(*felt, "bulk_mm"),
+                   figure(*felt, "directions"),        figure(*felt, "toe_mm")};
     to.eitherBelow = figure(file, "either_below");
+    to.clearFrom = figure(file, "clear_from");
     to.worthOrdering = figure(file, "worth_ordering");
 }
 

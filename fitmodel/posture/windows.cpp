@@ -30,9 +30,12 @@ UpperCentre centreFor(const ComfortTable& table, Use use, GripPlace place)
 } // namespace
 
 UpperWindows windowsFor(const ComfortTable& table, Use use, GripPlace place,
-                        Flexibility flexibility)
+                        Flexibility flexibility, std::optional<double> statureMm)
 {
     UpperCentre centre = centreFor(table, use, place);
+    if (statureMm)
+        centre.trunk =
+            centre.trunk - (*statureMm - table.averageStatureMm) * table.lowerPerStature;
     if (flexibility == Flexibility::Stiff)
         centre.trunk = centre.trunk + table.stiffShift;
     if (flexibility == Flexibility::Supple)

@@ -81,6 +81,8 @@ struct ComfortTable {
     Angle trunkHalfWidth, armTrunkHalfWidth, elbowCentre, elbowHalfWidth;
     Ease ease;
     Angle stiffShift, suppleShift; ///< of the trunk centre
+    double averageStatureMm = 0.0; ///< of a rider with the calibrated centres
+    Angle lowerPerStature;         ///< trunk centre, for each millimetre above it
     Angle stiffBelow, suppleAbove; ///< straight-leg raise
     PerUse<Angle> kneeCentre;
     Angle kneeHalfWidth;
@@ -98,7 +100,8 @@ struct ComfortTable {
     double yearsSaddleSdMm = 0.0;
     Angle doubtedKneeBelow, doubtedKneeAbove; ///< of a ridden saddle, flexion at the bottom
     Angle steepestRiddenAxis;                 ///< a steeper one was measured to the saddle's nose
-    double keptWeight = 0.0;                  ///< of the hands' place, where it is kept
+    double keptWeight = 0.0;      ///< of the hands' place, where it is kept
+    double keptAgainstSizes = 0.0; ///< the same, where sizes are compared
     double mostFirstStepMm = 0.0;             ///< of the saddle in one visit
     double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
     Angle mostLoweredKnee;
@@ -108,8 +111,10 @@ struct ComfortTable {
     [[nodiscard]] Window knee(Use use) const { return {kneeCentre[indexOf(use)], kneeHalfWidth}; }
 };
 
+/// Without a stature, of the average rider.
 [[nodiscard]] UpperWindows windowsFor(const ComfortTable& table, Use use, GripPlace place,
-                                      Flexibility flexibility);
+                                      Flexibility flexibility,
+                                      std::optional<double> statureMm = {});
 
 [[nodiscard]] Flexibility flexibilityOf(const ComfortTable& table, const Rider& rider);
 

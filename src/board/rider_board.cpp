@@ -15,6 +15,36 @@ namespace tripoise {
 namespace {
 
 constexpr double marginShare = 0.02;
+constexpr qsizetype mostReasons = 3;
+
+Vignette::Kind pictureOf(std::optional<Consideration> by)
+{
+    switch (by.value_or(Consideration::StemLength)) {
+    case Consideration::Posture: return Vignette::BackAndArms;
+    case Consideration::Setback:
+    case Consideration::Crank: return Vignette::Knee;
+    case Consideration::Standover: return Vignette::Standing;
+    case Consideration::Agility:
+    case Consideration::Compactness:
+    case Consideration::RiderHeight: return Vignette::WholeBicycle;
+    case Consideration::ToeOverlap: return Vignette::ToeAndWheel;
+    default: return Vignette::BarAgainstSaddle; // what carries the bar
+    }
+}
+
+QString titleOf(Vignette::Kind kind)
+{
+    switch (kind) {
+    case Vignette::BackAndArms: return backTitle();
+    case Vignette::Knee: return kneeTitle();
+    case Vignette::KneeAndBar: return kneeAndBarTitle();
+    case Vignette::ToeAndWheel: return toeTitle();
+    case Vignette::BarAgainstSaddle: return barTitle();
+    case Vignette::Standing: return standingTitle();
+    case Vignette::WholeBicycle: return wholeTitle();
+    }
+    return {};
+}
 
 } // namespace
 
@@ -72,7 +102,9 @@ QString RiderBoard::change() const
 {
     if (!m_story.has(m_which) || !m_story.has(WhichBike::Shown))
         return {};
-    return unbroken(changeWords(m_which, *m_story.of(m_which), *m_story.of(WhichBike::Shown)));
+    const QString words = changeWords(m_which, *m_story.of(m_which), *m_story.of(WhichBike::Shown));
+    return unbroken(m_which == WhichBike::Shown ? m_story.verdict() + QLatin1Char(' ') + words
+                                                : words);
 }
 
 QString RiderBoard::description() const
@@ -98,21 +130,33 @@ QVariantList RiderBoard::reasons() const
     const SideView& shown = *m_story.of(WhichBike::Shown);
     const SideView* beside =
         m_story.has(WhichBike::Beside) ? &*m_story.of(WhichBike::Beside) : nullptr;
-    const auto add = [&reasons](Vignette::Kind kind, const QString& title, const QString& words) {
-        reasons << QVariant::fromValue(RiderReason{kind, title, unbroken(words)});
+    QList<int> kinds;
+    const auto add = [&](Vignette::Kind kind, const QString& words) {
+        if (reasons.size() == mostReasons || kinds.contains(kind))
+            return;
+        kinds << kind;
+        reasons << QVariant::fromValue(RiderReason{kind, titleOf(kind), unbroken(words)});
     };
-    add(Vignette::BackAndArms, backTitle(), backWords(shown, beside));
-    // Three: what may hurt comes before what is as it should be.
+    // What the decision says, in its words; then what may hurt; then what is as it should be.
+    for (const ToldReason& reason : m_story.reasons())
+        if (const Vignette::Kind kind = pictureOf(reason.by); canBeDrawn(kind))
+            add(kind, reason.sentence);
     if (m_story.kneeAtBar())
-        add(Vignette::KneeAndBar, kneeAndBarTitle(), kneeAndBarWords(shown, beside));
-    if (m_story.toeNearWheel())
-        add(Vignette::ToeAndWheel, toeTitle(),
+        add(Vignette::KneeAndBar, kneeAndBarWords(shown, beside));
+    if (m_story.toeNearWheel() && canBeDrawn(Vignette::ToeAndWheel))
+        add(Vignette::ToeAndWheel,
             toeWords(*m_story.toeRoom(WhichBike::Shown), m_story.toeRoom(WhichBike::Beside)));
-    if (reasons.size() < 2)
-        add(Vignette::Knee, kneeTitle(), kneeWords(shown, beside));
-    if (reasons.size() < 3)
-        add(Vignette::BarAgainstSaddle, barTitle(), barWords(shown, beside));
+    add(Vignette::BackAndArms, backWords(shown, beside));
+    add(Vignette::Knee, kneeWords(shown, beside));
+    add(Vignette::BarAgainstSaddle, barWords(shown, beside));
     return reasons;
+}
+
+bool RiderBoard::canBeDrawn(int kind) const
+{
+    if (kind == Vignette::ToeAndWheel)
+        return m_story.toeRoom(WhichBike::Shown).has_value();
+    return kind != Vignette::Standing || m_story.standing(WhichBike::Shown).has_value();
 }
 
 DrawingFit RiderBoard::drawingFit() const

@@ -75,6 +75,7 @@ signals:
 
 private:
     void answered() override;
+    [[nodiscard]] bool canBeDrawn(int kind) const; ///< Vignette::Kind
 
     WhichBike m_which = WhichBike::Shown;
     WhichBike m_before = WhichBike::Beside;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "board/rider_story.h"
 
+#include "advice/shoes.h"
 #include "advice/trial.h"
 #include "drawing/knee_room.h"
 #include "wording/visible.h"
@@ -36,10 +37,22 @@ void RiderStory::make(const Session& session)
                                            *solution.prepared, *solution.tables);
         if (plan.drawn)
             m_plans[place] = plan;
+        const Skeleton& skeleton =
+            solution.prepared->sizes[advice.candidates[candidate].size].skeleton;
+        const PartDefaults& parts = solution.tables->parts;
+        if (const auto room = standoverInShoes(skeleton, advice.person, parts))
+            m_standing[place] = {advice.person.body.inseamMm + soleOf(advice.person, parts), *room};
     };
     tell(WhichBike::Shown, *shown);
-    if (const auto beside = session.besideCandidate())
-        tell(WhichBike::Beside, *beside);
+    const auto besides = session.besideCandidate();
+    if (besides)
+        tell(WhichBike::Beside, *besides);
+    const Verdict& verdict = advice.verdict;
+    m_verdict = fitsYou(advice, *shown, *solution.prepared);
+    if (!verdict.named || (besides && verdict.named == shown && verdict.other == besides))
+        m_reasons = reasonsFor(advice, *solution.prepared);
+    else if (verdict.other == shown && verdict.named == besides)
+        m_reasons = reasonsAgainst(advice, *solution.prepared);
 
     if (const auto& ridden = of(WhichBike::Shown)) {
         const KneeRoom room = roomAtTheKnee(*ridden);

@@ -10,6 +10,7 @@
 
 #include "drawing/layout.h"
 #include "drawing/plan_view.h"
+#include "wording/advice_text.h"
 #include "wording/rider_words.h"
 
 #include <array>
@@ -34,6 +35,18 @@ public:
     {
         return m_plans[static_cast<std::size_t>(which)];
     }
+    /// Standing over a size in shoes; empty where its table does not tell.
+    struct Standing {
+        double crotchMm = 0.0; ///< over the ground
+        double roomMm = 0.0;   ///< under it
+    };
+    [[nodiscard]] const std::optional<Standing>& standing(WhichBike which) const
+    {
+        return m_standing[static_cast<std::size_t>(which)];
+    }
+    /// What the decision says for the size looked at against the one beside it, strongest first.
+    [[nodiscard]] const std::vector<ToldReason>& reasons() const { return m_reasons; }
+    [[nodiscard]] const QString& verdict() const { return m_verdict; }
     [[nodiscard]] std::optional<ToeRoom> toeRoom(WhichBike which) const;
     /// On the size looked at or on the one beside it a shoe meets the wheel, or may.
     [[nodiscard]] bool toeNearWheel() const;
@@ -44,6 +57,9 @@ private:
     std::array<std::optional<SideView>, allRidden.size()> m_views;
     std::optional<SideView> m_kneeAtBar;
     std::array<std::optional<PlanView>, allRidden.size()> m_plans;
+    std::array<std::optional<Standing>, allRidden.size()> m_standing;
+    std::vector<ToldReason> m_reasons;
+    QString m_verdict;
     double m_doubtMm = 0.0;
 };
 

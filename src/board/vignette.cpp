@@ -100,6 +100,16 @@ void add(Box& box, int kind, const SideView& view)
         box.add(rider.near.knee, aroundBody * s);
         addBar(box, view);
         break;
+    case Vignette::Standing:
+        box.add({view.chosen.seatTube.to.x(), view.chosen.groundY});
+        box.add({view.chosen.headTube.to.x(), view.chosen.headTube.from.y()}, aroundBarMm);
+        break;
+    case Vignette::WholeBicycle:
+        for (const WheelSketch* wheel : {&view.chosen.rear, &view.chosen.front})
+            box.add(wheel->axle, wheel->radiusMm);
+        addSaddle(box, view.chosen);
+        addBar(box, view);
+        break;
     default:
         addSaddle(box, view.chosen);
         addBar(box, view);
@@ -213,18 +223,83 @@ public:
         height(m_shown, 0, m_c.theme.ink, Qt::SolidLine);
         if (m_beside)
             height(*m_beside, 1, m_c.theme.other, Qt::DashLine);
-        const QFont font = fontOf(m_letters, QFont::DemiBold);
-        const double inset = 0.4 * m_letters;
-        QRectF box(inset, inset, area.width() - 2.0 * inset, rowOfLetters * m_letters);
-        write(box, measuredOn(m_shown, std::abs(dropOf(m_shown))), font, m_c.theme.ink,
-              Qt::AlignRight);
-        if (m_beside)
-            write(box.translated(0.0, box.height()),
-                  measuredOn(*m_beside, std::abs(dropOf(*m_beside))), font, m_c.theme.otherText,
-                  Qt::AlignRight);
+        figures(area, std::abs(dropOf(m_shown)),
+                m_beside ? std::optional(std::abs(dropOf(*m_beside))) : std::nullopt);
+    }
+
+    /// The crotch over the top tube, in shoes, of both sizes on one ground.
+    void standing(const QRectF& area, const RiderStory& story) const
+    {
+        const auto& shown = story.standing(WhichBike::Shown);
+        stood(*shown, m_shown.chosen.groundY, 0, m_c.theme.ink, Qt::SolidLine);
+        std::optional<double> other;
+        if (const auto& beside = story.standing(WhichBike::Beside); m_beside && beside) {
+            stood(*beside, m_shown.chosen.groundY, 1, m_c.theme.other, Qt::DashLine);
+            other = beside->roomMm;
+        }
+        figures(area, shown->roomMm, other);
+        if (shown->roomMm < 0.0)
+            verdict(area, false);
+    }
+
+    /// How far the wheels are apart.
+    void wholeBicycle(const QRectF& area) const
+    {
+        const auto apart = [](const SideView& view) {
+            return view.chosen.front.axle.x() - view.chosen.rear.axle.x();
+        };
+        wheels(m_shown, 0, m_c.theme.ink, Qt::SolidLine);
+        std::optional<double> other;
+        if (m_beside) {
+            wheels(*m_beside, 1, m_c.theme.other, Qt::DashLine);
+            other = apart(*m_beside);
+        }
+        figures(area, apart(m_shown), other);
     }
 
 private:
+    /// A figure of both sizes in the top right corner.
+    void figures(const QRectF& area, double shown, std::optional<double> beside) const
+    {
+        const QFont font = fontOf(m_letters, QFont::DemiBold);
+        const double inset = 0.4 * m_letters;
+        const QRectF box(inset, inset, area.width() - 2.0 * inset, rowOfLetters * m_letters);
+        write(box, measuredOn(m_shown, shown), font, m_c.theme.ink, Qt::AlignRight);
+        if (beside)
+            write(box.translated(0.0, box.height()), measuredOn(*m_beside, *beside), font,
+                  m_c.theme.otherText, Qt::AlignRight);
+    }
+
+    void stood(const RiderStory::Standing& standing, double groundY, int step, const QColor& color,
+               Qt::PenStyle style) const
+    {
+        const TubeSketch& tube = m_shown.chosen.topTube;
+        const double x = tube.from.x() + (0.4 + 0.2 * step) * (tube.to.x() - tube.from.x());
+        const double crotch = groundY + standing.crotchMm;
+        const double frame = crotch - standing.roomMm;
+        const double half = 0.16 * (tube.to.x() - tube.from.x());
+        m_c.noFill();
+        m_c.pen(color, m_line, style);
+        m_c.line({x - half, frame}, {x + half, frame});
+        if (step == 0)
+            m_c.line({tube.from.x(), crotch}, {tube.to.x(), crotch});
+        m_c.pen(color, m_line);
+        paintSpan(m_c, m_c.px(Point(x, frame)), m_c.px(Point(x, crotch)), arrowLetters * m_letters);
+    }
+
+    void wheels(const SideView& view, int step, const QColor& color, Qt::PenStyle style) const
+    {
+        const double y =
+            m_shown.chosen.rear.axle.y() - (0.2 + 0.3 * step) * view.chosen.rear.radiusMm;
+        m_c.noFill();
+        m_c.pen(color, std::max(1.0, 0.5 * m_line), style);
+        for (const WheelSketch* wheel : {&view.chosen.rear, &view.chosen.front})
+            m_c.line(wheel->axle, {wheel->axle.x(), y});
+        m_c.pen(color, m_line);
+        paintSpan(m_c, m_c.px(Point(view.chosen.rear.axle.x(), y)),
+                  m_c.px(Point(view.chosen.front.axle.x(), y)), arrowLetters * m_letters);
+    }
+
     void lines(const std::vector<Point>& line, const QColor& color, Qt::PenStyle style) const
     {
         m_c.noFill();
@@ -334,7 +409,8 @@ QRectF Vignette::pictured() const
 {
     const double margin = marginShare * std::min(width(), height());
     QRectF area(margin, margin, width() - 2.0 * margin, height() - 2.0 * margin);
-    if (m_kind == BarAgainstSaddle) { // below what is written
+    if (m_kind == BarAgainstSaddle || m_kind == Standing
+        || m_kind == WholeBicycle) { // below what is written
         const int rows = m_board->story().has(WhichBike::Beside) ? 2 : 1;
         area.setTop(std::min(area.center().y(), (rows * rowOfLetters + 1.6) * m_letters));
     }
@@ -377,7 +453,12 @@ void Vignette::paint(QPainter* painter)
         paintPlan(c, plan, plan.nearest);
         if (const auto& otherPlan = m_board->story().fromAbove(WhichBike::Beside))
             paintPlanOutline(c, *otherPlan, plan.nearest);
-    } else if (m_kind == BarAgainstSaddle) {
+    } else if (m_kind == BarAgainstSaddle || m_kind == Standing) {
+        paintBike(c, view.chosen);
+    } else if (m_kind == WholeBicycle) {
+        paintWheels(c, view.chosen);
+        if (beside)
+            paintOutline(c, beside->chosen);
         paintBike(c, view.chosen);
     } else { // the far leg and the wheels would only be in the way
         paintFigure(c, *view.rider);
@@ -390,6 +471,8 @@ void Vignette::paint(QPainter* painter)
     case BackAndArms: marks.back(area); break;
     case Knee: marks.knee(area); break;
     case KneeAndBar: marks.kneeAndBar(area, view); break;
+    case Standing: marks.standing(area, m_board->story()); break;
+    case WholeBicycle: marks.wholeBicycle(area); break;
     case ToeAndWheel: marks.toe(area, *m_board->story().fromAbove(WhichBike::Shown)); break;
     default: marks.heights(area); break;
     }

@@ -18,7 +18,15 @@ class Vignette : public QQuickPaintedItem {
     Q_PROPERTY(double letters READ letters WRITE setLetters NOTIFY lettersChanged)
 
 public:
-    enum Kind { BackAndArms, Knee, KneeAndBar, ToeAndWheel, BarAgainstSaddle };
+    enum Kind {
+        BackAndArms,
+        Knee,
+        KneeAndBar,
+        ToeAndWheel,
+        BarAgainstSaddle,
+        Standing,
+        WholeBicycle
+    };
     Q_ENUM(Kind)
 
     explicit Vignette(QQuickItem* parent = nullptr);

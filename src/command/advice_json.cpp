@@ -296,6 +296,7 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
             {"reasons", textsJson(reasonSentences(advice, prepared))},
             {"given_up", textsJson(givenUpSentences(advice, prepared))},
             {"to_see", contrastSentence(advice, prepared).toStdString()},
+            {"to_sit_the_same", sameSeatSentence(advice, prepared).toStdString()},
             {"rides", rideDifference(advice, prepared).toStdString()}};
         json["asks_for"] = {{"stack_mm", rangeJson(advice.asked.stackMm)},
                             {"reach_mm", rangeJson(advice.asked.reachMm)}};

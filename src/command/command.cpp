@@ -27,7 +27,8 @@ namespace {
 
 struct Arguments {
     QString file;
-    QString value; ///< of the command's option; empty where it is not given
+    QString value;        ///< of the command's option; empty where it is not given
+    bool flagged = false; ///< the command's flag is given
 };
 
 struct Command {
@@ -39,6 +40,8 @@ struct Command {
     QString which;      ///< asked where the file is missing
     QStringList examples;
     int (*run)(const Arguments&);
+    QString flag = {}; ///< an option without a value
+    QString flagTold = {};
 };
 
 std::vector<Command> commands();
@@ -76,7 +79,8 @@ QString helpOn(const Command& command)
     const auto row = [](const QString& words, const QString& told) {
         return QStringLiteral("  %1 %2\n").arg(words.leftJustified(11), told);
     };
-    return synopsis(command) + QLatin1Char('\n') + row(command.option, command.optionTold)
+    const QString flag = command.flag.isEmpty() ? QString() : row(command.flag, command.flagTold);
+    return synopsis(command) + QLatin1Char('\n') + row(command.option, command.optionTold) + flag
            + row(QStringLiteral("-h, --help"), Words::tr("this text")) + QLatin1Char('\n')
            + Words::tr("For example:\n") + QStringLiteral("  ")
            + command.examples.join(QStringLiteral("\n  ")) + QStringLiteral("\n\n") + exitCodes();
@@ -118,6 +122,8 @@ std::variant<Arguments, QString> parse(const Command& command, const QStringList
         const qsizetype equals = word.indexOf(QLatin1Char('='));
         if (isOption && word == QLatin1String("--")) {
             optionsEnded = true;
+        } else if (isOption && !command.flag.isEmpty() && word == command.flag) {
+            arguments.flagged = true;
         } else if (isOption && word.left(equals) == command.option) {
             arguments.value = equals >= 0 ? word.mid(equals + 1) : words.value(++i);
             if (arguments.value.isEmpty())
@@ -175,7 +181,8 @@ int runAdvise(const Arguments& arguments)
         return InputWrong;
     return written(
         json ? QString::fromStdString(adviceJson(found->fitting, found->advice, found->prepared))
-             : decisionText(found->fitting, found->advice, found->prepared),
+             : decisionText(found->fitting, found->advice, found->prepared,
+                            arguments.flagged ? Told::All : Told::OneScreen),
         found->exitCode());
 }
 
@@ -225,14 +232,17 @@ std::vector<Command> commands()
 {
     const QString format = QStringLiteral("--format");
     return {{QStringLiteral("advise"),
-             QStringLiteral("CASE.json [--format text|json]"),
+             QStringLiteral("CASE.json [--all] [--format text|json]"),
              Words::tr("the decision"),
              format,
              Words::tr("text, as without it, or json for other programs"),
              Words::tr("which fitting?"),
              {QStringLiteral("tripoise advise MINE.json"),
+              QStringLiteral("tripoise advise MINE.json --all"),
               QStringLiteral("tripoise advise MINE.json --format=json > ADVICE.json")},
-             runAdvise},
+             runAdvise,
+             QStringLiteral("--all"),
+             Words::tr("how it rides, the rules, the cautions and the rest as well")},
             {QStringLiteral("draw"),
              QStringLiteral("CASE.json -o PICTURE.svg|.png"),
              Words::tr("the side view"),

@@ -22,15 +22,32 @@ struct VerdictWords {
 };
 [[nodiscard]] VerdictWords verdictWords(const Advice& advice, const Prepared& prepared,
                                         const Riding& riding);
+struct ToldReason {
+    std::optional<Consideration> by; ///< empty where it is whether a size fits
+    QString sentence;
+};
 /// Why the named size, strongest first; at most three.
-[[nodiscard]] QStringList reasonSentences(const Advice& advice, const Prepared& prepared);
+[[nodiscard]] std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepared);
 /// What the other size would do better; at most two.
+[[nodiscard]] std::vector<ToldReason> reasonsAgainst(const Advice& advice,
+                                                     const Prepared& prepared);
+/// Their sentences.
+[[nodiscard]] QStringList reasonSentences(const Advice& advice, const Prepared& prepared);
 [[nodiscard]] QStringList givenUpSentences(const Advice& advice, const Prepared& prepared);
+/// What is doubted of the rider's measurements; empty where nothing is.
+[[nodiscard]] QString provisionalSentence(const Advice& advice);
 /// One physical difference that a rider can see; empty with one candidate.
 [[nodiscard]] QString contrastSentence(const Advice& advice, const Prepared& prepared);
 
-/// The whole decision as plain text, 100 columns wide.
+/// What it takes to have the hands in the same place on the other size; empty with one candidate.
+[[nodiscard]] QString sameSeatSentence(const Advice& advice, const Prepared& prepared);
+
+enum class Told {
+    OneScreen, ///< which size, why, how set up, what to order and to look at
+    All,
+};
+/// The decision as plain text, 100 columns wide.
 [[nodiscard]] QString decisionText(const Fitting& fitting, const Advice& advice,
-                                   const Prepared& prepared);
+                                   const Prepared& prepared, Told told = Told::All);
 
 } // namespace tripoise

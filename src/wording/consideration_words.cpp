@@ -28,16 +28,19 @@ QString waysValue(double ways)
         .arg(shortestFigure(told), plain(barDirections));
 }
 
+struct Phrase {
+    const char* text;
+    const char* where;
+};
+
 /// Translated where they are used.
 struct Row {
     const char* name;
-    struct {
-        const char* text;
-        const char* where;
-    } line;
+    Phrase line;
     const char* meaning;
     const char* heavier;
     QString (*value)(double value, const PreparedSize& size);
+    Phrase takenFor;
     const char* reason;
     QString (*reasoned)(const char* reason, const Compared& c);
 };
@@ -67,19 +70,11 @@ constexpr PerConsideration<Row> rows{{
         [](double value, const PreparedSize&) {
             return Words::tr("%1 off", "the hands").arg(mm(value));
         },
+        QT_TRANSLATE_NOOP3("Words", "the hands at their best place", "what a size is taken for"),
         QT_TRANSLATE_NOOP(
             "Words",
             "%1 brings the hands within %2 of their best place; on %3 they end up %4 away."),
-        [](const char* nearer, const Compared& c) {
-            if (mm(c.mine) == mm(c.theirs))
-                return Words::tr("%1 suits back and arms better than %2.").arg(c.subject, c.worse);
-            return both<mm>(
-                c.mine < c.theirs
-                    ? nearer
-                    : QT_TRANSLATE_NOOP("Words", "%1 suits back and arms better, though the hands "
-                                                 "are %2 off their best place and on %3 only %4."),
-                c);
-        },
+        both<mm>,
     },
     {
         QT_TRANSLATE_NOOP("Words", "knee off its place"),
@@ -91,6 +86,7 @@ constexpr PerConsideration<Row> rows{{
                           "Weighing more, it favours the size whose saddle can go where the knee "
                           "wants it."),
         plainly<kneeValue>,
+        QT_TRANSLATE_NOOP3("Words", "the knee in its place", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words",
                           "%1 lets the saddle go where the knee wants it; on %2 it stays %3 off."),
         theirsOnly,
@@ -104,8 +100,16 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours the size that takes a stem of usual length."),
         plainly<halfMm>,
+        QT_TRANSLATE_NOOP3("Words", "a stem of ordinary length", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 takes a %2 stem, usual for this riding; %3 would want %4."),
-        both<halfMm>,
+        [](const char* usual, const Compared& c) {
+            return both<halfMm>(
+                c.faultless
+                    ? usual
+                    : QT_TRANSLATE_NOOP("Words", "%1 takes a %2 stem; %3 would want %4, which is "
+                                                 "further from what is usual for this riding."),
+                c);
+        },
     },
     {
         QT_TRANSLATE_NOOP("Words", "an ordinary height of spacers"),
@@ -116,6 +120,7 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that takes an ordinary "
                                    "height of spacers."),
         plainly<halfMm>,
+        QT_TRANSLATE_NOOP3("Words", "an ordinary height of spacers", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 takes %2 of spacers under the stem, %3 takes %4."),
         both<halfMm>,
     },
@@ -128,24 +133,41 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours the size that does without a steep stem."),
         plainly<signedDegrees>,
+        QT_TRANSLATE_NOOP3("Words", "an ordinary stem angle", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 does with a stem of %2; %3 needs one of %4."),
         both<signedDegrees>,
     },
     {
-        QT_TRANSLATE_NOOP("Words", "parts in stock that suit each other"),
+        QT_TRANSLATE_NOOP("Words", "parts that suit each other"),
         QT_TRANSLATE_NOOP3("Words", "parts together", "for and against"),
         QT_TRANSLATE_NOOP("Words",
-                          "Whether the parts are in stock and suit each other: a stem that points "
-                          "down does not suit a bar that rises, or tall spacers."),
-        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does with parts in "
-                                   "stock that suit each other."),
+                          "Whether the parts suit each other: a stem that points down does not "
+                          "suit a bar that rises, or tall spacers."),
+        QT_TRANSLATE_NOOP("Words",
+                          "Weighing more, it favours the size whose parts suit each other."),
         [](double value, const PreparedSize&) {
-            return value < leastUntidyTold
-                       ? Words::tr("in stock and suited", "parts together")
-                       : Words::tr("to order, or less suited", "parts together");
+            return value < leastUntidyTold ? Words::tr("suit each other", "parts together")
+                                           : Words::tr("suit each other less", "parts together");
         },
-        QT_TRANSLATE_NOOP("Words", "%1 does with parts in stock that suit each other; those for %2 "
-                                   "are to be ordered, or suit each other less."),
+        QT_TRANSLATE_NOOP3("Words", "parts that suit each other", "what a size is taken for"),
+        QT_TRANSLATE_NOOP("Words",
+                          "%1 does with parts that suit each other; on %2 they do so less: a stem "
+                          "that points down under a bar that rises, or over tall spacers."),
+        [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
+    },
+    {
+        QT_TRANSLATE_NOOP("Words", "parts in stock"),
+        QT_TRANSLATE_NOOP3("Words", "parts in stock", "for and against"),
+        QT_TRANSLATE_NOOP("Words", "Whether the stem is in stock or has to be ordered."),
+        QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does with a stem in "
+                                   "stock."),
+        [](double value, const PreparedSize&) {
+            return value > 0.0 ? Words::tr("stem to order", "parts in stock")
+                               : Words::tr("all there", "parts in stock");
+        },
+        QT_TRANSLATE_NOOP3("Words", "a stem that is in stock", "what a size is taken for"),
+        QT_TRANSLATE_NOOP("Words",
+                          "%1 does with a stem in stock; the one for %2 has to be ordered."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
     },
     {
@@ -160,6 +182,7 @@ constexpr PerConsideration<Row> rows{{
             return size.skeleton.seatTubeMm ? partMm(value)
                                             : Words::tr("not known", "seat post showing");
         },
+        QT_TRANSLATE_NOOP3("Words", "the seat post", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 shows %2 of seat post, %3 shows %4."),
         both<partMm>,
     },
@@ -173,6 +196,7 @@ constexpr PerConsideration<Row> rows{{
         [](double value, const PreparedSize& size) {
             return size.skeleton.standoverMm ? mm(value) : Words::tr("not known", "standing room");
         },
+        QT_TRANSLATE_NOOP3("Words", "room over the top tube", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 leaves %2 over the top tube, %3 only %4."),
         both<mm>,
     },
@@ -185,6 +209,7 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours the size that handles as this riding wants."),
         plainly<partMm>,
+        QT_TRANSLATE_NOOP3("Words", "how it handles", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 is the quicker of the two: its wheelbase is %2 shorter, and "
                                    "this riding wants a bike that turns."),
         [](const char* quicker, const Compared& c) {
@@ -205,6 +230,7 @@ constexpr PerConsideration<Row> rows{{
                      "and lock."),
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the smaller size."),
         plainly<partMm>,
+        QT_TRANSLATE_NOOP3("Words", "a smaller bike to carry and lock", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 is the smaller bike to carry, park and lock."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject); },
     },
@@ -217,6 +243,7 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours the size whose bar can still be moved."),
         plainly<waysValue>,
+        QT_TRANSLATE_NOOP3("Words", "more room to move the bar later", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words",
                           "%1 leaves more room to move the bar later; %2 is nearer the end of it."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
@@ -230,6 +257,7 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours cranks that suit the leg over those fitted."),
         plainly<halfMm>,
+        QT_TRANSLATE_NOOP3("Words", "cranks that suit the leg", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 goes with %2 cranks, %3 with %4."),
         both<halfMm>,
     },
@@ -241,6 +269,7 @@ constexpr PerConsideration<Row> rows{{
                           "used to. A wide bar can often be cut down."),
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours a bar of the right width."),
         plainly<halfMm>,
+        QT_TRANSLATE_NOOP3("Words", "the bar's width", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 takes a bar %2 wide, %3 one of %4."),
         both<halfMm>,
     },
@@ -256,6 +285,8 @@ constexpr PerConsideration<Row> rows{{
         [](double value, const PreparedSize&) {
             return value > 0.0 ? mm(value) : Words::tr("none", "toe overlap");
         },
+        QT_TRANSLATE_NOOP3("Words", "a shoe that stays clear of the front wheel",
+                           "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 keeps the shoe clear of the front wheel; on %2 it reaches "
                                    "%3 into where that turns."),
         [](const char* clear, const Compared& c) {
@@ -288,6 +319,7 @@ constexpr PerConsideration<Row> rows{{
                                 : Words::tr("rider %1 shorter", "than the maker's heights"))
                 .arg(mm(std::abs(value)));
         },
+        QT_TRANSLATE_NOOP3("Words", "the maker's word on heights", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "The rider is %1 taller than those the maker names %2 for."),
         [](const char* taller, const Compared& c) {
             return Words::tr(c.theirs > 0.0 ? taller
@@ -329,6 +361,11 @@ QString ledgerMeaning(Consideration consideration)
 QString ledgerHeavier(Consideration consideration)
 {
     return Words::tr(wordsOf(consideration).heavier);
+}
+
+QString takenFor(Consideration consideration)
+{
+    return Words::tr(wordsOf(consideration).takenFor.text, wordsOf(consideration).takenFor.where);
 }
 
 QString reasonSentence(Consideration consideration, const Compared& compared)

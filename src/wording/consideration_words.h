@@ -24,7 +24,11 @@ struct Compared {
     double theirs = 0.0;
     const QString& subject;
     const QString& worse;
+    bool faultless = false; ///< it costs nothing in it
 };
+
+/// "more room over the top tube"
+[[nodiscard]] QString takenFor(Consideration consideration);
 
 /// Why it is.
 [[nodiscard]] QString reasonSentence(Consideration consideration, const Compared& compared);

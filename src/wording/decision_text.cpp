@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/fit_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
 #include "wording/sections.h"
@@ -15,6 +16,7 @@ namespace {
 constexpr qsizetype lineWidth = 98;
 constexpr qsizetype leastColumnWidth = 28; // of a label and of a value, gap apart
 constexpr qsizetype columnGap = 2;
+constexpr qsizetype mostChecksOnAScreen = 3;
 
 /// Text folded to the line width, every line after the first indented.
 QString folded(const QString& text, const QString& first, const QString& rest)
@@ -80,7 +82,7 @@ QString table(const QStringList& titles, const std::vector<SetupRow>& rows)
 }
 
 /// The named size and the one after it.
-QString setups(const Advice& advice, const Prepared& prepared)
+QString setups(const Advice& advice, const Prepared& prepared, Told told)
 {
     QStringList titles;
     Columns columns;
@@ -91,8 +93,11 @@ QString setups(const Advice& advice, const Prepared& prepared)
         }
     }
     std::vector<SetupRow> rows = setupRows(columns, advice, prepared);
-    for (const SetupRow& row : backRows(columns))
-        rows.push_back(row);
+    if (told == Told::OneScreen)
+        std::erase_if(rows, [](const SetupRow& row) { return !row.essential; });
+    else
+        for (const SetupRow& row : backRows(columns))
+            rows.push_back(row);
     return heading(Words::tr("Set it up")) + table(titles, rows);
 }
 
@@ -135,7 +140,8 @@ QString uses(const Candidate& candidate, const Mix& mix, const Advice& advice,
 
 } // namespace
 
-QString decisionText(const Fitting& fitting, const Advice& advice, const Prepared& prepared)
+QString decisionText(const Fitting& fitting, const Advice& advice, const Prepared& prepared,
+                     Told told)
 {
     const auto limits = [&] {
         QString text;
@@ -151,8 +157,20 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(reasonsSection(advice, prepared));
     text += written(givenUpSection(advice, prepared));
     text += written(contrastSection(advice, prepared));
+    if (told == Told::OneScreen) {
+        text += setups(advice, prepared, told);
+        if (const auto& part = advice.part)
+            text += item(toOrderSentence(*part));
+        text += limits();
+        Section checks = checksSection(advice, named);
+        checks.items = checks.items.mid(0, mostChecksOnAScreen);
+        text += written(checks);
+        return text + QLatin1Char('\n') + paragraph(cautions().mid(0, 2).join(QLatin1Char(' ')))
+               + paragraph(Words::tr("How it rides, more cautions and the rest: the same with "
+                                     "--all."));
+    }
     text += written(changeSection(advice, prepared));
-    text += setups(advice, prepared);
+    text += setups(advice, prepared, told);
     text += rides(advice, prepared);
     text += uses(named, fitting.riding.mix, advice, prepared);
     text += written(cranksSection(advice));

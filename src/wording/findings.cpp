@@ -96,6 +96,7 @@ QString keyOf(FindingCode code)
     case FindingCode::ReadingsDisagree: return QStringLiteral("readings_disagree");
     case FindingCode::UnusualBody: return QStringLiteral("unusual_body");
     case FindingCode::RiddenHeightCounts: return QStringLiteral("ridden_height_counts");
+    case FindingCode::RiddenForAnotherUse: return QStringLiteral("ridden_for_another_use");
     case FindingCode::SexNotStated: return QStringLiteral("sex_not_stated");
     case FindingCode::InseamNotTold: return QStringLiteral("inseam_not_told");
     case FindingCode::RiddenSaddleDoubtful: return QStringLiteral("ridden_saddle_doubtful");
@@ -170,6 +171,9 @@ QString sentence(const Finding& finding)
         return Words::tr("The saddle ridden without complaint at %1 counts: body measures alone "
                          "would say %2, so the target moves by %3.")
             .arg(mm(number(0)), mm(number(1)), mm(number(2)));
+    case FindingCode::RiddenForAnotherUse:
+        return Words::tr("The bike ridden today is another kind of bike: its saddle height counts, "
+                         "where its bar is does not.");
     case FindingCode::SexNotStated:
         return Words::tr("Sex is not stated, so what was not measured is inferred for either, less "
                          "sharply.");

@@ -4,50 +4,44 @@
 #include "wording/findings.h"
 #include "wording/words.h"
 
-#include <cmath>
-
 namespace tripoise {
 namespace {
 
-constexpr double leastHeightToldMm = 20.0; // of the bar; less is not what a size fails by
-constexpr double longPostMm = 250.0;
-constexpr double shortPostMm = 120.0;
-
-/// The use by which a size fails.
-const UseFit* failing(const SizeFit& fit)
-{
-    for (const UseFit& use : fit.byUse)
-        if (use.state != FitState::Fits)
-            return &use;
-    return nullptr;
-}
-
 QString tooSmall(const QString& size, const UseFit& use, double postMm)
 {
-    const bool low = use.barAboveMm < -leastHeightToldMm;
-    if (low)
+    switch (use.by) {
+    case FailsBy::Height:
         return Words::tr("%1 is too small: with an ordinary stem and spacers the bar is %2 lower "
                          "than on a frame of this rider's size.")
             .arg(size, mm(-use.barAboveMm));
-    if (use.barBeyondMm < 0.0 && postMm <= longPostMm)
+    case FailsBy::Reach:
         return Words::tr("%1 is too small: with an ordinary stem the bar is %2 nearer than on a "
                          "frame of this rider's size.")
             .arg(size, mm(-use.barBeyondMm));
-    return Words::tr("%1 is too small: %2 of seat post show.").arg(size, partMm(postMm));
+    case FailsBy::Post:
+        return Words::tr("%1 is too small: %2 of seat post show.").arg(size, partMm(postMm));
+    }
+    return {};
 }
 
 QString tooLarge(const QString& size, const UseFit& use, double postMm)
 {
-    const bool high = use.barAboveMm > leastHeightToldMm;
-    if (high)
+    switch (use.by) {
+    case FailsBy::Height:
         return Words::tr("%1 is too large: with an ordinary stem and spacers the bar is %2 higher "
                          "than on a frame of this rider's size.")
             .arg(size, mm(use.barAboveMm));
-    if (use.barBeyondMm > 0.0 && postMm >= shortPostMm)
+    case FailsBy::Reach:
         return Words::tr("%1 is too large: with an ordinary stem the bar is %2 further away than "
                          "on a frame of this rider's size.")
             .arg(size, mm(use.barBeyondMm));
-    return Words::tr("%1 is too large: the saddle cannot go as low as this rider needs.").arg(size);
+    case FailsBy::Post:
+        if (postMm < 0.0)
+            return Words::tr("%1 is too large: the saddle cannot go as low as this rider needs.")
+                .arg(size);
+        return Words::tr("%1 is too large: only %2 of seat post show.").arg(size, partMm(postMm));
+    }
+    return {};
 }
 
 } // namespace
@@ -91,7 +85,7 @@ QString fitSentence(const Candidate& candidate, const Prepared& prepared)
 {
     const SizeFit& fit = candidate.fit;
     const QString size = sizeName(candidate, prepared, Place::Opening);
-    const double postMm = fit.postMm.value_or(0.5 * (longPostMm + shortPostMm));
+    const double postMm = fit.postMm.value_or(0.0); // a size that fails by it has one
     const UseFit* use = failing(fit);
     switch (fit.state) {
     case FitState::Fits: return {};

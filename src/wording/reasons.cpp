@@ -6,13 +6,14 @@
 #include "wording/fit_words.h"
 #include "wording/words.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tripoise {
 namespace {
 
-constexpr qsizetype mostReasons = 3;
-constexpr qsizetype mostGivenUp = 2;
+constexpr std::size_t mostReasons = 3;
+constexpr std::size_t mostGivenUp = 2;
 constexpr double leastSeenMm = 4.0; // smaller differences are not worth pointing at
 
 QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prepared,
@@ -23,59 +24,85 @@ QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prep
 
 } // namespace
 
-QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
+std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepared)
 {
-    QStringList sentences;
+    std::vector<ToldReason> told;
+    const auto tell = [&told](const QString& sentence, std::optional<Consideration> by = {}) {
+        if (!sentence.isEmpty())
+            told.push_back({by, sentence});
+    };
     const Verdict& verdict = advice.verdict;
     const Candidate& candidate = advice.leading();
     if (!verdict.named) {
         for (const Candidate& one : advice.candidates)
-            sentences << fitSentence(one, prepared);
-        return sentences;
+            tell(fitSentence(one, prepared));
+        return told;
     }
-    const QString fit = fitSentence(candidate, prepared);
-    if (!fit.isEmpty())
-        sentences << fit;
+    tell(fitSentence(candidate, prepared));
     if (!verdict.other) {
         for (const UsePosture& use : candidate.best->uses)
-            sentences << Words::tr(
-                             "For %1 the back lies at %2 (%3° is comfortable), the arms at %4 "
-                             "to it (%5°).")
-                             .arg(nameOf(use.use), degrees(use.posture.trunk.deg()),
-                                  range(use.windows.trunk.low().deg(),
-                                        use.windows.trunk.high().deg()),
-                                  degrees(use.posture.armTrunk.deg()),
-                                  range(use.windows.armTrunk.low().deg(),
-                                        use.windows.armTrunk.high().deg()));
-        return sentences;
+            tell(Words::tr("For %1 the back lies at %2 (%3° is comfortable), the arms at %4 "
+                           "to it (%5°).")
+                     .arg(nameOf(use.use), degrees(use.posture.trunk.deg()),
+                          range(use.windows.trunk.low().deg(), use.windows.trunk.high().deg()),
+                          degrees(use.posture.armTrunk.deg()),
+                          range(use.windows.armTrunk.low().deg(),
+                                use.windows.armTrunk.high().deg())));
+        return told;
     }
     const Candidate& second = advice.candidates[*verdict.other];
     if (!fitsAtAll(second.fit.state)) {
-        sentences << fitSentence(second, prepared);
+        tell(fitSentence(second, prepared));
         for (const Finding& limit : second.limits)
             if (limit.code == FindingCode::NoStandover && second.fit.state != FitState::Barred)
-                sentences << sentence(limit);
+                tell(sentence(limit));
     }
     const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)
-        sentences << reasonSentence(reason.consideration,
-                                    {reason.named, reason.other, named, other});
-    return sentences.mid(0, mostReasons);
+        tell(reasonSentence(reason.consideration,
+                            {reason.named, reason.other, named, other, reason.faultless}),
+             reason.consideration);
+    told.resize(std::min(told.size(), mostReasons));
+    return told;
+}
+
+std::vector<ToldReason> reasonsAgainst(const Advice& advice, const Prepared& prepared)
+{
+    std::vector<ToldReason> told;
+    const Verdict& verdict = advice.verdict;
+    if (!verdict.named || !verdict.other)
+        return told;
+    const QString named = nameIn(advice, *verdict.named, prepared);
+    const QString other = nameIn(advice, *verdict.other, prepared, Place::Opening);
+    for (const Reason& reason : verdict.givenUp)
+        if (told.size() < mostGivenUp)
+            told.push_back({reason.consideration,
+                            reasonSentence(reason.consideration, {reason.other, reason.named, other,
+                                                                  named, reason.faultless})});
+    return told;
+}
+
+namespace {
+
+QStringList sentencesOf(const std::vector<ToldReason>& reasons)
+{
+    QStringList sentences;
+    for (const ToldReason& reason : reasons)
+        sentences << reason.sentence;
+    return sentences;
+}
+
+} // namespace
+
+QStringList reasonSentences(const Advice& advice, const Prepared& prepared)
+{
+    return sentencesOf(reasonsFor(advice, prepared));
 }
 
 QStringList givenUpSentences(const Advice& advice, const Prepared& prepared)
 {
-    QStringList sentences;
-    const Verdict& verdict = advice.verdict;
-    if (!verdict.other)
-        return sentences;
-    const QString named = nameIn(advice, *verdict.named, prepared);
-    const QString other = nameIn(advice, *verdict.other, prepared, Place::Opening);
-    for (const Reason& reason : verdict.givenUp)
-        sentences << reasonSentence(reason.consideration,
-                                    {reason.other, reason.named, other, named});
-    return sentences.mid(0, mostGivenUp);
+    return sentencesOf(reasonsAgainst(advice, prepared));
 }
 
 QString contrastSentence(const Advice& advice, const Prepared& prepared)
@@ -106,6 +133,29 @@ QString contrastSentence(const Advice& advice, const Prepared& prepared)
             .arg(partMm(leastSeenMm));
     return Words::tr("With the same parts on both, %1 has %2 than %3.")
         .arg(named, listed(seen), other);
+}
+
+QString sameSeatSentence(const Advice& advice, const Prepared& prepared)
+{
+    const Verdict& verdict = advice.verdict;
+    if (!verdict.other || !advice.candidates[*verdict.other].best)
+        return {};
+    const QString other = nameIn(advice, *verdict.other, prepared);
+    const SameSeat& same = verdict.contrast.same;
+    QStringList takes;
+    const auto add = [&takes](double differenceMm, const QString& more, const QString& less) {
+        if (std::abs(differenceMm) >= leastSeenMm)
+            takes << (differenceMm > 0.0 ? more : less).arg(partMm(std::abs(differenceMm)));
+    };
+    add(same.stemLongerMm, Words::tr("a stem %1 longer"), Words::tr("a stem %1 shorter"));
+    add(same.spacersMoreMm, Words::tr("%1 more of spacers"), Words::tr("%1 less of spacers"));
+    if (takes.isEmpty() && same.lowerMm < leastSeenMm)
+        return Words::tr("To sit the same on %1, the same parts do.").arg(other);
+    if (same.lowerMm < leastSeenMm)
+        return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
+    takes << Words::tr("a bar that sits %1 lower still", "than without any spacers")
+                 .arg(partMm(same.lowerMm));
+    return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
 }
 
 } // namespace tripoise

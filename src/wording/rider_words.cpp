@@ -2,6 +2,7 @@
 #include "wording/rider_words.h"
 
 #include "drawing/knee_room.h"
+#include "wording/advice_text.h"
 #include "wording/drawing_labels.h"
 #include "wording/visible.h"
 #include "wording/words.h"
@@ -183,6 +184,38 @@ QString changeWords(WhichBike which, const SideView& view, const SideView& shown
     if (ways.isEmpty())
         return RiderWords::tr("Your hands are where they are on the %1.").arg(sizeOf(shown));
     return RiderWords::tr("Your hands are %1 than on the %2.").arg(listed(ways), sizeOf(shown));
+}
+
+QString fitsYou(const Advice& advice, std::size_t shown, const Prepared& prepared)
+{
+    const Verdict& verdict = advice.verdict;
+    const QString doubted = provisionalSentence(advice);
+    if (!doubted.isEmpty())
+        return doubted;
+    if (!verdict.named)
+        return advice.candidates.size() > 1 ? RiderWords::tr("None of these fits you.")
+                                            : RiderWords::tr("This one does not fit you.");
+    const auto size = [&](std::size_t candidate) {
+        return asName(prepared.sizes[advice.candidates[candidate].size].frame.size);
+    };
+    if (!verdict.other)
+        return RiderWords::tr("The %1 fits you.", "a size").arg(size(*verdict.named));
+    if (verdict.kind == VerdictKind::Either)
+        return RiderWords::tr("Either fits you, the %1 and the %2.", "two sizes")
+            .arg(size(*verdict.named), size(*verdict.other));
+    return shown == *verdict.named
+               ? RiderWords::tr("The %1 fits you best.", "a size").arg(size(shown))
+               : RiderWords::tr("The %1 fits you better.", "a size").arg(size(*verdict.named));
+}
+
+QString standingTitle()
+{
+    return RiderWords::tr("Standing over it");
+}
+
+QString wholeTitle()
+{
+    return RiderWords::tr("The whole bicycle");
 }
 
 QString backTitle()

@@ -23,6 +23,11 @@ inline constexpr std::array allRidden{WhichBike::Today, WhichBike::Shown, WhichB
 /// "Your hands are 5 mm higher and 4 mm further away than on the M."
 [[nodiscard]] QString changeWords(WhichBike which, const SideView& view, const SideView& shown);
 
+/// "The M fits you best."; of the size looked at.
+[[nodiscard]] QString fitsYou(const Advice& advice, std::size_t shown, const Prepared& prepared);
+
+[[nodiscard]] QString standingTitle();
+[[nodiscard]] QString wholeTitle();
 [[nodiscard]] QString backTitle();
 [[nodiscard]] QString kneeTitle();
 [[nodiscard]] QString barTitle();

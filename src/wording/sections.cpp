@@ -70,8 +70,10 @@ Section givenUpSection(const Advice& advice, const Prepared& prepared)
 Section contrastSection(const Advice& advice, const Prepared& prepared)
 {
     Section section{Words::tr("To see it"), {}};
-    if (advice.verdict.other)
-        section.items << contrastSentence(advice, prepared);
+    for (const QString& sentence :
+         {contrastSentence(advice, prepared), sameSeatSentence(advice, prepared)})
+        if (!sentence.isEmpty())
+            section.items << sentence;
     return section;
 }
 
@@ -159,7 +161,7 @@ Section askedSection(const Advice& advice)
         {Words::tr("Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems "
                    "usual for this riding.")
              .arg(range(asked.stackMm.low, asked.stackMm.high),
-                  range(asked.reachMm.low, asked.reachMm.high), halfMm(asked.mostSpacersMm))},
+                  range(asked.reachMm.low, asked.reachMm.high), partMm(asked.mostSpacersMm))},
         Words::tr("From the first to the last figure is what stems of usual length and the spacers "
                   "can make up for. A frame within both can bring the hands to their best place.")};
     if (const auto& part = advice.part)

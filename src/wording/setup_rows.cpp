@@ -4,6 +4,7 @@
 #include "wording/words.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tripoise {
 namespace {
@@ -21,8 +22,24 @@ template <typename Say>
 SetupRow partOf(const QString& label, const QString& meaning, const Columns& columns, Say&& say)
 {
     SetupRow row = rowOf(label, meaning, columns, std::forward<Say>(say));
-    row.part = true;
+    row.part = row.essential = true;
     return row;
+}
+
+SetupRow essential(SetupRow row)
+{
+    row.essential = true;
+    return row;
+}
+
+QString againstSaddle(double belowMm)
+{
+    const QString apart = mm(std::abs(belowMm));
+    if (apart == mm(0.0))
+        return Words::tr("level", "the bar, against the saddle");
+    return (belowMm > 0.0 ? Words::tr("%1 below", "the bar, against the saddle")
+                          : Words::tr("%1 above", "the bar, against the saddle"))
+        .arg(apart);
 }
 
 QString backMeaning()
@@ -53,20 +70,21 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
                                 const Prepared& prepared)
 {
     return {
-        rowOf(Words::tr("saddle height, BB to top"),
-              Words::tr("From the middle of the bottom bracket straight to the top of the saddle "
-                        "where it is 80 mm wide."),
-              columns, [](const AdvisedSetup& a) { return mm(a.setup.saddle.heightMm); }),
+        essential(rowOf(
+            Words::tr("saddle height, BB to top"),
+            Words::tr("From the middle of the bottom bracket straight to the top of the saddle "
+                      "where it is 80 mm wide."),
+            columns, [](const AdvisedSetup& a) { return mm(a.setup.saddle.heightMm); })),
         rowOf(Words::tr("saddle setback, behind BB"),
               Words::tr("The same point of the saddle, level behind the middle of the bottom "
                         "bracket."),
               columns, [](const AdvisedSetup& a) { return mm(a.setup.saddle.setbackMm()); }),
-        rowOf(Words::tr("saddle nose, behind BB"),
-              Words::tr("The saddle's nose behind a plumb line through the bottom bracket."),
-              columns,
-              [&](const AdvisedSetup& a) {
-                  return mm(a.setup.saddle.setbackMm() - advice.saddleNoseAheadMm);
-              }),
+        essential(rowOf(
+            Words::tr("saddle nose, behind BB"),
+            Words::tr("The saddle's nose behind a plumb line through the bottom bracket."), columns,
+            [&](const AdvisedSetup& a) {
+                return mm(a.setup.saddle.setbackMm() - advice.saddleNoseAheadMm);
+            })),
         partOf(
             Words::tr("stem"),
             Words::tr("Length, and its angle as mounted, up from a right angle to the steerer."),
@@ -93,13 +111,11 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
                 return Words::tr("%1, %2", "ahead, up")
                     .arg(mm(a.setup.grip.x()), mm(a.setup.grip.y()));
             }),
-        rowOf(Words::tr("bar below saddle"),
-              Words::tr("The palm below the top of the saddle, plumb; with a minus sign the bar is "
-                        "the higher."),
-              columns,
-              [](const AdvisedSetup& a) {
-                  return mm(a.setup.saddle.point().y() - a.setup.grip.y());
-              }),
+        essential(rowOf(Words::tr("bar against saddle"),
+                        Words::tr("The palm below or above the top of the saddle, plumb."), columns,
+                        [](const AdvisedSetup& a) {
+                            return againstSaddle(a.setup.saddle.point().y() - a.setup.grip.y());
+                        })),
         partOf(Words::tr("steerer, crown to top"),
                Words::tr("Where the steerer ends for this stem and these spacers, from the crown "
                          "seat. Leave it longer on a first build."),

@@ -14,9 +14,10 @@ namespace tripoise {
 
 struct SetupRow {
     QString label;
-    QString meaning;   ///< how it is measured or what it does; one or two sentences
-    QStringList said;  ///< one value a column
-    bool part = false; ///< something to take out of the box, not a place or an angle
+    QString meaning;        ///< how it is measured or what it does; one or two sentences
+    QStringList said;       ///< one value a column
+    bool part = false;      ///< something to take out of the box, not a place or an angle
+    bool essential = false; ///< told where there is room for little
 
     /// Whether the columns do not all say the same.
     [[nodiscard]] bool differs() const;

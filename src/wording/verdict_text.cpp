@@ -1,12 +1,18 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/consideration_words.h"
 #include "wording/findings.h"
 #include "wording/fit_words.h"
 #include "wording/words.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace tripoise {
 namespace {
+
+constexpr double leastAskedMm = 4.0; // of bar or wheels; less is no question
 
 /// "the Lowland bar"; by kind and width where it has no name.
 QString barPhrase(const Bar& bar)
@@ -82,6 +88,39 @@ VerdictWords noneWords(const Advice& advice, const Prepared& prepared)
             fitSentence(first, prepared) + QLatin1Char(' ') + wanted, provisionalSentence(advice)};
 }
 
+QString slightSentence(const Advice& advice, const Prepared& prepared)
+{
+    const Verdict& verdict = advice.verdict;
+    if (verdict.tilts.empty())
+        return Words::tr("Slight: little sets them apart.");
+    return Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
+        .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared));
+}
+
+/// What the rider has to say where either size will do.
+QString questionSentence(const Advice& advice, const Prepared& prepared)
+{
+    const Verdict& verdict = advice.verdict;
+    const QString named = sizeName(advice.leading(), prepared);
+    const QString other = sizeName(advice.candidates[*verdict.other], prepared);
+    const auto question = [](const QString& one, const QString& first, const QString& another,
+                             const QString& second) {
+        return Words::tr("Ask the rider: %1, then %2; or %3, then %4.",
+                         "what a size is taken for; the size; the same of the other")
+            .arg(one, first, another, second);
+    };
+    if (!verdict.reasons.empty() && !verdict.givenUp.empty())
+        return question(takenFor(verdict.reasons.front().consideration), named,
+                        takenFor(verdict.givenUp.front().consideration), other);
+    const Contrast& contrast = verdict.contrast;
+    if (std::max(std::abs(contrast.barHigherMm), std::abs(contrast.wheelbaseMm)) < leastAskedMm)
+        return Words::tr("Even: nothing that a rider notices sets them apart.");
+    const bool lower = contrast.barHigherMm < 0.0;
+    return question(
+        Words::tr("a lower and shorter bike", "what a size is taken for"), lower ? named : other,
+        Words::tr("a taller and longer one", "what a size is taken for"), lower ? other : named);
+}
+
 QString decidedSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)
 {
     if (!advice.solved)
@@ -102,7 +141,8 @@ QString decidedSentence(const Advice& advice, const Prepared& prepared, const Ri
     const Candidate& other = advice.candidates[*verdict.other];
     return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
                      "uses; size, with its parts; the other size, its stem")
-        .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other));
+               .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other))
+           + QLatin1Char(' ') + questionSentence(advice, prepared);
 }
 
 } // namespace
@@ -137,12 +177,8 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
     case VerdictKind::Clear:
         return {opening, setup, Words::tr("Clear: it stays so with any weight halved or doubled.")};
     case VerdictKind::Slight:
-        return {
-            Words::tr("Slightly %1", "a size").arg(size), setup,
-            !provisional.isEmpty()
-                ? provisional
-                : Words::tr("Slight: with one weight halved or doubled it would be %1.", "a size")
-                      .arg(sizeName(advice.candidates[verdict.tilts.front().towards], prepared))};
+        return {Words::tr("Slightly %1", "a size").arg(size), setup,
+                !provisional.isEmpty() ? provisional : slightSentence(advice, prepared)};
     case VerdictKind::None: break; // told above
     case VerdictKind::Either:
         return {Words::tr("Either will do"),
@@ -150,9 +186,7 @@ VerdictWords verdictWords(const Advice& advice, const Prepared& prepared, const 
                           "size, with its parts; the other size, its stem; uses")
                     .arg(opening, setup, other, stemOf(advice.candidates[*verdict.other]),
                          nameOf(riding.mix)),
-                !provisional.isEmpty()
-                    ? provisional
-                    : Words::tr("Even: what little sets them apart is told below.")};
+                !provisional.isEmpty() ? provisional : questionSentence(advice, prepared)};
     }
     return {};
 }

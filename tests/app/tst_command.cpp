@@ -476,7 +476,7 @@ private slots:
 
         const Json& verdict = advice.at("verdict");
         QCOMPARE(misshape(verdict, {"size", "kind", "text", "reasons"},
-                          {"model", "given_up", "to_see", "rides"}),
+                          {"model", "given_up", "to_see", "to_sit_the_same", "rides"}),
                  QString());
         QVERIFY(QStringList({"clear", "slight", "either"}).contains(textOf(verdict, "kind")));
         QVERIFY(verdict.at("size") == named(candidates, "rank", 1).at("size"));

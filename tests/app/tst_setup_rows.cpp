@@ -90,8 +90,10 @@ private slots:
             QCOMPARE(row(rows, "spacers under it").said[i], halfMm(setup.cockpit.spacersMm));
             QCOMPARE(row(rows, "bar").said[i], barName(d.fitting.stock.bars[setup.cockpit.bar]));
             QCOMPARE(row(rows, "cranks").said[i], halfMm(setup.crankMm));
-            QCOMPARE(row(rows, "bar below saddle").said[i],
-                     mm(setup.saddle.point().y() - setup.grip.y()));
+            const double below = setup.saddle.point().y() - setup.grip.y();
+            QCOMPARE(row(rows, "bar against saddle").said[i],
+                     (below > 0.0 ? QStringLiteral("%1 below") : QStringLiteral("%1 above"))
+                         .arg(mm(std::abs(below))));
             QCOMPARE(row(rows, "steerer, crown to top").said[i], partMm(setup.steererCutMm));
         }
     }

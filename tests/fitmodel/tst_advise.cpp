@@ -365,7 +365,8 @@ private slots:
     {
         const Decided d = decidedFor("between-two-sizes", Mix::only(Use::Touring));
         const UpperWindows windows =
-            windowsFor(tables().comfort, Use::Touring, GripPlace::Flat, Flexibility::Ordinary);
+            windowsFor(tables().comfort, Use::Touring, GripPlace::Flat, Flexibility::Ordinary,
+                       d.advice.person.body.statureMm);
         const Bar& bar = d.prepared.stock.bars[d.candidate(d.named()).best->setup.cockpit.bar];
         const double palm = gripOn(bar, GripPlace::Flat, tables().parts).halfWidthMm;
         const UpperPosture posture = solveUpperBody(

@@ -5,6 +5,7 @@
 // body model.
 #include "support.h"
 
+#include "advice/target.h"
 #include "setup/setup.h"
 
 #include <QTest>
@@ -112,6 +113,37 @@ private slots:
                  qPrintable(QString::number(woman.trunk - man.trunk)));
         QVERIFY2(std::abs(woman.arm - man.arm) < 4.2,
                  qPrintable(QString::number(woman.arm - man.arm)));
+    }
+
+    // Burke 2003, as tabled in Holliday & Swart 2021 (PMC9219349, table 1): the bar 25 to 50 mm
+    // below the saddle for small riders, 100 mm for tall ones. Who is small or tall, and how far
+    // off 100 may be, is not told: 1.60 m, 1.88 m and 15 mm here. To the top of the bar.
+    void shouldHaveTheBarAsFarBelowTheSaddleAsIsTaught_data()
+    {
+        QTest::addColumn<bool>("woman");
+        QTest::addColumn<double>("stature");
+        QTest::addColumn<double>("low");
+        QTest::addColumn<double>("high");
+        QTest::newRow("small") << true << 1600.0 << 25.0 << 50.0;
+        QTest::newRow("tall") << false << 1880.0 << 85.0 << 115.0;
+    }
+    void shouldHaveTheBarAsFarBelowTheSaddleAsIsTaught()
+    {
+        QFETCH(bool, woman);
+        QFETCH(double, stature);
+        QFETCH(double, low);
+        QFETCH(double, high);
+        Person person;
+        person.body = bodyOf(woman ? Sex::Female : Sex::Male, {{Quantity::Stature, {stature}, {}}});
+        person.foothold = calibrationFoothold();
+        const Mix road = Mix::only(Use::Road);
+        Bar bar;
+        bar.kind = BarKind::Drop;
+        const Point saddle = saddleOf(person, road, 170.0, tables()).point();
+        const Point clamp = comfortableClamp(holdsOf(person, road, bar, tables()),
+                                             midHip(saddle, person.body, tables().body));
+        const double drop = saddle.y() - (clamp.y() + 0.5 * 31.8);
+        QVERIFY2(drop >= low && drop <= high, qPrintable(QString::number(drop)));
     }
 
     // Synthesis of the published bands of trunk angle by use (APTA guidance, Link, Burt, field

@@ -69,10 +69,10 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                                   size.skeleton.seatAngle,
                                   std::min(std::max(behind, rails.low), rails.high));
         points += w.points[indexOf(Consideration::Setback)]
-                  * std::pow((kneeOverSpindle(body, t.body, person.foothold, saddle, crankMm)
-                              - leg.kneeOverSpindleMm)
-                                 / t.comfort.kneeOverSpindleHalfWidthMm,
-                             2);
+                  * eased(std::pow((kneeOverSpindle(body, t.body, person.foothold, saddle, crankMm)
+                                    - leg.kneeOverSpindleMm)
+                                       / t.comfort.kneeOverSpindleHalfWidthMm,
+                                   2));
     }
     const Setup setup =
         makeSetup(size.skeleton, prepared.stock, saddle, crankMm, size.cockpitAt(row), t.parts);
@@ -92,7 +92,8 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                     * eased(solveUpperBody(upperLimbs(body, grip.halfWidthMm),
                                            midHip(saddle.point(), body, t.body),
                                            setup.clamp + grip.fromClamp,
-                                           windowsFor(t.comfort, use, place, person.flexibility))
+                                           windowsFor(t.comfort, use, place, person.flexibility,
+                                                      body.statureMm))
                                 .cost));
         };
         if (bar.kind == BarKind::Drop)
@@ -141,9 +142,9 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                        * (ramp(rise, u.riseMm) + ramp(spacers, u.spacersMm)
                           + u.upright[indexOf(use)] * ramp(spacers, u.uprightSpacersMm))
                    + ramp(-setup.stem.angle.deg(), u.steepDeg) * ramp(spacers, u.steepSpacersMm)
-                   + u.plain[indexOf(use)] * ramp(rise, u.riseMm)
-                   + (setup.stem.inStock ? 0.0 : u.toOrder)));
+                   + u.plain[indexOf(use)] * ramp(rise, u.riseMm)));
     }
+    add(Consideration::ToOrder, setup.stem.inStock ? 0.0 : 1.0);
     const OrdinarySpacers& o = w.ordinarySpacers;
     const double ordinary =
         std::min(std::max(o.mm + o.perStature * (body.statureMm - o.statureMm), o.betweenMm.low),

@@ -270,8 +270,9 @@ private slots:
             upperLimbs(made.advice.person.body, gripOn(bar, place, tables().parts).halfWidthMm);
         const Point hip = midHip(contacts.saddle.point(), made.advice.person.body, tables().body);
         for (const UsePosture& use : tried.uses) {
-            const UpperWindows windows =
-                windowsFor(tables().comfort, use.use, place, made.advice.person.flexibility);
+            const Person& person = made.advice.person;
+            const UpperWindows windows = windowsFor(tables().comfort, use.use, place,
+                                                    person.flexibility, person.body.statureMm);
             const UpperPosture alone = solveUpperBody(limbs, hip, contacts.grip, windows);
             QCOMPARE(use.posture.trunk.deg(), alone.trunk.deg());
             QCOMPARE(use.posture.armTrunk.deg(), alone.armTrunk.deg());

@@ -6,6 +6,9 @@
 
 #include "board/rider_board.h"
 #include "board/vignette.h"
+#include "random_brief.h"
+#include "samples.h"
+#include "wording/words.h"
 
 #include <QImage>
 
@@ -27,6 +30,7 @@ private slots:
     void shouldShowTheRiderOneBicycleAfterTheOther();
     void shouldShowTheRiderAShoeNearTheWheel();
     void shouldSkipABicycleThatIsNotKnown();
+    void shouldSayWhatTheDecisionSays();
     void shouldFrameWhatAVignetteSpeaksOf_data();
     void shouldFrameWhatAVignetteSpeaksOf();
 };
@@ -82,6 +86,56 @@ void TestRiderBoard::shouldShowTheRiderOneBicycleAfterTheOther()
     QVERIFY2(bar.contains(QString::number(std::lround(std::abs(drop)))), qPrintable(bar));
 }
 
+// Its reasons come first, in the same words, each with the picture that shows it, on either size.
+void TestRiderBoard::shouldSayWhatTheDecisionSays()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    test::RandomBriefs briefs(73);
+    int told = 0;
+    for (int i = 0; i < test::samples(120); ++i) {
+        const test::RandomBrief brief = briefs.next();
+        Fitting fitting;
+        fitting.rider = brief.rider;
+        fitting.riding = brief.riding;
+        fitting.frames = brief.frames;
+        fitting.stock = brief.stock;
+        open.session.start(fitting);
+        QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
+        const Solution& solution = open.session.solution();
+        const Advice& advice = solution.advice;
+        if (!advice.solved || advice.person.provisional)
+            continue; // then that is said
+        const auto check = [&](const std::vector<ToldReason>& reasons) {
+            QStringList shown;
+            for (const QVariant& reason : rider->reasons())
+                shown << reason.value<RiderReason>().text;
+            QList<int> kinds;
+            for (const QVariant& reason : rider->reasons())
+                kinds << reason.value<RiderReason>().kind;
+            QCOMPARE(QSet<int>(kinds.begin(), kinds.end()).size(), kinds.size());
+            if (!reasons.empty()) {
+                QCOMPARE(shown.front(), unbroken(reasons.front().sentence));
+                ++told;
+            }
+        };
+        const QString verdict = rider->change();
+        if (!advice.verdict.named) {
+            QVERIFY(verdict.startsWith(QStringLiteral("None of these")));
+            continue;
+        }
+        QCOMPARE(verdict.startsWith(QStringLiteral("Either fits you")),
+                 advice.verdict.kind == VerdictKind::Either);
+        if (!advice.verdict.other || !open.session.besideCandidate())
+            continue;
+        check(reasonsFor(advice, *solution.prepared));
+    }
+    QVERIFY(told > test::samples(10));
+}
+
 // With longer cranks the shoe of the demo's rider comes to the wheel; as it is, it keeps well
 // clear.
 void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
@@ -113,9 +167,9 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
     open.session.edit(std::move(next), QStringLiteral("cranks"));
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(room() < doubt);
-    QCOMPARE(kinds(), QList<int>({Vignette::BackAndArms, Vignette::ToeAndWheel,
-                                  Vignette::BarAgainstSaddle}));
-    const QString text = rider->reasons().at(1).value<RiderReason>().text;
+    QVERIFY(kinds().contains(Vignette::ToeAndWheel));
+    const QString text =
+        rider->reasons().at(kinds().indexOf(Vignette::ToeAndWheel)).value<RiderReason>().text;
     QVERIFY2(
         text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
         qPrintable(text));
