@@ -6402,6 +6402,10 @@
         <source>Even: nothing that a rider notices sets them apart.</source>
         <translation>Gleichauf: nichts, was ein Fahrer merkt, unterscheidet sie.</translation>
     </message>
+    <message>
+        <source>%1 leaves %2 between shoe and front wheel; on %3 it reaches %4 into where that turns.</source>
+        <translation>%1 lässt %2 zwischen Schuh und Vorderrad; bei %3 reicht er %4 dorthin, wo es schwenkt.</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>

@@ -127,12 +127,12 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
     const Candidate& named = candidates.front();
     const Candidate& other = candidates[*verdict.other];
     const std::vector<std::size_t> running = inTheRunning(candidates);
+    const WeightTable& weights = tables.weights;
+    const double room = riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
+    compare({named, other, prepared.sizes[named.size], prepared.sizes[other.size], room},
+            weights.felt, verdict);
     if (running.size() > 1) {
-        const WeightTable& weights = tables.weights;
-        const double room = riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
         verdict.lead = other.best->points - named.best->points;
-        compare({named, other, prepared.sizes[named.size], prepared.sizes[other.size], room},
-                weights.felt, verdict);
         if (verdict.lead < weights.eitherBelow || verdict.reasons.empty()) {
             verdict.kind = VerdictKind::Either;
         } else {
@@ -140,6 +140,8 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
             if (verdict.lead < weights.clearFrom || !verdict.tilts.empty())
                 verdict.kind = VerdictKind::Slight;
         }
+    } else {
+        verdict.givenUp.clear(); // nothing is, by not taking a size that does not fit
     }
     verdict.contrast = contrastOf(prepared.sizes[named.size], prepared.sizes[other.size],
                                   named.best->setup, tables.parts);

@@ -34,8 +34,7 @@ UpperWindows windowsFor(const ComfortTable& table, Use use, GripPlace place,
 {
     UpperCentre centre = centreFor(table, use, place);
     if (statureMm)
-        centre.trunk =
-            centre.trunk - (*statureMm - table.averageStatureMm) * table.lowerPerStature;
+        centre.trunk = centre.trunk - (*statureMm - table.averageStatureMm) * table.lowerPerStature;
     if (flexibility == Flexibility::Stiff)
         centre.trunk = centre.trunk + table.stiffShift;
     if (flexibility == Flexibility::Supple)

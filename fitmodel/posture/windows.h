@@ -100,8 +100,8 @@ struct ComfortTable {
     double yearsSaddleSdMm = 0.0;
     Angle doubtedKneeBelow, doubtedKneeAbove; ///< of a ridden saddle, flexion at the bottom
     Angle steepestRiddenAxis;                 ///< a steeper one was measured to the saddle's nose
-    double keptWeight = 0.0;      ///< of the hands' place, where it is kept
-    double keptAgainstSizes = 0.0; ///< the same, where sizes are compared
+    double keptWeight = 0.0;                  ///< of the hands' place, where it is kept
+    double keptAgainstSizes = 0.0;            ///< the same, where sizes are compared
     double mostFirstStepMm = 0.0;             ///< of the saddle in one visit
     double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
     Angle mostLoweredKnee;

@@ -134,11 +134,6 @@ const JointAngle& joint(const SideView& view, Joint which)
                          [which](const JointAngle& angle) { return angle.joint == which; });
 }
 
-double dropOf(const SideView& view)
-{
-    return view.chosen.saddle->point.y() - view.rider->grip.y();
-}
-
 /// Where the height of the bar is measured: each size a step further ahead.
 Point spanOf(const SideView& view, const SideView& first, int step)
 {
@@ -223,8 +218,7 @@ public:
         height(m_shown, 0, m_c.theme.ink, Qt::SolidLine);
         if (m_beside)
             height(*m_beside, 1, m_c.theme.other, Qt::DashLine);
-        figures(area, std::abs(dropOf(m_shown)),
-                m_beside ? std::optional(std::abs(dropOf(*m_beside))) : std::nullopt);
+        figures(area, barMeasuredOn(m_shown), m_beside ? barMeasuredOn(*m_beside) : QString());
     }
 
     /// The crotch over the top tube, in shoes, of both sizes on one ground.
@@ -232,12 +226,12 @@ public:
     {
         const auto& shown = story.standing(WhichBike::Shown);
         stood(*shown, m_shown.chosen.groundY, 0, m_c.theme.ink, Qt::SolidLine);
-        std::optional<double> other;
+        QString other;
         if (const auto& beside = story.standing(WhichBike::Beside); m_beside && beside) {
             stood(*beside, m_shown.chosen.groundY, 1, m_c.theme.other, Qt::DashLine);
-            other = beside->roomMm;
+            other = measuredOn(*m_beside, beside->roomMm);
         }
-        figures(area, shown->roomMm, other);
+        figures(area, measuredOn(m_shown, shown->roomMm), other);
         if (shown->roomMm < 0.0)
             verdict(area, false);
     }
@@ -249,25 +243,25 @@ public:
             return view.chosen.front.axle.x() - view.chosen.rear.axle.x();
         };
         wheels(m_shown, 0, m_c.theme.ink, Qt::SolidLine);
-        std::optional<double> other;
+        QString other;
         if (m_beside) {
             wheels(*m_beside, 1, m_c.theme.other, Qt::DashLine);
-            other = apart(*m_beside);
+            other = measuredOn(*m_beside, apart(*m_beside));
         }
-        figures(area, apart(m_shown), other);
+        figures(area, measuredOn(m_shown, apart(m_shown)), other);
     }
 
 private:
     /// A figure of both sizes in the top right corner.
-    void figures(const QRectF& area, double shown, std::optional<double> beside) const
+    void figures(const QRectF& area, const QString& shown, const QString& beside) const
     {
         const QFont font = fontOf(m_letters, QFont::DemiBold);
         const double inset = 0.4 * m_letters;
         const QRectF box(inset, inset, area.width() - 2.0 * inset, rowOfLetters * m_letters);
-        write(box, measuredOn(m_shown, shown), font, m_c.theme.ink, Qt::AlignRight);
-        if (beside)
-            write(box.translated(0.0, box.height()), measuredOn(*m_beside, *beside), font,
-                  m_c.theme.otherText, Qt::AlignRight);
+        write(box, shown, font, m_c.theme.ink, Qt::AlignRight);
+        if (!beside.isEmpty())
+            write(box.translated(0.0, box.height()), beside, font, m_c.theme.otherText,
+                  Qt::AlignRight);
     }
 
     void stood(const RiderStory::Standing& standing, double groundY, int step, const QColor& color,

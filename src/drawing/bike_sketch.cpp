@@ -25,6 +25,8 @@ public:
         m_bike.seatAngle = m_skeleton.seatAngle;
         m_bike.steererMm = m_skeleton.steererMm;
         m_bike.groundY = m_skeleton.groundY();
+        if (m_skeleton.standoverMm)
+            m_bike.standoverMm = m_skeleton.standoverMm->value;
         m_bike.tyreMm = m_skeleton.tyreMm;
         m_bike.rear = wheel(m_skeleton.rearAxle);
         m_bike.front = wheel(m_skeleton.frontAxle);

@@ -46,7 +46,12 @@ private:
         };
         tell(LeaderKind::HeadTubeHigher, higher(m_chosen.headTube.from, m_other.headTube.from),
              m_other.headTube.from);
-        tell(LeaderKind::TopTubeHigher, higher(middle(m_chosen.topTube), middle(m_other.topTube)),
+        // As the text says it, where both tables tell standover; else as it is drawn.
+        const bool stood = m_chosen.standoverMm && m_other.standoverMm
+                           && m_other.groundY + m_offset.y() == m_chosen.groundY;
+        tell(LeaderKind::TopTubeHigher,
+             stood ? *m_other.standoverMm - *m_chosen.standoverMm
+                   : higher(middle(m_chosen.topTube), middle(m_other.topTube)),
              middle(m_other.topTube));
         tell(LeaderKind::FrontWheelFurther,
              m_other.front.axle.x() + m_offset.x() - m_chosen.front.axle.x(),

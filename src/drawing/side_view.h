@@ -102,6 +102,7 @@ struct BikeSketch {
     WheelSketch rear;
     WheelSketch front;
     double groundY = 0.0;
+    std::optional<double> standoverMm; ///< top tube over the ground, where the table tells it
     double tyreMm = 0.0;
 
     std::optional<SaddleSketch> saddle;

@@ -11,6 +11,7 @@ namespace {
 
 constexpr double leastKneeToldMm = 0.5;
 constexpr double leastUntidyTold = 0.05;
+constexpr double easilyClearMm = 20.0; // of the wheel, whatever the shoe
 
 QString kneeValue(double aheadMm)
 {
@@ -295,11 +296,16 @@ constexpr PerConsideration<Row> rows{{
                            "%1 leaves more room between shoe and front wheel; on %2 they come "
                            "near to touching.")
                     .arg(c.subject, c.worse);
-            return c.mine > 0.0 ? both<mm>(
-                       QT_TRANSLATE_NOOP("Words", "%1 lets the shoe reach %2 into where the front "
+            if (c.mine > 0.0)
+                return both<mm>(QT_TRANSLATE_NOOP("Words",
+                                                  "%1 lets the shoe reach %2 into where the front "
                                                   "wheel turns, %3 lets it reach %4."),
-                       c)
-                                : theirsOnly(clear, c);
+                                c);
+            if (c.mine > -easilyClearMm)
+                return Words::tr("%1 leaves %2 between shoe and front wheel; on %3 it reaches %4 "
+                                 "into where that turns.")
+                    .arg(c.subject, mm(-c.mine), c.worse, mm(c.theirs));
+            return theirsOnly(clear, c);
         },
     },
     {

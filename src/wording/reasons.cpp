@@ -22,6 +22,13 @@ QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prep
     return sizeName(advice.candidates[candidate], prepared, place);
 }
 
+/// A shoe that stays clear is told by how much.
+double valueTold(const Reason& reason, double value, const Candidate& candidate)
+{
+    const bool toe = reason.consideration == Consideration::ToeOverlap;
+    return toe && candidate.ride && candidate.ride->toe ? candidate.ride->toe->overlapMm : value;
+}
+
 } // namespace
 
 std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepared)
@@ -60,8 +67,9 @@ std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepare
     const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
     const QString other = nameIn(advice, *verdict.other, prepared);
     for (const Reason& reason : verdict.reasons)
-        tell(reasonSentence(reason.consideration,
-                            {reason.named, reason.other, named, other, reason.faultless}),
+        tell(reasonSentence(reason.consideration, {valueTold(reason, reason.named, candidate),
+                                                   valueTold(reason, reason.other, second), named,
+                                                   other, reason.faultless}),
              reason.consideration);
     told.resize(std::min(told.size(), mostReasons));
     return told;
@@ -75,11 +83,14 @@ std::vector<ToldReason> reasonsAgainst(const Advice& advice, const Prepared& pre
         return told;
     const QString named = nameIn(advice, *verdict.named, prepared);
     const QString other = nameIn(advice, *verdict.other, prepared, Place::Opening);
+    const Candidate& second = advice.candidates[*verdict.other];
     for (const Reason& reason : verdict.givenUp)
         if (told.size() < mostGivenUp)
             told.push_back({reason.consideration,
-                            reasonSentence(reason.consideration, {reason.other, reason.named, other,
-                                                                  named, reason.faultless})});
+                            reasonSentence(reason.consideration,
+                                           {valueTold(reason, reason.other, second),
+                                            valueTold(reason, reason.named, advice.leading()),
+                                            other, named, reason.faultless})});
     return told;
 }
 

@@ -4,6 +4,7 @@
 #include "drawing/knee_room.h"
 #include "wording/advice_text.h"
 #include "wording/drawing_labels.h"
+#include "wording/setup_rows.h"
 #include "wording/visible.h"
 #include "wording/words.h"
 
@@ -359,6 +360,12 @@ QString toeWords(const ToeRoom& shown, const std::optional<ToeRoom>& beside)
 QString measuredOn(const SideView& view, double valueMm)
 {
     return RiderWords::tr("%1: %2", "a size and a length on it").arg(sizeOf(view), mm(valueMm));
+}
+
+QString barMeasuredOn(const SideView& view)
+{
+    return RiderWords::tr("%1: %2", "a size and a length on it")
+        .arg(sizeOf(view), againstSaddle(dropOf(view)));
 }
 
 } // namespace tripoise

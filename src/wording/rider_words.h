@@ -46,7 +46,8 @@ struct ToeRoom {
 };
 [[nodiscard]] QString toeWords(const ToeRoom& shown, const std::optional<ToeRoom>& beside);
 
-/// "M: 33 mm", beside a dimension in a picture.
+/// "M: 33 mm" and "M: 33 mm below", beside a dimension in a picture.
 [[nodiscard]] QString measuredOn(const SideView& view, double valueMm);
+[[nodiscard]] QString barMeasuredOn(const SideView& view);
 
 } // namespace tripoise

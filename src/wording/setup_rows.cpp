@@ -32,16 +32,6 @@ SetupRow essential(SetupRow row)
     return row;
 }
 
-QString againstSaddle(double belowMm)
-{
-    const QString apart = mm(std::abs(belowMm));
-    if (apart == mm(0.0))
-        return Words::tr("level", "the bar, against the saddle");
-    return (belowMm > 0.0 ? Words::tr("%1 below", "the bar, against the saddle")
-                          : Words::tr("%1 above", "the bar, against the saddle"))
-        .arg(apart);
-}
-
 QString backMeaning()
 {
     return Words::tr("How far the trunk rises from the horizontal, hip to shoulder, hands at the "
@@ -59,6 +49,16 @@ QString backOf(const UsePosture& use, Telling telling)
 }
 
 } // namespace
+
+QString againstSaddle(double belowMm)
+{
+    const QString apart = mm(std::abs(belowMm));
+    if (apart == mm(0.0))
+        return Words::tr("level", "the bar, against the saddle");
+    return (belowMm > 0.0 ? Words::tr("%1 below", "the bar, against the saddle")
+                          : Words::tr("%1 above", "the bar, against the saddle"))
+        .arg(apart);
+}
 
 bool SetupRow::differs() const
 {

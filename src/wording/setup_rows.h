@@ -31,6 +31,9 @@ using Columns = std::vector<const AdvisedSetup*>;
 /// Whether the comfortable range is called that, or stands in brackets alone.
 enum class Telling { InFull, Briefly };
 
+/// "19 mm below", "22 mm above", "level".
+[[nodiscard]] QString againstSaddle(double belowMm);
+
 /// One line a use; for columns that were advised for the same mix.
 [[nodiscard]] std::vector<SetupRow> backRows(const Columns& columns,
                                              Telling telling = Telling::InFull);
