@@ -22,6 +22,7 @@ namespace {
 constexpr double aroundHead = 0.085;
 constexpr double aroundBody = 0.06;
 constexpr double aroundBarMm = 25.0;
+constexpr double aroundTubeMm = 110.0; // where one stands over it
 constexpr double aroundShoeMm = 20.0;
 constexpr double wheelHidden = 0.2;   // of its radius, behind the axle
 constexpr double besideBarMm = 70.0;  // where the first height is measured, ahead of the bar
@@ -101,8 +102,8 @@ void add(Box& box, int kind, const SideView& view)
         addBar(box, view);
         break;
     case Vignette::Standing:
-        box.add({view.chosen.seatTube.to.x(), view.chosen.groundY});
-        box.add({view.chosen.headTube.to.x(), view.chosen.headTube.from.y()}, aroundBarMm);
+        box.add(view.chosen.topTube.from, aroundTubeMm);
+        box.add(view.chosen.topTube.to, aroundTubeMm);
         break;
     case Vignette::WholeBicycle:
         for (const WheelSketch* wheel : {&view.chosen.rear, &view.chosen.front})

@@ -51,8 +51,9 @@ QString briefSentence(const Fitting& fitting)
 Section reasonsSection(const Advice& advice, const Prepared& prepared)
 {
     const QStringList reasons = reasonSentences(advice, prepared);
-    if (!advice.verdict.named)
-        return {Words::tr("Why none of them"), reasons};
+    if (!advice.verdict.named) // of one alone the verdict says it
+        return {Words::tr("Why none of them"),
+                advice.candidates.size() > 1 ? reasons : QStringList()};
     if (!advice.verdict.other)
         return {Words::tr("How it sits"), reasons};
     const QString size = sizeName(named(advice), prepared);
