@@ -180,15 +180,16 @@ private:
     /// Where headings come again, two of them or more, another table began: at its line of sizes.
     void cutSecondDown()
     {
-        std::vector<Column> seen;
+        std::vector<std::string> seen;
         std::size_t again = 0;
         std::size_t firstAgain = 0;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            for (const HeadingRead& heading : m_result.reads[r]) {
-                if (!heading.column)
+            for (std::size_t c = 0; c < m_result.reads[r].size(); ++c) {
+                if (!m_result.reads[r][c].column)
                     continue;
-                if (std::find(seen.begin(), seen.end(), *heading.column) == seen.end()) {
-                    seen.push_back(*heading.column);
+                const std::string& text = m_grid.rows[r].cells[c];
+                if (std::find(seen.begin(), seen.end(), text) == seen.end()) {
+                    seen.push_back(text);
                 } else if (++again == 1) {
                     firstAgain = r;
                 } else {

@@ -343,6 +343,15 @@ private:
 
 } // namespace
 
+bool canBe(Column column, const std::vector<std::string>& cells, const HeadingTable& table)
+{
+    Numbers numbers;
+    for (const std::string& cell : cells)
+        if (auto number = cellNumber(cell, table.numbers))
+            numbers.push_back(number);
+    return 2 * inAnyUnit(numbers, column, table) >= numbers.size();
+}
+
 LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
 {
     return Valuer(lane, usual, table).take();

@@ -44,6 +44,10 @@ struct LaneValues {
     std::vector<LaneValue> values;
 };
 
+/// Whether at least half of the cells' numbers are plausible as that, in some unit.
+[[nodiscard]] bool canBe(Column column, const std::vector<std::string>& cells,
+                         const HeadingTable& table);
+
 /// `usual` is the unit of the table's other lengths.
 [[nodiscard]] LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual,
                                   const HeadingTable& table);

@@ -2,6 +2,7 @@
 #include "table/layout.h"
 
 #include "table/extent.h"
+#include "table/lane_values.h"
 #include "table/plain.h"
 
 #include <algorithm>
@@ -41,7 +42,7 @@ private:
     }
 
     // Along the lines of the sheet: which places hold headings, units, letters, values.
-    enum class Place { Values, Heading, Unit, Letter, Note };
+    enum class Place { Values, Heading, Unit, Letter, Note, Legend };
 
     void sortPlaces(const Sheet& sheet)
     {
@@ -53,7 +54,23 @@ private:
         m_headingAt = static_cast<std::size_t>(std::max_element(headings.begin(), headings.end())
                                                - headings.begin());
         for (std::size_t at = 0; at < sheet.length(); ++at)
-            m_places[at] = at == m_headingAt ? Place::Heading : sorted(sheet, at);
+            m_places[at] = at == m_headingAt     ? Place::Heading
+                           : isLegend(sheet, at) ? Place::Legend
+                                                 : sorted(sheet, at);
+    }
+
+    /// Cells that say what the letters are, cut as those of the table.
+    [[nodiscard]] bool isLegend(const Sheet& sheet, std::size_t at) const
+    {
+        bool any = false;
+        for (std::size_t line = 0; line < sheet.lines(); ++line) {
+            if (sheet.text(line, at).empty())
+                continue;
+            if (!isNote(sheet.place(line, at)))
+                return false;
+            any = true;
+        }
+        return any;
     }
 
     [[nodiscard]] Place sorted(const Sheet& sheet, std::size_t at) const
@@ -110,6 +127,8 @@ private:
                     line = i;
         if (!line)
             line = unnamedSizes(sheet, values);
+        if (!line)
+            line = sizesBelow(sheet, values);
         // A size of which nothing is stated still has its name.
         if (line) {
             for (std::size_t at = 0; at < sheet.length(); ++at)
@@ -121,15 +140,37 @@ private:
         m_values = std::move(values);
         m_sizeLine = line;
         m_layout.sizesNamed = line.has_value();
+        std::size_t unnamed = 0;
         for (std::size_t i = 0; i < m_values.size(); ++i) {
             std::string name = line ? sheet.text(*line, m_values[i]) : std::string();
+            unnamed += name.empty() ? 1 : 0;
             m_layout.sizeCells.push_back(line ? sheet.existing(*line, m_values[i]) : std::nullopt);
             m_layout.sizes.push_back(name.empty() ? std::to_string(i + 1) : std::move(name));
         }
+        m_layout.sizesGuessed = line && unnamed > 0;
+        if (!line && m_values.size() == 1)
+            sizeInTitle();
         if (line)
             for (std::size_t at = 0; at < sheet.length(); ++at)
                 if (m_places[at] != Place::Values && m_extent.read(sheet.place(*line, at)).isSize)
                     m_layout.sizeHeading.push_back(sheet.place(*line, at));
+    }
+
+    /// "Kettlebridge 56" above a single size.
+    void sizeInTitle()
+    {
+        for (std::size_t r = 0; r < m_extent.from && !m_layout.sizesNamed; ++r) {
+            const auto& cells = m_grid.rows[r].cells;
+            const std::size_t blank = cells.front().rfind(' ');
+            if (cells.size() != 1 || blank == std::string::npos)
+                continue;
+            const std::string last = cells.front().substr(blank + 1);
+            const auto number = cellNumber(last, m_table.numbers);
+            m_layout.sizesNamed = number ? isSizeNumber(number->value) : isSizeName(last, m_table);
+            if (m_layout.sizesNamed)
+                m_layout.sizes.front() = last;
+            m_layout.sizeInModel = m_layout.sizesNamed;
+        }
     }
 
     [[nodiscard]] bool isBlankElsewhere(const Sheet& sheet, std::size_t at, std::size_t line) const
@@ -140,44 +181,175 @@ private:
         return true;
     }
 
-    /// The last line before the first heading that has something for most sizes.
+    /// How much a line looks like one of sizes' names: by letters, figures that are sizes, other
+    /// words; not at all by other figures.
+    [[nodiscard]] int likeSizes(const Sheet& sheet, std::size_t line,
+                                const std::vector<std::size_t>& values) const
+    {
+        std::size_t full = 0;
+        std::size_t sizes = 0;
+        std::size_t numbers = 0;
+        double last = 0.0;
+        bool rising = true;
+        for (const std::size_t at : values) {
+            const std::string& text = sheet.text(line, at);
+            const auto number = cellNumber(text, m_table.numbers);
+            full += text.empty() ? 0 : 1;
+            sizes += isSizeName(text, m_table) ? 1 : 0;
+            if (!number)
+                continue;
+            ++numbers;
+            rising = rising && number->value > last && isSizeNumber(number->value);
+            last = number->value;
+        }
+        if (full == 0 || 2 * full < values.size() || isUnitLine(sheet, line))
+            return 0;
+        if (numbers == full)
+            return rising ? 2 : 0;
+        return sizes == full ? 3 : 1;
+    }
+
+    /// In inches, centimetres or millimetres; common practice, no source.
+    static bool isSizeNumber(double value)
+    {
+        return (value >= 12.0 && value <= 68.0) || (value >= 380.0 && value <= 680.0);
+    }
+
+    /// The line before the first heading that looks most like one of sizes, the last of several.
     [[nodiscard]] std::optional<std::size_t>
     unnamedSizes(const Sheet& sheet, const std::vector<std::size_t>& values) const
     {
         std::optional<std::size_t> found;
-        for (std::size_t line = 0; line < sheet.lines(); ++line) {
-            if (hasHeading(sheet, line))
-                break;
-            const auto full = std::count_if(values.begin(), values.end(), [&](std::size_t at) {
-                return !sheet.text(line, at).empty();
-            });
-            if (full > 0 && 2 * static_cast<std::size_t>(full) >= values.size()
-                && !isUnitLine(sheet, line))
+        int most = 1;
+        for (std::size_t line = 0; line < sheet.lines() && !hasHeading(sheet, line); ++line)
+            if (const int like = likeSizes(sheet, line, values); like >= most) {
+                most = like;
                 found = line;
-        }
+            }
         return found;
+    }
+
+    /// The last line that has names of sizes, below all headings.
+    [[nodiscard]] std::optional<std::size_t>
+    sizesBelow(const Sheet& sheet, const std::vector<std::size_t>& values) const
+    {
+        for (std::size_t line = sheet.lines(); line-- > 0 && !hasHeading(sheet, line);)
+            if (likeSizes(sheet, line, values) >= 2)
+                return line;
+        return std::nullopt;
+    }
+
+    /// Whether other sizes than the first line's are named here: another table begins.
+    [[nodiscard]] bool isOtherSizes(const Sheet& sheet, std::size_t line) const
+    {
+        if (!m_sizeLine || m_extent.sizesDown || m_layout.lanes.size() < 2 || line < *m_sizeLine)
+            return false;
+        const std::string& head = sheet.text(line, 0);
+        if (!head.empty() && head != sheet.text(*m_sizeLine, 0))
+            return false;
+        bool differ = false;
+        bool letters = !head.empty();
+        for (const std::size_t at : m_values) {
+            const std::string& text = sheet.text(line, at);
+            if (!text.empty() && !isSizeName(text, m_table))
+                return false;
+            letters = letters || (!text.empty() && kindOf(text, m_table) != CellKind::Number);
+            differ = differ || text != sheet.text(*m_sizeLine, at);
+        }
+        return differ && letters;
     }
 
     void findLanes(const Sheet& sheet)
     {
         PrintUnit section = PrintUnit::None;
         std::vector<std::string> carried(sheet.length());
+        const std::size_t places = placesNeeded(sheet);
         for (std::size_t line = 0; line < sheet.lines(); ++line) {
             if (m_sizeLine == line)
                 continue;
+            if (isOtherSizes(sheet, line)) {
+                m_layout.rowsRead = sheet.place(line, 0).row;
+                break;
+            }
+            // A heading in two lines, of which the first stands over several.
+            bool inTwo = false;
             for (std::size_t at = 0; at < sheet.length(); ++at)
-                if (m_places[at] != Place::Values)
-                    if (!sheet.text(line, at).empty())
-                        carried[at] = sheet.text(line, at);
+                inTwo = inTwo || (m_places[at] == Place::Note && !sheet.text(line, at).empty());
+            for (std::size_t at = 0; at < sheet.length(); ++at)
+                if (m_places[at] != Place::Values
+                    && (!sheet.text(line, at).empty() || (at == m_headingAt && !inTwo)))
+                    carried[at] = sheet.text(line, at);
             const bool anyValue =
                 std::any_of(m_values.begin(), m_values.end(),
                             [&](std::size_t at) { return !sheet.text(line, at).empty(); });
             if (!anyValue) {
                 takeSection(sheet, line, section);
+                const std::string& title = sheet.text(line, m_headingAt);
+                if (m_above.empty() || m_valuesAbove)
+                    m_above.clear();
+                m_valuesAbove = false;
+                if (!title.empty())
+                    m_above.push_back(title);
                 continue;
             }
             m_layout.lanes.push_back(laneAt(sheet, line, carried, section));
+            m_valuesAbove = true;
+            Lane& lane = m_layout.lanes.back();
+            if (m_extent.sizesDown && lane.heading.empty() && m_extent.anyHeading)
+                m_layout.headingsGuessed = m_layout.headingsGuessed || hasNumbers(lane);
+            if (!m_extent.sizesDown)
+                withhold(lane, sheet.place(line, 0).row, places);
         }
+        if (m_extent.sizesDown)
+            for (std::size_t i = 0; i < m_values.size(); ++i)
+                withholdSize(i, sheet.place(0, m_values[i]).row, places);
+    }
+
+    /// How many cells a row must have so that each stands where it belongs.
+    [[nodiscard]] std::size_t placesNeeded(const Sheet& sheet) const
+    {
+        if (!m_extent.sizesDown)
+            return m_values.empty() ? 0 : m_values.back() + 1;
+        std::size_t needed = 0;
+        for (std::size_t line = 0; line < sheet.lines(); ++line)
+            if (!sheet.text(line, m_headingAt).empty())
+                needed = line + 1;
+        return needed;
+    }
+
+    [[nodiscard]] bool hasNumbers(const Lane& lane) const
+    {
+        return std::any_of(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+            return cell && kindOf(textAt(*cell), m_table) == CellKind::Number;
+        });
+    }
+
+    [[nodiscard]] const std::string& textAt(const CellPlace& place) const
+    {
+        return m_grid.rows[place.row].cells[place.cell];
+    }
+
+    /// A row that is too short: one number is of all sizes, several are of none.
+    void withhold(Lane& lane, std::size_t row, std::size_t places)
+    {
+        const auto full = static_cast<std::size_t>(
+            std::count_if(lane.cells.begin(), lane.cells.end(),
+                          [&](const auto& cell) { return cell && !textAt(*cell).empty(); }));
+        const bool isShort = m_grid.rows[row].cells.size() < places;
+        if (!isShort || full < 2)
+            return;
+        m_layout.shortRows.push_back({row, 0});
+        for (auto& cell : lane.cells)
+            cell.reset();
+    }
+
+    void withholdSize(std::size_t size, std::size_t row, std::size_t places)
+    {
+        if (m_grid.rows[row].cells.size() >= places || m_grid.rows[row].cells.size() < 3)
+            return;
+        m_layout.shortRows.push_back({row, 0});
+        for (Lane& lane : m_layout.lanes)
+            lane.cells[size].reset();
     }
 
     /// "Angles (degrees)" above a group of headings, or a unit alone.
@@ -209,7 +381,7 @@ private:
         for (std::size_t at = 0; at < sheet.length(); ++at) {
             const std::string& text = sheet.text(line, at);
             const Place place = m_places[at];
-            if (place == Place::Values)
+            if (place == Place::Values || place == Place::Legend)
                 continue;
             const auto here = text.empty() ? std::nullopt : sheet.existing(line, at);
             if (place == Place::Unit) {
@@ -241,45 +413,76 @@ private:
         return lane;
     }
 
-    /// The most that is understood: all that stands before the values, the heading, its letter.
+    /// The most that is understood and that the numbers can be: all that stands directly above,
+    /// all before the values, the heading, the title of its group with it, its letter.
     void name(Lane& lane, const Sheet& sheet, std::size_t line, const std::string& together,
               const std::string& letter) const
     {
-        std::vector<std::string> offers{together, sheet.text(line, m_headingAt)};
+        const std::string& own = sheet.text(line, m_headingAt);
+        std::vector<std::string> offers;
+        constexpr std::size_t mostAbove = 3;
+        const std::size_t above = std::min(m_above.size(), mostAbove);
+        const auto joined = [&](std::size_t count) {
+            std::string text;
+            for (std::size_t i = m_above.size() - count; i < m_above.size(); ++i)
+                text += m_above[i] + ' ';
+            return text + own;
+        };
+        for (std::size_t count = above; count > 0 && !m_valuesAbove; --count)
+            offers.push_back(joined(count));
+        offers.push_back(together);
+        offers.push_back(own);
+        if (m_valuesAbove && above > 0)
+            offers.push_back(joined(1));
         for (std::size_t at = 0; at < sheet.length(); ++at)
-            if (m_places[at] == Place::Note)
+            if (m_places[at] == Place::Note && isBefore(at))
                 offers.push_back(sheet.text(line, at));
+        std::vector<std::string> cells;
+        for (const auto& cell : lane.cells)
+            cells.push_back(cell ? textAt(*cell) : std::string());
+        const std::string* taken = nullptr;
         for (const std::string& offer : offers) {
             const HeadingRead heading = readHeading(offer, m_table);
-            if (lane.unit == PrintUnit::None && &offer != &offers.front())
+            if (lane.unit == PrintUnit::None && &offer != &offers.front() && !taken)
                 lane.unit = heading.unit;
-            if (lane.column || lane.isSize)
+            const HeadingRead* named =
+                heading.letter.empty() ? nullptr : m_extent.legend.named(heading.letter);
+            if (!heading.understood() && !named)
                 continue;
-            lane.column = heading.column;
-            lane.isSize = heading.isSize;
-            if (!heading.letter.empty() && !lane.column)
-                takeLegend(lane, heading.letter);
-            if (lane.column || lane.isSize) {
-                lane.heading = offer;
-                lane.unit = lane.unit == PrintUnit::None ? heading.unit : lane.unit;
-            }
+            const auto column = named ? named->column : heading.column;
+            const bool fits = !column || canBe(*column, cells, m_table);
+            if (taken && !fits)
+                continue;
+            taken = &offer;
+            take(lane, named ? *named : heading);
+            lane.unit = heading.unit != PrintUnit::None && !named ? heading.unit : lane.unit;
+            if (fits)
+                break;
         }
-        if (!lane.column && !lane.isSize && !letter.empty())
-            takeLegend(lane, letter);
+        if (taken)
+            lane.heading = *taken;
+        else if (const HeadingRead* named = m_extent.legend.named(letter))
+            take(lane, *named);
         for (const std::string_view offer :
-             {std::string_view(offers[1]), std::string_view(together), std::string_view(letter)})
+             {std::string_view(own), std::string_view(together), std::string_view(letter)})
             if (lane.heading.empty())
                 lane.heading = offer;
     }
 
-    void takeLegend(Lane& lane, const std::string& letter) const
+    [[nodiscard]] bool isBefore(std::size_t at) const
     {
-        const HeadingRead* named = m_extent.legend.named(letter);
-        if (!named)
-            return;
-        lane.column = named->column;
+        return std::find(m_values.begin(), m_values.end(), at) == m_values.end();
+    }
+
+    static void take(Lane& lane, const HeadingRead& heading)
+    {
+        lane.column = heading.column;
+        lane.second = heading.second;
+        lane.isSize = heading.isSize;
+        lane.byParts = heading.byParts;
+        lane.qualified = heading.qualified;
         if (lane.unit == PrintUnit::None)
-            lane.unit = named->unit;
+            lane.unit = heading.unit;
     }
 
     /// The first line above the table that is no note; or what stands in its corner.
@@ -323,6 +526,8 @@ private:
     std::size_t m_headingAt = 0;
     std::vector<Place> m_places;
     std::vector<std::size_t> m_values;
+    std::vector<std::string> m_above; ///< lines without values, one below the other
+    bool m_valuesAbove = false;       ///< and lines with values since
     std::optional<std::size_t> m_sizeLine;
     GridLayout m_layout;
 };

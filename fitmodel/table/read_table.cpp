@@ -4,10 +4,11 @@
 #include "table/lane_values.h"
 #include "table/layout.h"
 #include "table/legend.h"
+#include "table/pasted.h"
 #include "table/plain.h"
-#include "table/plain_lines.h"
 
 #include <algorithm>
+#include <map>
 
 namespace tripoise {
 
@@ -38,12 +39,12 @@ public:
            const std::vector<Assignment>& assignments)
         : m_table(table), m_assignments(assignments)
     {
-        auto lines = plainLinesOf(bytes);
-        if (auto* refused = std::get_if<Problem>(&lines)) {
+        auto grid = gridOfBytes(bytes, table);
+        if (auto* refused = std::get_if<Problem>(&grid)) {
             m_result.problems.push_back(std::move(*refused));
             return;
         }
-        m_grid = gridOf(std::get<std::vector<PlainLine>>(lines), table);
+        m_grid = std::get<Grid>(std::move(grid));
         m_layout = layoutOf(m_grid, table);
         if (m_layout.sizes.size() > mostTableSizes) {
             tooMany(m_layout.sizes.size(), mostTableSizes);
@@ -120,6 +121,9 @@ private:
     {
         m_result.sizesDown = m_layout.sizesDown;
         m_result.sizes = m_layout.sizes;
+        m_result.sizesFrom = m_layout.sizesGuessed ? SizesFrom::Guessed
+                             : m_layout.sizesNamed ? SizesFrom::Named
+                                                   : SizesFrom::Counted;
         nameSizesOnce();
         std::vector<LaneTexts> texts;
         for (const Lane& lane : m_layout.lanes) {
@@ -133,10 +137,35 @@ private:
                 one.column = by->meaning;
             texts.push_back(std::move(one));
         }
-        const PrintUnit usual = usualUnit(texts, m_table);
+        std::map<std::size_t, LaneTexts> seconds;
         for (std::size_t i = 0; i < texts.size(); ++i)
+            if (m_layout.lanes[i].second && texts[i].column == m_layout.lanes[i].column)
+                seconds[i] = secondOf(texts[i], *m_layout.lanes[i].second);
+        const PrintUnit usual = usualUnit(texts, m_table);
+        for (std::size_t i = 0; i < texts.size(); ++i) {
             addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
+            if (seconds.contains(i)) {
+                ReadColumn& column = m_result.columns.back();
+                const LaneValues values = valuesOf(seconds[i], usual, m_table);
+                for (std::size_t j = 0; j < values.values.size(); ++j)
+                    column.beside[j] = values.values[j].entry;
+            }
+        }
         dropRepeated();
+    }
+
+    /// "71 / 73": the first stays, the second is a lane of its own.
+    static LaneTexts secondOf(LaneTexts& lane, Column column)
+    {
+        LaneTexts second{column, lane.stated, {}};
+        for (std::string& cell : lane.cells) {
+            const std::size_t sign = cell.find_first_of("/|");
+            second.cells.push_back(sign == std::string::npos
+                                       ? std::string()
+                                       : std::string(trimmed(cell.substr(sign + 1))));
+            cell = std::string(trimmed(cell.substr(0, sign)));
+        }
+        return second;
     }
 
     void nameSizesOnce()
@@ -169,6 +198,10 @@ private:
         column.meaning = values.column;
         column.headedAs = values.headedAs;
         column.assigned = assigned(index, lane.heading) != nullptr;
+        column.from = column.assigned                               ? ColumnFrom::Known
+                      : values.headedAs || m_layout.headingsGuessed ? ColumnFrom::Guessed
+                      : lane.byParts                                ? ColumnFrom::Parts
+                                                                    : ColumnFrom::Known;
         column.unit = values.unit;
         column.unitGuessed = values.unitGuessed;
         for (const LaneValue& value : values.values) {
@@ -259,7 +292,10 @@ private:
             at(note).state = CellState::Unit;
         if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
-            m_result.model = titleOf(textAt(*m_layout.model), m_table);
+            std::string title = textAt(*m_layout.model);
+            if (m_layout.sizeInModel)
+                title.resize(std::min(title.rfind(' '), title.size()));
+            m_result.model = titleOf(title, m_table);
         }
         for (const CellPlace& place : m_layout.sizeHeading)
             at(place).state = CellState::Heading;
