@@ -114,6 +114,9 @@ public:
                 else
                     m_report.add(problemAt(ProblemCode::UnknownKey, meanings->pathOf(key)));
             }
+        for (const std::string& word : words(fields, "asides"))
+            m_parts.asides.insert(word);
+        m_parts.angle = partsOf("angle", false, {});
         m_parts.measures = partsOf("angle length height width", false, {});
         m_parts.qualifiers = partsOf("effective actual horizontal", false, {});
     }

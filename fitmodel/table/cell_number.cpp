@@ -229,6 +229,20 @@ bool onlyMarks(std::string_view rest)
            && onlyMarks(inside.substr(end + 1));
 }
 
+/// "565 mm (22.2\")", "22.2 in / 565 mm"
+bool sameInAnotherUnit(Scanner scanner, const CellNumber& number, const NumberWords& words)
+{
+    scanner.blanks();
+    const bool bracket = scanner.take("(") || scanner.take("[");
+    if (!bracket && !scanner.take("/"))
+        return false;
+    const auto other = oneNumber(scanner, words);
+    scanner.blanks();
+    const bool closed = !bracket || scanner.take(")") || scanner.take("]");
+    return other && closed && onlyMarks(scanner.rest()) && number.unit != PrintUnit::None
+           && other->unit != PrintUnit::None && other->unit != number.unit;
+}
+
 } // namespace
 
 PrintUnit unitNamed(std::string_view word, const NumberWords& words)
@@ -259,7 +273,7 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
     auto number = oneNumber(scanner, words);
     if (!number)
         return std::nullopt;
-    if (onlyMarks(scanner.rest()))
+    if (onlyMarks(scanner.rest()) || sameInAnotherUnit(scanner, *number, words))
         return number;
     if (!rangeSign(scanner, words))
         return std::nullopt;

@@ -59,13 +59,18 @@ private:
                 std::any_of(row.cells.begin(), row.cells.end(), [&](const std::string& cell) {
                     return kindOf(cell, m_table) == CellKind::Number;
                 });
-            const bool legend = !hasNumber && m_result.legend.take(whole, m_table);
+            // "A. Stack" in a cell of its own is a heading.
+            const bool legend = !hasNumber
+                                && (full == 1 || whole.find_first_of("=:") != std::string::npos)
+                                && m_result.legend.take(whole, m_table);
             const bool unit = full == 1 && takeUnit(whole);
             if (!legend && !unit)
                 continue;
-            for (std::size_t c = 0; c < row.cells.size(); ++c)
+            for (std::size_t c = 0; c < row.cells.size(); ++c) {
                 if (!row.cells[c].empty())
                     m_result.notes.push_back({r, c});
+                m_result.reads[r][c] = {}; // "B = stack" heads nothing
+            }
         }
     }
 
@@ -188,6 +193,9 @@ private:
                 if (!m_result.reads[r][c].column)
                     continue;
                 const std::string& text = m_grid.rows[r].cells[c];
+                if (r > 0 && c < m_grid.rows[r - 1].cells.size()
+                    && m_grid.rows[r - 1].cells[c] == text)
+                    continue; // merged over several rows
                 if (std::find(seen.begin(), seen.end(), text) == seen.end()) {
                     seen.push_back(text);
                 } else if (++again == 1) {

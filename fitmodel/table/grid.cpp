@@ -107,18 +107,25 @@ void addCorner(Grid& grid, Kinds& kinds)
         std::all_of(grid.rows.begin(), grid.rows.end(), [&](const GridRow& row) {
             return row.cells.size() != length || isSize(row.cells.front());
         });
+    const bool unitsSecond =
+        std::none_of(grid.rows.begin(), grid.rows.end(), [&](const GridRow& row) {
+            return row.cells.size() == length && isNumber(row.cells[1]);
+        });
     for (GridRow& row : grid.rows) {
-        if (row.cells.size() + 1 != length)
+        const std::size_t lacks = length - std::min(length, row.cells.size());
+        if (lacks != 1 && !(lacks == 2 && unitsSecond))
             continue;
         const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
-        const bool sizes = std::all_of(row.cells.begin(), row.cells.end(), isSize);
-        const bool header = sizesFirst && 2 * static_cast<std::size_t>(headings) > row.cells.size()
-                            && isHeading(row.cells.front());
-        const bool sizeWord = readHeading(row.cells.front(), kinds.table()).isSize;
-        if ((!sizes && !header) || sizeWord)
+        const bool sizes = std::all_of(row.cells.begin(), row.cells.end(), isSize)
+                           && lacks == (unitsSecond ? 2 : 1);
+        const bool header = sizesFirst && lacks == 1
+                            && 2 * static_cast<std::size_t>(headings) > row.cells.size()
+                            && isHeading(row.cells.front())
+                            && !readHeading(row.cells.front(), kinds.table()).isSize;
+        if (!sizes && !header)
             continue;
-        row.cells.insert(row.cells.begin(), std::string());
-        row.lines.insert(row.lines.begin(), row.lines.front());
+        row.cells.insert(row.cells.begin(), lacks, std::string());
+        row.lines.insert(row.lines.begin(), lacks, row.lines.front());
         return;
     }
 }
@@ -182,8 +189,10 @@ template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kin
 /// At a sign, cells that break over lines put together.
 Grid cutJoined(const std::vector<PlainLine>& lines, std::string_view sign, Kinds& kinds)
 {
-    Grid grid = cut(quotedLinesJoined(lines, sign.front()), kinds,
-                    [&](const std::string& text) { return cutAt(text, sign); });
+    Grid grid = cut(quotedLinesJoined(lines, sign.front()), kinds, [&](const std::string& text) {
+        const bool decimal = sign == "," && kinds.of(text) == CellKind::Number;
+        return decimal ? Cells{text} : cutAt(text, sign);
+    });
     grid.rows = brokenRowsJoined(std::move(grid.rows),
                                  [&](const std::string& cell) { return kinds.of(cell); });
     addCorner(grid, kinds);
@@ -397,9 +406,7 @@ Grid cutByHeadings(const std::vector<PlainLine>& lines, Kinds& kinds)
     for (std::size_t i = 0; i + 1 < filled.size(); ++i)
         if (!isValue(i) && isValue(i + 1))
             headings.push_back(i);
-    const auto known =
-        static_cast<std::size_t>(std::count(kindAt.begin(), kindAt.end(), CellKind::Heading));
-    if (known + headings.size() < 4 || headings.empty())
+    if (headings.empty())
         return {};
     const auto alike = [&](std::size_t length) {
         std::size_t count = 0;

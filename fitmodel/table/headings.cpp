@@ -145,12 +145,16 @@ public:
             m_read.unit = PrintUnit::Inch;
         m_signs = m_read.unit != PrintUnit::None;
         match();
+        if (m_read.unit == PrintUnit::Degree)
+            takeAsAngle();
         for (const std::string& word : m_words)
             if (const auto at = m_table.parts.terms.find(word); at != m_table.parts.terms.end())
                 for (const PartSet parts : at->second)
                     m_read.qualified |= (parts & m_table.parts.qualifiers) != 0;
         if (!m_read.understood() && m_read.letter.empty() && !m_read.onlyUnit)
             matchTwo(text);
+        if (!m_read.understood() && m_read.letter.empty() && !m_read.onlyUnit)
+            matchRest(text);
     }
 
     HeadingRead take() { return std::move(m_read); }
@@ -196,7 +200,10 @@ private:
             m_read.letter = words.front();
             return;
         }
-        // Footnote figures, then a drawing letter before or behind.
+        // Footnote figures and numbers of a drawing, then a drawing letter before or behind.
+        constexpr std::size_t mostFigures = 2;
+        if (words.size() > 1 && isFigures(words.front()) && words.front().size() <= mostFigures)
+            words.erase(words.begin());
         while (words.size() > 1 && isFigures(words.back()))
             words.pop_back();
         if (matches(words))
@@ -230,6 +237,47 @@ private:
         return m_read.byParts;
     }
 
+    /// "Head (°)", "Seat tube in degrees": the unit says that it is the angle.
+    void takeAsAngle()
+    {
+        if (m_read.column && unitOf(*m_read.column) == ColumnUnit::Degree)
+            return;
+        std::vector<std::string> words = m_words;
+        takeUnits(words);
+        for (const PartSet parts : PartsReader(words, m_table.parts).sets()) {
+            const auto found = m_table.parts.meanings.find(parts | m_table.parts.angle);
+            if (found == m_table.parts.meanings.end()
+                || unitOf(found->second) != ColumnUnit::Degree)
+                continue;
+            m_read.column = found->second;
+            m_read.byParts = true;
+            return;
+        }
+    }
+
+    /// Without what is told in brackets or behind "at".
+    void matchRest(std::string_view text)
+    {
+        std::string rest;
+        int open = 0;
+        for (const char c : text) {
+            open += c == '(' || c == '[' ? 1 : 0;
+            if (open == 0)
+                rest += c == '@' ? ' ' : c;
+            open -= (c == ')' || c == ']') && open > 0 ? 1 : 0;
+        }
+        const std::size_t at = text.find('@');
+        std::vector<std::string> words = wordsOf(std::string_view(rest).substr(0, at));
+        const auto aside = std::find_if(words.begin(), words.end(), [&](const std::string& word) {
+            return m_table.parts.asides.contains(word);
+        });
+        words.erase(aside, words.end());
+        takeUnits(words);
+        m_read.guessed = words.size() < m_words.size() && !words.empty()
+                         && (matches(words) || matchesParts(words)) && !m_read.isSize;
+        m_read.isSize = m_read.isSize && m_read.guessed;
+    }
+
     /// "Head / seat angle": a part of the tube each, and the measure of the last.
     void matchTwo(std::string_view text)
     {
@@ -239,6 +287,10 @@ private:
         const auto setsOf = [&](std::string_view part) {
             std::vector<std::string> words = wordsOf(part);
             takeUnits(words);
+            if (words.size() > 1 && isLetter(words.back()))
+                words.pop_back();
+            if (words.size() > 1 && (isLetter(words.front()) || isFigures(words.front())))
+                words.erase(words.begin());
             return PartsReader(words, m_table.parts).sets();
         };
         const HeadingParts& parts = m_table.parts;

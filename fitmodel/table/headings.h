@@ -31,7 +31,9 @@ struct HeadingParts {
     std::unordered_map<std::string, std::vector<PartSet>> terms; ///< by `exactKey`
     std::unordered_map<PartSet, Column> meanings;
     std::unordered_set<std::string> fillers; ///< words
+    std::unordered_set<std::string> asides;  ///< words behind which something else is told
     std::size_t longestTerm = 0;             ///< bytes
+    PartSet angle = 0;
     PartSet measures = 0;   ///< angle, length, height: of "head / seat angle" both have it
     PartSet qualifiers = 0; ///< effective, actual: of two columns for one tube they tell
 };
@@ -63,6 +65,7 @@ struct HeadingRead {
     std::optional<Column> second; ///< of two quantities in one cell, "head / seat angle"
     bool isSize = false;
     bool byParts = false;
+    bool guessed = false;   ///< but for what stands in brackets or behind "at", "with"
     bool qualified = false; ///< says which of two ways of measuring is meant
     PrintUnit unit = PrintUnit::None;
     std::string letter; ///< a drawing letter that stands alone, "a"

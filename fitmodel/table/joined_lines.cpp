@@ -85,9 +85,14 @@ std::optional<Join> bestJoin(const std::vector<GridRow>& rows, std::size_t from,
             if (row.cells.size() < length)
                 continue;
             const std::size_t headings = headingsIn(row, kindOf);
-            if (headings >= 2
-                && (!best || headings > best->headings
-                    || (headings == best->headings && end + 1 - start < best->to - best->from)))
+            // What stands between the headings and the first numbers belongs to the last of them.
+            const bool whole = end + 1 == to;
+            const bool better =
+                !best || headings > best->headings
+                || (headings == best->headings
+                    && (whole != (best->to == to) ? whole
+                                                  : end + 1 - start < best->to - best->from));
+            if (headings >= 2 && better)
                 best = Join{start, end + 1, headings, row};
         }
     }

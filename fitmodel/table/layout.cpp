@@ -6,6 +6,7 @@
 #include "table/plain.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tripoise::table {
 namespace {
@@ -71,6 +72,12 @@ private:
             any = true;
         }
         return any;
+    }
+
+    [[nodiscard]] bool isLegendLine(const Sheet& sheet, std::size_t line) const
+    {
+        return !sheet.text(line, 0).empty() && isNote(sheet.place(line, 0))
+               && !sheet.text(line, 1).empty();
     }
 
     [[nodiscard]] Place sorted(const Sheet& sheet, std::size_t at) const
@@ -199,15 +206,19 @@ private:
             if (!number)
                 continue;
             ++numbers;
-            rising = rising && number->value > last && isSizeNumber(number->value);
+            const double twice = 2.0 * number->value;
+            rising = rising && number->value > last && isSizeNumber(number->value)
+                     && twice == std::floor(twice);
             last = number->value;
         }
         if (full == 0 || 2 * full < values.size() || isUnitLine(sheet, line))
             return 0;
         if (numbers == full)
-            return rising ? 2 : 0;
-        return sizes == full ? 3 : 1;
+            return rising ? ofNumbers : 0;
+        return sizes == full ? ofNumbers + 1 : ofNumbers - 1;
     }
+
+    static constexpr int ofNumbers = 2;
 
     /// In inches, centimetres or millimetres; common practice, no source.
     static bool isSizeNumber(double value)
@@ -215,14 +226,16 @@ private:
         return (value >= 12.0 && value <= 68.0) || (value >= 380.0 && value <= 680.0);
     }
 
-    /// The line before the first heading that looks most like one of sizes, the last of several.
+    /// The line before the first heading that looks most like one of sizes, the last of several; of
+    /// several of numbers the first.
     [[nodiscard]] std::optional<std::size_t>
     unnamedSizes(const Sheet& sheet, const std::vector<std::size_t>& values) const
     {
         std::optional<std::size_t> found;
         int most = 1;
         for (std::size_t line = 0; line < sheet.lines() && !hasHeading(sheet, line); ++line)
-            if (const int like = likeSizes(sheet, line, values); like >= most) {
+            if (const int like = likeSizes(sheet, line, values);
+                like > most || (like == most && like != ofNumbers)) {
                 most = like;
                 found = line;
             }
@@ -234,7 +247,7 @@ private:
     sizesBelow(const Sheet& sheet, const std::vector<std::size_t>& values) const
     {
         for (std::size_t line = sheet.lines(); line-- > 0 && !hasHeading(sheet, line);)
-            if (likeSizes(sheet, line, values) >= 2)
+            if (likeSizes(sheet, line, values) >= ofNumbers)
                 return line;
         return std::nullopt;
     }
@@ -264,8 +277,11 @@ private:
         PrintUnit section = PrintUnit::None;
         std::vector<std::string> carried(sheet.length());
         const std::size_t places = placesNeeded(sheet);
+        for (std::size_t r = 0; r < m_extent.from && !m_extent.sizesDown; ++r)
+            if (!isNote({r, 0}))
+                m_above.push_back(m_grid.rows[r].cells.front());
         for (std::size_t line = 0; line < sheet.lines(); ++line) {
-            if (m_sizeLine == line)
+            if (m_sizeLine == line || (!m_extent.sizesDown && isLegendLine(sheet, line)))
                 continue;
             if (isOtherSizes(sheet, line)) {
                 m_layout.rowsRead = sheet.place(line, 0).row;
@@ -378,6 +394,7 @@ private:
             lane.cells.push_back(sheet.existing(line, at));
         std::string together; // of what stands before the values, a group's name included
         std::string letter;
+        std::string last;
         for (std::size_t at = 0; at < sheet.length(); ++at) {
             const std::string& text = sheet.text(line, at);
             const Place place = m_places[at];
@@ -401,9 +418,10 @@ private:
                 && std::find(m_values.begin(), m_values.end(), at) != m_values.end())
                 continue;
             // Of a heading in two lines the first stands over several: "Seat tube", "angle".
-            const std::string& part = carried[at];
-            if (!part.empty())
+            const std::string& part = carried[at]; // a merged cell stands in each of its places
+            if (!part.empty() && part != last)
                 together += (together.empty() ? "" : " ") + part;
+            last = part;
             if (here)
                 lane.headingCells.push_back(*here);
         }
@@ -480,6 +498,7 @@ private:
         lane.second = heading.second;
         lane.isSize = heading.isSize;
         lane.byParts = heading.byParts;
+        lane.guessed = heading.guessed;
         lane.qualified = heading.qualified;
         if (lane.unit == PrintUnit::None)
             lane.unit = heading.unit;

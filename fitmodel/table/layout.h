@@ -20,6 +20,7 @@ struct Lane {
     std::optional<Column> second; ///< in the same cells, behind the first
     bool isSize = false;          ///< another name for the sizes
     bool byParts = false;
+    bool guessed = false;
     bool qualified = false; ///< the heading says which of two ways of measuring it is
     PrintUnit unit = PrintUnit::None;
     std::vector<std::optional<CellPlace>> cells; ///< by size

@@ -319,7 +319,6 @@ private:
         }
         m_open.emplace_back().index = m_tables.size();
         m_tables.push_back({{}, {m_above.begin(), m_above.end()}, {}});
-        m_above.clear();
     }
 
     void closeTable()
@@ -328,6 +327,8 @@ private:
             return;
         closeRow();
         m_open.pop_back();
+        if (m_open.empty())
+            m_above.clear();
     }
 
     std::vector<std::string>& row()

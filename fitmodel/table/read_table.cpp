@@ -198,10 +198,11 @@ private:
         column.meaning = values.column;
         column.headedAs = values.headedAs;
         column.assigned = assigned(index, lane.heading) != nullptr;
-        column.from = column.assigned                               ? ColumnFrom::Known
-                      : values.headedAs || m_layout.headingsGuessed ? ColumnFrom::Guessed
-                      : lane.byParts                                ? ColumnFrom::Parts
-                                                                    : ColumnFrom::Known;
+        column.from = column.assigned ? ColumnFrom::Known
+                      : values.headedAs || lane.guessed || m_layout.headingsGuessed
+                          ? ColumnFrom::Guessed
+                      : lane.byParts ? ColumnFrom::Parts
+                                     : ColumnFrom::Known;
         column.unit = values.unit;
         column.unitGuessed = values.unitGuessed;
         for (const LaneValue& value : values.values) {

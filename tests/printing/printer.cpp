@@ -178,6 +178,9 @@ private:
             m_unit = Unit::Cm;
         m_angleStep = chance(0.6) ? 0.5 : 0.1;
         m_halves = chance(0.1);
+        m_glued = chance(0.3);
+        m_both = m_unit == Unit::Mm && chance(0.15) && m_layout != Layout::Runs
+                 && m_layout != Layout::Commas && m_layout != Layout::Lines;
         m_grouped = m_unit == Unit::Mm && m_layout != Layout::Commas && chance(0.1);
     }
 
@@ -265,7 +268,11 @@ private:
                 }
                 if (m_unitAt == UnitAt::Cells) {
                     const bool quote = m_unit == Unit::Inch && chance(0.5);
-                    cell.first += degrees ? "°" : quote ? "\"" : " " + unitText(false);
+                    cell.first += degrees ? "°"
+                                  : quote ? "\""
+                                          : (m_glued ? "" : " ") + unitText(false);
+                    if (m_both && !degrees)
+                        cell.first += " (" + number(cell.second / 25.4, 1) + "\")";
                 }
                 printed.cells.push_back(cell.first);
                 printed.values.emplace_back(cell.second);
@@ -357,12 +364,21 @@ private:
             rows.front().push_back({size});
         const bool blocks = !m_down && chance(0.15) && !oneBlank() && m_layout != Layout::Aligned;
         char letter = 'A';
+        int counted = 0;
+        // Drawing letters and numbers beside the headings.
+        const int marks = letters || chance(0.85) ? 0 : 1 + static_cast<int>(below(3));
         for (const PrintedColumn& column : m_result.columns) {
             if (column.heading.empty())
                 continue;
             if (blocks && chance(0.25))
                 block(rows);
             std::string heading = column.heading;
+            if (marks == 1)
+                heading = std::string(1, letter++) + (chance(0.5) ? ". " : " - ") + heading;
+            else if (marks == 2)
+                heading += std::string(" (") + letter++ + ")";
+            else if (marks == 3)
+                heading = std::to_string(++counted) + ". " + heading;
             if (letters) {
                 const std::string sign(1, letter++);
                 legend += (legend.empty() ? "" : ", ") + sign + " = " + heading;
@@ -380,6 +396,8 @@ private:
         }
         extras(rows);
         damage(rows);
+        groups(rows);
+        frills(rows);
         if (!m_down && rows.size() > 4 && chance(0.04) && m_result.decidable
             && m_layout != Layout::Lines && m_layout != Layout::Pairs) {
             rows.push_back(rows.front()); // the sizes at the bottom
@@ -519,6 +537,85 @@ private:
         }
         m_result.decidable = false;
         m_result.layout += ", undecidable";
+    }
+
+    /// "Seat tube" over "length" and "angle", merged over both rows.
+    void groups(Rows& rows)
+    {
+        if (m_layout != Layout::Html || m_down || m_result.language != "en" || !chance(0.2)
+            || !m_result.decidable || m_unitAt == UnitAt::Column)
+            return;
+        const auto rowOf = [&](Column column) {
+            for (std::size_t i = 0; i < m_result.columns.size(); ++i)
+                if (m_result.columns[i].column == column)
+                    for (std::size_t r = 1; r < rows.size(); ++r)
+                        if (rows[r].front().text == m_result.columns[i].heading)
+                            return r;
+            return std::size_t(0);
+        };
+        for (auto& row : rows) { // a second column of headings
+            if (row.front().across == 1)
+                row.insert(row.begin() + 1, Cell{});
+            row.front().across = row.size() > 1 && row[1].text.empty() && row.front().across == 1
+                                     ? 2
+                                     : row.front().across;
+            if (row.size() > 1)
+                row[1].covered = true;
+            else
+                ++row.front().across;
+        }
+        for (const auto& [length, angle, name] :
+             std::vector<std::tuple<Column, Column, std::string>>{
+                 {Column::SeatTube, Column::SeatAngle, "Seat tube"},
+                 {Column::HeadTube, Column::HeadAngle, "Head tube"}}) {
+            const std::size_t first = rowOf(length);
+            const std::size_t second = rowOf(angle);
+            if (first == 0 || second == 0 || m_two)
+                continue;
+            auto moved = rows[second];
+            rows.erase(rows.begin() + static_cast<std::ptrdiff_t>(second));
+            const std::size_t at = second < first ? first - 1 : first;
+            rows[at][0] = {name, 1, 2};
+            rows[at][1] = {"Length"};
+            moved[0].covered = true;
+            moved[0].across = 1;
+            moved[1] = {"Angle"};
+            rows.insert(rows.begin() + static_cast<std::ptrdiff_t>(at) + 1, moved);
+        }
+    }
+
+    /// Wheels below the sizes, a unit at the end of the row, a column before the sizes.
+    void frills(Rows& rows)
+    {
+        if (!m_result.decidable || m_layout == Layout::Lines || m_layout == Layout::Pairs
+            || m_layout == Layout::Runs)
+            return;
+        if (!m_down && m_unitAt == UnitAt::Nowhere && m_unit == Unit::Mm && chance(0.06)
+            && !m_noCorner) {
+            std::size_t next = 0;
+            for (std::size_t r = 0; r < rows.size(); ++r)
+                if (rows[r].size() > 1)
+                    rows[r].push_back({r == 0 || next >= m_result.columns.size() ? "" : "mm"});
+            (void)next;
+            for (std::size_t r = 1; r < rows.size(); ++r)
+                for (const PrintedColumn& column : m_result.columns)
+                    if (unitOf(column.column) == ColumnUnit::Degree && rows[r].size() > 1
+                        && rows[r].front().text == column.heading)
+                        rows[r].back().text = "°";
+        }
+        if (m_down && chance(0.06) && !m_noCorner) {
+            std::vector<Cell> model{{m_result.language == "de" ? "Modell" : "Model"}};
+            for (std::size_t i = 0; i < m_run.size(); ++i)
+                model.push_back({"Comet"});
+            rows.insert(rows.begin(), model);
+        }
+        if (m_layout == Layout::Html && !m_down && chance(0.08) && rows.front().size() > 2
+            && m_unitAt != UnitAt::Column && rows.front().size() == m_run.size() + 1) {
+            std::vector<Cell> wheels{{"Wheel size"}};
+            for (std::size_t i = 0; i < m_run.size(); ++i)
+                wheels.push_back({i < m_run.size() / 2 ? "27.5\"" : "29\""});
+            rows.insert(rows.begin() + 1, wheels);
+        }
     }
 
     static Rows turned(const Rows& rows)
@@ -758,6 +855,8 @@ private:
     bool m_comma = false;
     bool m_grouped = false;
     bool m_halves = false;
+    bool m_glued = false;
+    bool m_both = false; ///< inches behind the millimetres
     bool m_breaks = false;
     bool m_two = false;
     bool m_noCorner = false;
