@@ -167,6 +167,29 @@ void minutes(Scanner& scanner, CellNumber& number)
     }
 }
 
+/// 5'8", 5 ft 8
+bool feet(Scanner& scanner, CellNumber& number)
+{
+    constexpr double most = 7.0; // a person's height
+    constexpr double inchesPerFoot = 12.0;
+    const std::string_view before = scanner.rest();
+    scanner.blanks();
+    if (number.step != 1.0 || number.value > most || before.starts_with("''")
+        || !(scanner.take("'") || scanner.take("ft"))) {
+        scanner.go(before);
+        return false;
+    }
+    scanner.blanks();
+    const std::string inches(scanner.figures().substr(0, 2));
+    number.value = inchesPerFoot * number.value + (inches.empty() ? 0.0 : numberOf(inches));
+    number.unit = PrintUnit::Inch;
+    scanner.blanks();
+    for (const std::string_view sign : {"\"", "''", "in"})
+        if (scanner.take(sign))
+            break;
+    return true;
+}
+
 std::optional<CellNumber> oneNumber(Scanner& scanner, const NumberWords& words)
 {
     scanner.blanks();
@@ -187,7 +210,8 @@ std::optional<CellNumber> oneNumber(Scanner& scanner, const NumberWords& words)
             }
         }
     }
-    number->unit = unitAt(scanner, words);
+    if (!feet(scanner, *number))
+        number->unit = unitAt(scanner, words);
     if (number->unit == PrintUnit::Degree && number->step == 1.0)
         minutes(scanner, *number);
     if (negative) {

@@ -111,21 +111,24 @@ void addCorner(Grid& grid, Kinds& kinds)
         std::none_of(grid.rows.begin(), grid.rows.end(), [&](const GridRow& row) {
             return row.cells.size() == length && isNumber(row.cells[1]);
         });
+    const std::size_t names = length - (unitsSecond ? 2 : 1);
     for (GridRow& row : grid.rows) {
-        const std::size_t lacks = length - std::min(length, row.cells.size());
-        if (lacks != 1 && !(lacks == 2 && unitsSecond))
+        if (row.cells.size() >= length || row.cells.size() < std::min(names, length - 1))
             continue;
+        const auto lead = static_cast<std::ptrdiff_t>(row.cells.size() - names);
         const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
-        const bool sizes = std::all_of(row.cells.begin(), row.cells.end(), isSize)
-                           && lacks == (unitsSecond ? 2 : 1);
-        const bool header = sizesFirst && lacks == 1
+        const bool sizes = std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
+                           && std::none_of(row.cells.begin(), row.cells.begin() + lead, isSize);
+        const bool header = sizesFirst && row.cells.size() + 1 == length
                             && 2 * static_cast<std::size_t>(headings) > row.cells.size()
                             && isHeading(row.cells.front())
                             && !readHeading(row.cells.front(), kinds.table()).isSize;
         if (!sizes && !header)
             continue;
-        row.cells.insert(row.cells.begin(), lacks, std::string());
-        row.lines.insert(row.lines.begin(), lacks, row.lines.front());
+        const std::size_t lacks = length - row.cells.size();
+        const auto at = header ? 0 : lead;
+        row.lines.insert(row.lines.begin() + at, lacks, row.lines.front());
+        row.cells.insert(row.cells.begin() + at, lacks, std::string());
         return;
     }
 }
@@ -379,8 +382,8 @@ Cells cutAtColons(const std::string& text)
     Cells cells;
     for (const std::string& pair : cutAtBlanks(text)) {
         const std::size_t colon = pair.find(':');
-        if (colon == std::string::npos || colon + 1 == pair.size())
-            return {text};
+        if (colon <= 1 || colon == std::string::npos || colon + 1 == pair.size())
+            return {text}; // "A: stack" says what a letter is
         cells.emplace_back(trimmed(std::string_view(pair).substr(0, colon)));
         cells.emplace_back(trimmed(std::string_view(pair).substr(colon + 1)));
     }

@@ -141,7 +141,11 @@ public:
         m_words = wordsOf(text);
         if (text.find("°") != std::string_view::npos)
             m_read.unit = PrintUnit::Degree;
-        else if (text.find('"') != std::string_view::npos)
+        else if (const std::size_t quote = text.find('"');
+                 quote != std::string_view::npos && quote > 0
+                 && isFigures(std::string(text.substr(quote - 1, 1))))
+            ; // of the wheels, (29")
+        else if (quote != std::string_view::npos)
             m_read.unit = PrintUnit::Inch;
         m_signs = m_read.unit != PrintUnit::None;
         match();

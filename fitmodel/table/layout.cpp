@@ -155,12 +155,43 @@ private:
             m_layout.sizes.push_back(name.empty() ? std::to_string(i + 1) : std::move(name));
         }
         m_layout.sizesGuessed = line && unnamed > 0;
+        if (line)
+            nameByNextLine(sheet, *line);
         if (!line && m_values.size() == 1)
             sizeInTitle();
         if (line)
             for (std::size_t at = 0; at < sheet.length(); ++at)
                 if (m_places[at] != Place::Values && m_extent.read(sheet.place(*line, at)).isSize)
                     m_layout.sizeHeading.push_back(sheet.place(*line, at));
+    }
+
+    /// One size for two sizes of wheel: "M" over "27.5" and "29".
+    void nameByNextLine(const Sheet& sheet, std::size_t line)
+    {
+        std::vector<std::string> names = m_layout.sizes;
+        const auto isTwice = [&names] {
+            return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+                return std::count(names.begin(), names.end(), name) > 1;
+            });
+        };
+        const std::size_t next = line + 1;
+        if (!isTwice() || next >= sheet.lines())
+            return;
+        const HeadingRead& head = m_extent.read(sheet.place(next, m_headingAt));
+        if (hasHeading(sheet, next) && head.column != Column::BeadSeat)
+            return;
+        for (std::size_t i = 0; i < names.size(); ++i)
+            if (const std::string& more = sheet.text(next, m_values[i]); !more.empty())
+                names[i] += ' ' + more;
+        if (isTwice())
+            return;
+        m_layout.sizes = std::move(names);
+        if (head.column)
+            return;
+        m_secondSizeLine = next;
+        for (std::size_t at = 0; at < sheet.length(); ++at)
+            if (const auto place = sheet.existing(next, at))
+                m_layout.sizeHeading.push_back(*place);
     }
 
     /// "Kettlebridge 56" above a single size.
@@ -281,7 +312,8 @@ private:
             if (!isNote({r, 0}))
                 m_above.push_back(m_grid.rows[r].cells.front());
         for (std::size_t line = 0; line < sheet.lines(); ++line) {
-            if (m_sizeLine == line || (!m_extent.sizesDown && isLegendLine(sheet, line)))
+            if (m_sizeLine == line || m_secondSizeLine == line
+                || (!m_extent.sizesDown && isLegendLine(sheet, line)))
                 continue;
             if (isOtherSizes(sheet, line)) {
                 m_layout.rowsRead = sheet.place(line, 0).row;
@@ -548,6 +580,7 @@ private:
     std::vector<std::string> m_above; ///< lines without values, one below the other
     bool m_valuesAbove = false;       ///< and lines with values since
     std::optional<std::size_t> m_sizeLine;
+    std::optional<std::size_t> m_secondSizeLine;
     GridLayout m_layout;
 };
 

@@ -121,6 +121,7 @@ private:
     {
         m_result.sizesDown = m_layout.sizesDown;
         m_result.sizes = m_layout.sizes;
+        shortRows();
         m_result.sizesFrom = m_layout.sizesGuessed ? SizesFrom::Guessed
                              : m_layout.sizesNamed ? SizesFrom::Named
                                                    : SizesFrom::Counted;
@@ -152,6 +153,21 @@ private:
             }
         }
         dropRepeated();
+    }
+
+    /// Told once, with the first few of them.
+    void shortRows()
+    {
+        const auto& rows = m_layout.shortRows;
+        constexpr std::size_t most = 3;
+        std::vector<std::string> names;
+        for (std::size_t i = 0; i < std::min(most, rows.size()); ++i)
+            names.push_back(shown(textAt(rows[i])));
+        if (rows.size() > most)
+            names.emplace_back("…");
+        if (!rows.empty())
+            problem(ProblemCode::ShortRow, lineName(lineOf(rows.front())),
+                    std::to_string(rows.size()), std::move(names));
     }
 
     /// "71 / 73": the first stays, the second is a lane of its own.
@@ -269,7 +285,24 @@ private:
                     std::move(cells));
     }
 
-    /// Of two columns with one meaning the first counts.
+    /// What is measured in two ways.
+    static std::optional<Column> otherWay(Column column)
+    {
+        switch (column) {
+        case Column::SeatAngle: return Column::SeatAngleActual;
+        case Column::TopTube: return Column::TopTubeActual;
+        default: return std::nullopt;
+        }
+    }
+
+    [[nodiscard]] bool has(Column column) const
+    {
+        return std::any_of(m_result.columns.begin(), m_result.columns.end(),
+                           [&](const ReadColumn& one) { return one.meaning == column; });
+    }
+
+    /// Of two columns with one meaning the one counts whose heading says which way of measuring it
+    /// is, and the other is the other way; else the first, and that is a guess.
     void dropRepeated()
     {
         for (std::size_t i = 0; i < m_result.columns.size(); ++i) {
@@ -277,14 +310,32 @@ private:
             if (!column.meaning || isSetAside(*column.meaning))
                 continue;
             for (std::size_t j = 0; j < i; ++j) {
-                if (m_result.columns[j].meaning != column.meaning)
+                ReadColumn& before = m_result.columns[j];
+                if (before.meaning != column.meaning)
                     continue;
+                const bool firstSays = m_layout.lanes[j].qualified;
+                const auto other = otherWay(*column.meaning);
+                if (other && !has(*other) && firstSays != m_layout.lanes[i].qualified) {
+                    takeAs(firstSays ? column : before, *other);
+                    break;
+                }
                 problem(ProblemCode::ColumnTwice, lineName(column.line), shown(column.heading),
-                        {lineName(m_result.columns[j].line), shown(m_result.columns[j].heading)});
+                        {lineName(before.line), shown(before.heading)});
+                if (before.entries != column.entries && !before.assigned)
+                    before.from = ColumnFrom::Guessed;
                 column.meaning.reset();
                 break;
             }
         }
+    }
+
+    static void takeAs(ReadColumn& column, Column other)
+    {
+        column.meaning = other;
+        column.from = ColumnFrom::Guessed;
+        for (auto& entry : column.entries)
+            if (entry)
+                entry->column = other;
     }
 
     void states()
@@ -300,6 +351,12 @@ private:
         }
         for (const CellPlace& place : m_layout.sizeHeading)
             at(place).state = CellState::Heading;
+        for (std::size_t r = 0; r < m_grid.rows.size(); ++r) // "Geometry"
+            for (std::size_t c = 0; c < m_grid.rows[r].cells.size(); ++c)
+                if (const auto& text = m_grid.rows[r].cells[c];
+                    !text.empty() && titleOf(text, m_table).empty()
+                    && at({r, c}).state == CellState::NotUnderstood)
+                    at({r, c}).state = CellState::Heading;
         for (std::size_t i = 0; i < m_layout.sizeCells.size(); ++i)
             if (const auto& place = m_layout.sizeCells[i]; place && !textAt(*place).empty())
                 mark(*place, CellState::Size, std::nullopt, i);
@@ -391,10 +448,28 @@ private:
         if (m_layout.rowsRead < m_grid.rows.size())
             problem(ProblemCode::SecondTable,
                     lineName(m_grid.rows[m_layout.rowsRead].lines.front()));
+        if (m_grid.another)
+            problem(ProblemCode::OtherTables, {});
+        if (m_result.sizesFrom == SizesFrom::Guessed)
+            problem(ProblemCode::SizesGuessed, {});
+        for (const ReadColumn& column : m_result.columns)
+            if (column.meaning && column.from == ColumnFrom::Guessed && !column.headedAs
+                && !isSetAside(*column.meaning) && !isToldTwice(column))
+                problem(ProblemCode::ColumnGuessed, lineName(column.line), shown(column.heading),
+                        {std::string(keyOf(*column.meaning))});
         if (!isGeometry())
             problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
         else if (!m_layout.sizesNamed)
             problem(ProblemCode::NoSizes, {});
+    }
+
+    [[nodiscard]] bool isToldTwice(const ReadColumn& column) const
+    {
+        return std::any_of(m_result.problems.begin(), m_result.problems.end(),
+                           [&](const Problem& one) {
+                               return one.code == ProblemCode::ColumnTwice
+                                      && one.names.front() == lineName(column.line);
+                           });
     }
 
     /// A line of two numbers or more: a table of something.

@@ -197,6 +197,21 @@ QString tableProblem(const Problem& problem, const QString& value)
                          "assigned by hand")
             .arg(value, geometryName(names.value(0).toStdString()),
                  geometryName(names.value(1).toStdString()));
+    case ProblemCode::ShortRow:
+        return Words::tr("fewer cells in %1 than there are sizes or headings, and nothing says "
+                         "whose the numbers are, so they were not taken; accepted: a blank or a "
+                         "dash in each empty place")
+            .arg(names.join(Words::tr(", ", "between items of a list")));
+    case ProblemCode::OtherTables:
+        return Words::tr("the page holds several tables like this one, and the one with the most "
+                         "headings was read; accepted: one at a time");
+    case ProblemCode::SizesGuessed:
+        return Words::tr("a size has no name, so which numbers belong to which size is a guess; "
+                         "accepted: a name for each, or your word that it is right");
+    case ProblemCode::ColumnGuessed:
+        return Words::tr("%1 was taken for %2, which is a guess; accepted: the same or another "
+                         "meaning, assigned by hand")
+            .arg(value, geometryName(names.value(0).toStdString()));
     case ProblemCode::NotANumber:
         return span(problem).isEmpty()
                    ? Words::tr("%1 is no number; accepted: one, or nothing").arg(value)
