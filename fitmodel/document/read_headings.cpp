@@ -64,22 +64,11 @@ public:
             problem.names.emplace_back(keyOf(at->second));
             m_report.add(std::move(problem));
         }
-        const auto [loose, first] =
-            m_table.loosely.try_emplace(looseKey(parts, m_table.fillers), column);
-        if (!first && loose->second != column)
-            m_ambiguous.push_back(loose->first);
-    }
-
-    void finish()
-    {
-        for (const std::string& key : m_ambiguous)
-            m_table.loosely.erase(key);
     }
 
 private:
     HeadingTable& m_table;
     Report& m_report;
-    std::vector<std::string> m_ambiguous;
 };
 
 template <typename Each> void eachTerm(Fields& byLanguage, Each&& each)
@@ -98,7 +87,8 @@ public:
 
     void read(Fields& fields)
     {
-        m_parts.fillers = words(fields, "part_fillers");
+        for (const std::string& word : words(fields, "part_fillers"))
+            m_parts.fillers.insert(word);
         if (auto terms = fields.needObject("parts"))
             for (const auto& [key, ignored] : terms->members())
                 if (auto byLanguage = terms->needObject(key))
@@ -248,7 +238,6 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
                 });
         }
     }
-    terms.finish();
     PartsFile(table.parts, report).read(fields);
     if (auto sizes = fields.needObject("size"))
         eachTerm(*sizes, [&](const std::string& term, const std::string&) {

@@ -7,8 +7,6 @@
 namespace tripoise::table {
 namespace {
 
-constexpr double sameHeadings = 0.6; // of the best line's, in the heading line of another table
-
 std::size_t filled(const GridRow& row)
 {
     return static_cast<std::size_t>(std::count_if(row.cells.begin(), row.cells.end(),
@@ -112,7 +110,7 @@ private:
         }
         m_result.sizesDown = most > mostDown || (most == mostDown && numbersBelow());
         if (m_result.sizesDown)
-            cutSecondAcross(most);
+            cutSecondAcross();
         else
             cutSecondDown();
     }
@@ -146,25 +144,18 @@ private:
             --m_result.to;
     }
 
-    /// Another line of as many headings begins another table.
-    void cutSecondAcross(std::size_t most)
+    /// Another line of headings behind numbers begins another table.
+    void cutSecondAcross()
     {
-        const auto alike = std::max<std::size_t>(
-            2, static_cast<std::size_t>(sameHeadings * static_cast<double>(most) + 0.5));
-        bool seen = false;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            if (headingsInRow(r) < alike)
-                continue;
             // Two lines of headings, one below the other, are one heading.
-            const bool numbers = r > m_result.from && seen && hasNumbersBefore(r);
-            if (numbers) {
-                std::size_t end = r;
-                while (end > m_result.from && filled(m_grid.rows[end - 1]) < 2)
-                    --end;
-                endAt(end);
-                return;
-            }
-            seen = true;
+            if (headingsInRow(r) < 2 || !hasNumbersBefore(r))
+                continue;
+            std::size_t end = r;
+            while (end > m_result.from && filled(m_grid.rows[end - 1]) < 2)
+                --end;
+            endAt(end);
+            return;
         }
     }
 

@@ -4,6 +4,7 @@
 #include "table/plain.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -79,12 +80,13 @@ public:
     }
 
 private:
-    static constexpr std::size_t mostSteps = 4000;
+    static constexpr std::size_t mostSteps = 300;
     static constexpr std::size_t shortTerm = 2; // "st", "bb": only as words of their own
 
     template <typename Done> void each(Done&& done)
     {
         m_steps = 0;
+        m_dead.assign(m_text.size() + 1, false);
         step(0, 0, done);
     }
 
@@ -97,17 +99,31 @@ private:
     /// Whether it is done.
     template <typename Done> bool step(std::size_t at, PartSet parts, Done& done)
     {
-        if (at == m_text.size())
+        if (at == m_text.size()) {
+            m_reached = true;
             return parts != 0 && done(parts);
+        }
+        if (m_dead[at])
+            return false;
         if (++m_steps > mostSteps)
             return true;
+        const bool before = std::exchange(m_reached, false);
+        const bool isDone = stepFrom(at, parts, done);
+        m_dead[at] = !m_reached && !isDone;
+        m_reached = m_reached || before;
+        return isDone;
+    }
+
+    template <typename Done> bool stepFrom(std::size_t at, PartSet parts, Done& done)
+    {
+        const std::string_view text = m_text;
         const std::size_t most = std::min(m_parts.longestTerm, m_text.size() - at);
         const bool starts = isStart(at);
         for (std::size_t length = most; length > 0; --length) {
             if (length <= shortTerm && (m_text[at] & 0x80) == 0
                 && !(starts && isStart(at + length)))
                 continue;
-            const auto term = m_parts.terms.find(m_text.substr(at, length));
+            const auto term = m_parts.terms.find(text.substr(at, length));
             if (term == m_parts.terms.end())
                 continue;
             for (const PartSet one : term->second)
@@ -117,7 +133,7 @@ private:
         if (starts) {
             const auto end = std::upper_bound(m_starts.begin(), m_starts.end(), at);
             const std::size_t to = end == m_starts.end() ? m_text.size() : *end;
-            return m_parts.fillers.contains(m_text.substr(at, to - at)) && step(to, parts, done);
+            return m_parts.fillers.contains(text.substr(at, to - at)) && step(to, parts, done);
         }
         // What joins the pieces of a compound.
         for (const std::string_view link : {"s", "en", "n", "ns"})
@@ -130,6 +146,8 @@ private:
     std::string m_text;
     std::vector<std::size_t> m_starts; ///< of words, and the end
     std::size_t m_steps = 0;
+    std::vector<bool> m_dead; ///< places from which the end cannot be reached
+    bool m_reached = false;
 };
 
 class Reader {
@@ -174,12 +192,9 @@ private:
             m_read.isSize = true;
             return true;
         }
-        auto found = m_table.columns.find(key);
-        if (found == m_table.columns.end()) {
-            found = m_table.loosely.find(looseKey(words, m_table.fillers));
-            if (found == m_table.loosely.end())
-                return false;
-        }
+        const auto found = m_table.columns.find(key);
+        if (found == m_table.columns.end())
+            return false;
         m_read.column = found->second;
         return true;
     }
@@ -236,6 +251,9 @@ private:
 
     bool matchesParts(const std::vector<std::string>& words)
     {
+        constexpr std::size_t most = 14; // words: longer is prose
+        if (words.size() > most)
+            return false;
         m_read.column = PartsReader(words, m_table.parts).column();
         m_read.byParts = m_read.column.has_value();
         return m_read.byParts;
@@ -337,14 +355,6 @@ private:
 std::string exactKey(const std::vector<std::string>& words)
 {
     return joined(words);
-}
-
-std::string looseKey(const std::vector<std::string>& words,
-                     const std::unordered_set<std::string>& fillers)
-{
-    std::vector<std::string> kept = without(words, fillers);
-    std::sort(kept.begin(), kept.end());
-    return joined(kept);
 }
 
 HeadingRead readHeading(std::string_view text, const HeadingTable& table)

@@ -82,6 +82,11 @@ private:
 
     [[nodiscard]] Place sorted(const Sheet& sheet, std::size_t at) const
     {
+        // "Weight: 1.9 kg" below sizes of many columns is no size.
+        constexpr std::size_t least = 3;
+        if (m_extent.sizesDown && sheet.lines() > least
+            && m_grid.rows[sheet.place(0, at).row].cells.size() < least)
+            return Place::Note;
         std::size_t full = 0;
         std::size_t values = 0;
         std::size_t units = 0;
@@ -446,8 +451,8 @@ private:
                     lane.headingCells.push_back(*here);
                 continue;
             }
-            if (place == Place::Note
-                && std::find(m_values.begin(), m_values.end(), at) != m_values.end())
+            // Text behind the values is no part of their headings.
+            if (place == Place::Note && !m_values.empty() && at > m_values.front())
                 continue;
             // Of a heading in two lines the first stands over several: "Seat tube", "angle".
             const std::string& part = carried[at]; // a merged cell stands in each of its places
@@ -508,6 +513,15 @@ private:
             lane.unit = heading.unit != PrintUnit::None && !named ? heading.unit : lane.unit;
             if (fits)
                 break;
+        }
+        // "Angle" below "Seat tube", which has its own figures.
+        if (!taken && !m_layout.lanes.empty()) {
+            const HeadingRead heading =
+                readHeading(m_layout.lanes.back().heading + ' ' + own, m_table);
+            if (heading.column && !m_extent.sizesDown && canBe(*heading.column, cells, m_table)) {
+                take(lane, heading);
+                lane.guessed = true;
+            }
         }
         if (taken)
             lane.heading = *taken;

@@ -35,26 +35,16 @@ std::size_t findSmall(std::string_view text, std::string_view what, std::size_t 
     return at == text.end() ? std::string_view::npos : static_cast<std::size_t>(at - text.begin());
 }
 
-struct Named {
-    std::string_view name;
-    std::string_view text;
-};
-// Of the named characters those that stand in such tables.
-constexpr std::array names{
-    Named{"nbsp", " "},   Named{"amp", "&"},    Named{"lt", "<"},     Named{"gt", ">"},
-    Named{"quot", "\""},  Named{"apos", "'"},   Named{"deg", "°"},    Named{"ndash", "–"},
-    Named{"mdash", "—"},  Named{"minus", "−"},  Named{"hellip", "…"}, Named{"frac12", "½"},
-    Named{"frac14", "¼"}, Named{"frac34", "¾"}, Named{"prime", "′"},  Named{"Prime", "″"},
-    Named{"times", "×"},  Named{"auml", "ä"},   Named{"ouml", "ö"},   Named{"uuml", "ü"},
-    Named{"Auml", "Ä"},   Named{"Ouml", "Ö"},   Named{"Uuml", "Ü"},   Named{"szlig", "ß"},
-    Named{"eacute", "é"}, Named{"egrave", "è"}, Named{"ecirc", "ê"},  Named{"agrave", "à"},
-    Named{"aacute", "á"}, Named{"ccedil", "ç"}, Named{"iacute", "í"}, Named{"oacute", "ó"},
-    Named{"uacute", "ú"}, Named{"ntilde", "ñ"}, Named{"acirc", "â"},  Named{"ocirc", "ô"},
-    Named{"atilde", "ã"}, Named{"otilde", "õ"}, Named{"aring", "å"},  Named{"oslash", "ø"},
-    Named{"aelig", "æ"},  Named{"Aacute", "Á"}, Named{"Eacute", "É"}, Named{"Aring", "Å"},
-    Named{"Oslash", "Ø"}, Named{"rsquo", "’"},  Named{"lsquo", "‘"},  Named{"ldquo", "“"},
-    Named{"rdquo", "”"},  Named{"thinsp", " "}, Named{"ensp", " "},   Named{"emsp", " "},
-    Named{"bull", "•"},   Named{"middot", "·"}, Named{"shy", ""},     Named{"zwnj", ""}};
+/// Of the named characters those that stand in such tables, each name before its character.
+constexpr std::string_view named = " amp & lt < gt > quot \" apos ' deg ° ndash – mdash — minus − "
+                                   "hellip … frac12 ½ frac14 ¼ frac34 ¾"
+                                   " prime ′ Prime ″ times × bull • middot · rsquo ’ lsquo ‘ ldquo "
+                                   "“ rdquo ” auml ä ouml ö uuml ü Auml Ä"
+                                   " Ouml Ö Uuml Ü szlig ß eacute é egrave è ecirc ê agrave à "
+                                   "aacute á acirc â atilde ã aring å aelig æ"
+                                   " ccedil ç iacute í ntilde ñ oacute ó ocirc ô otilde õ oslash ø "
+                                   "uacute ú Aacute Á Eacute É Aring Å"
+                                   " Oslash Ø ";
 
 std::string utf8Of(std::uint32_t c)
 {
@@ -87,10 +77,14 @@ std::string unescaped(std::string_view name)
         }
         return utf8Of(value);
     }
-    for (const Named& one : names)
-        if (one.name == name)
-            return std::string(one.text);
-    return '&' + std::string(name) + ';';
+    if (name == "nbsp" || name.ends_with("sp")) // thinsp, ensp, emsp
+        return " ";
+    const std::string key = ' ' + std::string(name) + ' ';
+    const std::size_t at = named.find(key);
+    if (at == std::string_view::npos || name.size() < 2)
+        return '&' + std::string(name) + ';';
+    const std::string_view rest = named.substr(at + key.size());
+    return std::string(rest.substr(0, rest.find(' ')));
 }
 
 /// Adds text with one blank for any blanks, tabs and line breaks.
@@ -229,7 +223,9 @@ private:
         tag.closes = m_text[m_at] == '/';
         m_at += tag.closes ? 1 : 0;
         constexpr std::size_t longest = 12;
-        for (; m_at < m_text.size() && (isLetter(m_text[m_at]) || isdigit(m_text[m_at])); ++m_at)
+        for (; m_at < m_text.size()
+               && (isLetter(m_text[m_at]) || (m_text[m_at] >= '0' && m_text[m_at] <= '9'));
+             ++m_at)
             if (tag.name.size() < longest)
                 tag.name += small(m_text[m_at]);
         while (m_at < m_text.size() && m_text[m_at] != '>')
@@ -237,8 +233,6 @@ private:
         m_at += m_at < m_text.size() ? 1 : 0;
         return tag;
     }
-
-    static bool isdigit(char c) { return c >= '0' && c <= '9'; }
 
     void readAttribute(Tag& tag)
     {

@@ -8,6 +8,7 @@
 #include "table/plain.h"
 
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 namespace tripoise {
@@ -321,12 +322,23 @@ private:
                 }
                 problem(ProblemCode::ColumnTwice, lineName(column.line), shown(column.heading),
                         {lineName(before.line), shown(before.heading)});
-                if (before.entries != column.entries && !before.assigned)
+                if (!isSame(before, column) && !before.assigned)
                     before.from = ColumnFrom::Guessed;
                 column.meaning.reset();
                 break;
             }
         }
+    }
+
+    /// The same figures, in another unit maybe.
+    static bool isSame(const ReadColumn& one, const ReadColumn& other)
+    {
+        for (std::size_t i = 0; i < one.entries.size(); ++i)
+            if (one.entries[i] && other.entries[i]
+                && std::abs(one.entries[i]->value - other.entries[i]->value)
+                       > one.entries[i]->step + other.entries[i]->step)
+                return false;
+        return true;
     }
 
     static void takeAs(ReadColumn& column, Column other)
@@ -407,6 +419,8 @@ private:
         case ValueState::NoNumber:
         case ValueState::OutOfRange: break;
         }
+        if (isOfTheSale(*column.meaning)) // "integrated": no figure, and no fault
+            return CellState::SetAside;
         const Range& range = m_table.plausible[indexOf(*column.meaning)];
         const CellPlace& place = *lane.cells[size];
         Problem wrong{value.state == ValueState::OutOfRange ? ProblemCode::OutOfRange
@@ -503,6 +517,15 @@ bool ReadTable::readable() const
               });
 }
 
+std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table)
+{
+    if (page.size() > mostMarkupBytes || !looksLikeMarkup(page))
+        return std::nullopt;
+    const auto grid = gridOfBytes(page, table);
+    const auto* found = std::get_if<Grid>(&grid);
+    return found ? std::optional(textOf(*found)) : std::nullopt;
+}
+
 ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                             const std::vector<Assignment>& assignments)
 {
@@ -530,9 +553,14 @@ GeometryTable geometryOf(const ReadTable& read)
     return geometry;
 }
 
+bool isOfTheSale(Column column)
+{
+    return indexOf(column) >= indexOf(Column::StemLength) && !isSetAside(column);
+}
+
 bool isSetAside(Column column)
 {
-    return indexOf(column) >= indexOf(Column::StemLength);
+    return indexOf(column) >= indexOf(Column::RiderInseam);
 }
 
 } // namespace tripoise

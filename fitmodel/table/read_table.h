@@ -106,11 +106,19 @@ struct Assignment {
     std::optional<Column> meaning;
 };
 
+/// A page's source as the text of its table, with tabs; nothing where there is no table in it.
+[[nodiscard]] std::optional<std::string> tableTextOfPage(std::string_view page,
+                                                         const HeadingTable& table);
+
+/// The text may be the source of a page (HTML).
 [[nodiscard]] ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                                           const std::vector<Assignment>& assignments = {});
 
 /// What was understood of it.
 [[nodiscard]] GeometryTable geometryOf(const ReadTable& read);
+
+/// Of its riders, or of the bicycle as it is sold: kept, and no part of the frame's geometry.
+[[nodiscard]] bool isOfTheSale(Column column);
 
 /// Known, and of no use for a frame.
 [[nodiscard]] bool isSetAside(Column column);

@@ -114,6 +114,29 @@ Judged judged(const Printed& printed, const ReadTable& read)
     return result;
 }
 
+/// Heights of riders under their size: how many are right, and how many are others.
+std::pair<std::size_t, std::size_t> ridersOf(const Printed& printed, const ReadTable& read)
+{
+    std::size_t right = 0;
+    std::size_t wrong = 0;
+    for (const ReadColumn& column : read.columns)
+        for (std::size_t i = 0; i < read.sizes.size(); ++i) {
+            if (column.meaning != Column::RiderHeight || !column.entries[i])
+                continue;
+            const Entry& entry = *column.entries[i];
+            for (std::size_t j = 0; j < printed.sizes.size(); ++j) {
+                if (plainName(read.sizes[i]) != plainName(printed.sizes[j]))
+                    continue;
+                const bool same = j < printed.riderHeightMm.size()
+                                  && std::abs(printed.riderHeightMm[j].first - entry.value) < 1.0
+                                  && entry.high
+                                  && std::abs(printed.riderHeightMm[j].second - *entry.high) < 1.0;
+                ++(same ? right : wrong);
+            }
+        }
+    return {right, wrong};
+}
+
 QString toldOf(const ReadTable& read)
 {
     QString all = QStringLiteral("  sizes:");
@@ -141,12 +164,20 @@ private slots:
         std::map<std::string, int> unknown;
         const int most = qEnvironmentVariableIntValue("TRIPOISE_PRINTED_SHOWN");
         int shownFaults = 0;
+        std::size_t riders = 0;
+        std::size_t ridersRight = 0;
+        std::size_t ridersWrong = 0;
         for (unsigned seed = 1; seed <= 3000; ++seed) {
             const Printed printed = printedTable(seed);
-            const ReadTable read = printed.html ? readGeometryTable(printed.text, headingTable())
-                                                : readGeometryTable(printed.text, headingTable());
+            const ReadTable read = readGeometryTable(printed.text, headingTable());
             const Judged one = judged(printed, read);
             counts[printed.layout].add(one.count);
+            if (printed.decidable) {
+                const auto [right, wrong] = ridersOf(printed, read);
+                riders += printed.riderHeightMm.size();
+                ridersRight += right;
+                ridersWrong += wrong;
+            }
             if (printed.decidable)
                 languages[printed.language].add(one.count);
             for (const ReadColumn& column : read.columns)
@@ -187,6 +218,9 @@ private slots:
             for (const auto& [heading, times] : unknown)
                 if (times > 2)
                     qInfo("unknown %4d %s", times, heading.c_str());
+        qInfo("heights of riders: %zu, right %zu, wrong %zu", riders, ridersRight, ridersWrong);
+        QCOMPARE(ridersWrong, std::size_t(0));
+        QVERIFY(double(ridersRight) >= 0.98 * double(riders));
         QCOMPARE(decidable.wrong, std::size_t(0));
         QCOMPARE(undecidable.wrong, std::size_t(0));
         QVERIFY(double(decidable.right) >= 0.98 * double(decidable.cells));
