@@ -137,10 +137,13 @@ private:
             for (std::size_t at = 0; at < sheet.length(); ++at)
                 if (m_places[at] != Place::Values && m_extent.read(sheet.place(i, at)).isSize)
                     line = i;
-        if (!line)
+        if (!line) {
             line = unnamedSizes(sheet, values);
-        if (!line)
-            line = sizesBelow(sheet, values);
+            const auto below = sizesBelow(sheet, values);
+            if (below
+                && (!line || likeSizes(sheet, *below, values) > likeSizes(sheet, *line, values)))
+                line = below;
+        }
         // A size of which nothing is stated still has its name.
         if (line) {
             for (std::size_t at = 0; at < sheet.length(); ++at)

@@ -9,7 +9,10 @@ namespace tripoise::table {
 
 PrintUnit statedIn(std::string_view text, const HeadingTable& table)
 {
-    for (const std::string& word : wordsOf(text)) {
+    const std::vector<std::string> words = wordsOf(text);
+    if (words.size() > 2 && words.back() == "in" && words[words.size() - 2] == "in")
+        return PrintUnit::Inch; // "all dimensions in in"
+    for (const std::string& word : words) {
         const PrintUnit unit = unitNamed(word, table.numbers);
         if ((isLength(unit) || unit == PrintUnit::Degree) && word != "in")
             return unit;
