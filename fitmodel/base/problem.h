@@ -25,7 +25,7 @@ enum class ProblemCode {
     UnitSlip,      ///< outside the range, and inside it in another unit, `names[0]`
     NotOneOf,      ///< `names` are the accepted words; `value` is empty where the field is missing
     TooFew,        ///< a list with fewer than `low` entries
-    TooMany,       ///< a list with more than `high` entries
+    TooMany,       ///< a list with more than `high` entries; of a page `names[0]` says of what
     SharesSum,     ///< shares that do not sum to 1
     Contradiction, ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
     Duplicate,     ///< the same as the entry at path `names[0]`

@@ -2,9 +2,9 @@
 #include "table/grid.h"
 
 #include "table/cut_line.h"
-#include "table/joined_lines.h"
-#include "table/legend.h"
+#include "table/mended_rows.h"
 #include "table/plain.h"
+#include "table/size_name.h"
 
 #include <algorithm>
 #include <array>
@@ -36,6 +36,10 @@ public:
         return at->second;
     }
     [[nodiscard]] const HeadingTable& table() const { return m_table; }
+    [[nodiscard]] KindOf reader()
+    {
+        return [this](const std::string& cell) { return of(cell); };
+    }
 
 private:
     const HeadingTable& m_table;
@@ -82,97 +86,11 @@ bool isBlank(const GridRow& row)
                        [](const std::string& cell) { return cell.empty(); });
 }
 
-/// A header or a line of sizes that lacks the blank corner has a cell less than its rows.
-void addCorner(Grid& grid, Kinds& kinds)
-{
-    const auto isNumber = [&](const std::string& cell) {
-        return kinds.of(cell) == CellKind::Number || kinds.of(cell) == CellKind::Missing;
-    };
-    std::map<std::size_t, std::size_t> lengths;
-    for (const GridRow& row : grid.rows)
-        if (std::count_if(row.cells.begin() + 1, row.cells.end(), isNumber) >= 1
-            && !row.cells.front().empty())
-            ++lengths[row.cells.size()];
-    const auto usual =
-        std::max_element(lengths.begin(), lengths.end(),
-                         [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (usual == lengths.end() || usual->first < 3)
-        return;
-    const std::size_t length = usual->first;
-    const auto isSize = [&](const std::string& cell) { return isSizeName(cell, kinds.table()); };
-    const auto isHeading = [&](const std::string& cell) {
-        return kinds.of(cell) == CellKind::Heading;
-    };
-    const bool sizesFirst =
-        std::all_of(grid.rows.begin(), grid.rows.end(), [&](const GridRow& row) {
-            return row.cells.size() != length || isSize(row.cells.front());
-        });
-    const bool unitsSecond =
-        std::none_of(grid.rows.begin(), grid.rows.end(), [&](const GridRow& row) {
-            return row.cells.size() == length && isNumber(row.cells[1]);
-        });
-    const std::size_t names = length - (unitsSecond ? 2 : 1);
-    for (GridRow& row : grid.rows) {
-        if (row.cells.size() >= length || row.cells.size() < std::min(names, length - 1))
-            continue;
-        const auto lead = static_cast<std::ptrdiff_t>(row.cells.size() - names);
-        const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
-        const bool sizes = std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
-                           && std::none_of(row.cells.begin(), row.cells.begin() + lead, isSize);
-        const bool header = sizesFirst && row.cells.size() + 1 == length
-                            && 2 * static_cast<std::size_t>(headings) > row.cells.size()
-                            && isHeading(row.cells.front())
-                            && !readHeading(row.cells.front(), kinds.table()).isSize;
-        if (!sizes && !header)
-            continue;
-        const std::size_t lacks = length - row.cells.size();
-        const auto at = header ? 0 : lead;
-        row.lines.insert(row.lines.begin() + at, lacks, row.lines.front());
-        row.cells.insert(row.cells.begin() + at, lacks, std::string());
-        return;
-    }
-}
+enum class Broken { AsCut, Joined }; ///< rows that are pieces of one
 
-/// "Stack | 585 | Reach | 390": label and value, several pairs a row.
-Grid pairsApart(Grid grid, Kinds& kinds)
-{
-    std::size_t paired = 0;
-    std::size_t wide = 0;
-    const auto isPairs = [&](const GridRow& row) {
-        if (row.cells.size() < 4 || row.cells.size() % 2 != 0)
-            return false;
-        std::size_t headings = 0;
-        for (std::size_t i = 0; i < row.cells.size(); i += 2) {
-            headings += kinds.of(row.cells[i]) == CellKind::Heading ? 1 : 0;
-            const CellKind label = kinds.of(row.cells[i]);
-            if (label == CellKind::Number || label == CellKind::Missing)
-                return false;
-            if (kinds.of(row.cells[i + 1]) == CellKind::Heading)
-                return false;
-        }
-        return 2 * headings >= row.cells.size() / 2;
-    };
-    for (const GridRow& row : grid.rows) {
-        wide += row.cells.size() > 2 ? 1 : 0;
-        paired += isPairs(row) ? 1 : 0;
-    }
-    if (paired == 0 || paired * 10 < wide * 8)
-        return {};
-    Grid result;
-    for (GridRow& row : grid.rows) {
-        if (!isPairs(row)) {
-            result.rows.push_back(std::move(row));
-            continue;
-        }
-        for (std::size_t i = 0; i < row.cells.size(); i += 2)
-            result.rows.push_back(
-                {{row.cells[i], row.cells[i + 1]}, {row.lines[i], row.lines[i + 1]}});
-    }
-    weigh(result, kinds);
-    return result;
-}
-
-template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kinds, Cut&& cutLine)
+template <typename Cut>
+Grid cut(const std::vector<PlainLine>& lines, Kinds& kinds, Cut&& cutLine,
+         Broken broken = Broken::AsCut)
 {
     Grid grid;
     for (const PlainLine& line : lines) {
@@ -184,7 +102,9 @@ template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kin
         std::vector<std::size_t> numbers(cells.size(), line.number);
         grid.rows.push_back({std::move(cells), std::move(numbers)});
     }
-    addCorner(grid, kinds);
+    if (broken == Broken::Joined)
+        grid.rows = brokenRowsJoined(std::move(grid.rows), kinds.reader());
+    addCorner(grid.rows, kinds.reader(), kinds.table());
     weigh(grid, kinds);
     return grid;
 }
@@ -192,15 +112,13 @@ template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kin
 /// At a sign, cells that break over lines put together.
 Grid cutJoined(const std::vector<PlainLine>& lines, std::string_view sign, Kinds& kinds)
 {
-    Grid grid = cut(quotedLinesJoined(lines, sign.front()), kinds, [&](const std::string& text) {
-        const bool decimal = sign == "," && kinds.of(text) == CellKind::Number;
-        return decimal ? Cells{text} : cutAt(text, sign);
-    });
-    grid.rows = brokenRowsJoined(std::move(grid.rows),
-                                 [&](const std::string& cell) { return kinds.of(cell); });
-    addCorner(grid, kinds);
-    weigh(grid, kinds);
-    return grid;
+    return cut(
+        quotedLinesJoined(lines, sign.front()), kinds,
+        [&](const std::string& text) {
+            const bool decimal = sign == "," && kinds.of(text) == CellKind::Number;
+            return decimal ? Cells{text} : cutAt(text, sign);
+        },
+        Broken::Joined);
 }
 
 bool occurs(const std::vector<PlainLine>& lines, std::string_view sign)
@@ -524,8 +442,7 @@ Grid gridOf(const std::vector<PlainLine>& lines, const HeadingTable& table)
         if (occurs(lines, " ") && !inColumns(lines))
             offer(cutBehindPhrases(lines, kinds));
     }
-    if (Grid pairs = pairsApart(best, kinds); !pairs.rows.empty())
-        best = std::move(pairs);
+    pairsApart(best.rows, kinds.reader());
     return best;
 }
 
@@ -545,7 +462,7 @@ Grid gridOf(const std::vector<PageTable>& tables, const HeadingTable& table)
             if (isBlank(grid.rows.back()))
                 grid.rows.pop_back();
         }
-        addCorner(grid, kinds);
+        addCorner(grid.rows, kinds.reader(), table);
         weigh(grid, kinds);
         worths.push_back(grid.worth);
         if (chosen && grid.worth <= best.worth)
@@ -557,8 +474,7 @@ Grid gridOf(const std::vector<PageTable>& tables, const HeadingTable& table)
     best.another = std::count_if(worths.begin(), worths.end(),
                                  [&](double worth) { return worth > nearly * best.worth; })
                    > 1;
-    if (Grid pairs = pairsApart(best, kinds); !pairs.rows.empty())
-        best.rows = std::move(pairs.rows);
+    pairsApart(best.rows, kinds.reader());
     const auto textRow = [](const std::string& line) {
         return GridRow{{std::string(trimmed(plainSigns(line)))}, {0}};
     };
@@ -585,29 +501,6 @@ std::string textOf(const Grid& grid)
         text += '\n';
     }
     return text;
-}
-
-bool isSizeName(std::string_view text, const HeadingTable& table)
-{
-    constexpr std::size_t longest = 24;
-    if (text.size() > longest || text.find("°") != std::string_view::npos)
-        return false;
-    const auto words = wordsOf(text);
-    constexpr std::size_t mostFigures = 3;
-    bool named = false;
-    for (const std::string& word : words) {
-        const bool figures = word.find_first_not_of("0123456789") == std::string::npos;
-        const bool unit = isLength(unitNamed(word, table.numbers));
-        const bool letter = word.find_first_not_of("0123456789xsml") == std::string::npos
-                            && word.find_first_of("sml") + 1 == word.size();
-        const bool more = word.ends_with('x') // of "2X-Large"
-                          && word.find_first_not_of("0123456789x") == std::string::npos;
-        if (!letter && !more && !table.sizeWords.contains(word)
-            && !(figures && word.size() <= mostFigures) && !unit)
-            return false;
-        named = named || (!unit && !more);
-    }
-    return named;
 }
 
 } // namespace tripoise::table

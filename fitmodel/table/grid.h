@@ -43,9 +43,6 @@ enum class CellKind { Blank, Number, Missing, Heading, Unit, Text };
 
 [[nodiscard]] CellKind kindOf(std::string_view cell, const HeadingTable& table);
 
-/// "XS", "Medium", "54 cm", "M (54)", "17\"", "M/L"
-[[nodiscard]] bool isSizeName(std::string_view text, const HeadingTable& table);
-
 [[nodiscard]] Grid gridOf(const std::vector<PlainLine>& lines, const HeadingTable& table);
 
 } // namespace tripoise::table

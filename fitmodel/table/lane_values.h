@@ -5,8 +5,9 @@
 // A unit that is stated beside the heading or in the cell holds where the numbers are plausible in
 // it. Where none is stated, the one in which most are plausible is taken, of several that of the
 // table's other lengths, else the one that brings them nearest to the middle of what is plausible;
-// small figures that could be anything (a drop, an offset) follow the other lengths anyway. A cell that is plausible in another unit
-// only is taken in that, and said so; one that is plausible in none is not understood.
+// small figures that could be anything (a drop, an offset) follow the other lengths anyway. A cell
+// that is plausible in another unit only is taken in that, and said so; one that is plausible in
+// none is not understood.
 #pragma once
 
 #include "frame/geometry_table.h"

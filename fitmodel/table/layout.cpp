@@ -4,6 +4,7 @@
 #include "table/extent.h"
 #include "table/lane_values.h"
 #include "table/plain.h"
+#include "table/size_name.h"
 
 #include <algorithm>
 #include <cmath>

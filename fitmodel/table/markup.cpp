@@ -168,8 +168,8 @@ private:
                             std::to_string(count),
                             {},
                             static_cast<double>(most),
-                            what,
-                            {}};
+                            {},
+                            {what}};
     }
 
     void put(std::string_view text)

@@ -266,6 +266,12 @@ QString reasonOf(const Problem& problem)
                              "\"in_stock\": true");
         return Words::tr("%1, too few; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::TooMany:
+        if (problem.path.empty() && names.value(0) == QLatin1String("cells"))
+            return Words::tr("%1 cells in the page's tables, too many; accepted: %2")
+                .arg(value, span(problem));
+        if (problem.path.empty() && names.value(0) == QLatin1String("tables"))
+            return Words::tr("%1 tables within each other, too many; accepted: %2")
+                .arg(value, span(problem));
         if (problem.path.empty())
             return Words::tr("%1 lines or sizes, too many for a geometry table; accepted: %2")
                 .arg(value, span(problem));

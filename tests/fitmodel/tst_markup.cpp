@@ -20,7 +20,7 @@ std::string told(std::string_view page)
 {
     const auto read = table::tablesOfPage(page);
     if (const auto* problem = std::get_if<Problem>(&read))
-        return "refused: " + problem->value + ' ' + problem->unit;
+        return "refused: " + problem->value + ' ' + problem->names.front();
     std::string text;
     for (const table::PageTable& one : std::get<std::vector<table::PageTable>>(read)) {
         text += text.empty() ? "" : "//";

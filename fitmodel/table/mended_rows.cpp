@@ -1,5 +1,7 @@
 // SPDX-License-Identifier: MIT
-#include "table/joined_lines.h"
+#include "table/mended_rows.h"
+
+#include "table/size_name.h"
 
 #include <algorithm>
 #include <map>
@@ -29,8 +31,6 @@ bool endsInside(const std::string& line, char sign)
     }
     return false;
 }
-
-using KindOf = std::function<CellKind(const std::string&)>;
 
 std::size_t numbersIn(const GridRow& row, const KindOf& kindOf)
 {
@@ -148,6 +148,90 @@ std::vector<GridRow> brokenRowsJoined(std::vector<GridRow> rows, const KindOf& k
         }
     }
     return result;
+}
+
+void addCorner(std::vector<GridRow>& rows, const KindOf& kindOf, const HeadingTable& table)
+{
+    const auto isNumber = [&](const std::string& cell) {
+        return kindOf(cell) == CellKind::Number || kindOf(cell) == CellKind::Missing;
+    };
+    std::map<std::size_t, std::size_t> lengths;
+    for (const GridRow& row : rows)
+        if (std::count_if(row.cells.begin() + 1, row.cells.end(), isNumber) >= 1
+            && !row.cells.front().empty())
+            ++lengths[row.cells.size()];
+    const auto usual =
+        std::max_element(lengths.begin(), lengths.end(),
+                         [](const auto& a, const auto& b) { return a.second < b.second; });
+    if (usual == lengths.end() || usual->first < 3)
+        return;
+    const std::size_t length = usual->first;
+    const auto isSize = [&](const std::string& cell) { return isSizeName(cell, table); };
+    const auto isHeading = [&](const std::string& cell) {
+        return kindOf(cell) == CellKind::Heading;
+    };
+    const bool sizesFirst = std::all_of(rows.begin(), rows.end(), [&](const GridRow& row) {
+        return row.cells.size() != length || isSize(row.cells.front());
+    });
+    const bool unitsSecond = std::none_of(rows.begin(), rows.end(), [&](const GridRow& row) {
+        return row.cells.size() == length && isNumber(row.cells[1]);
+    });
+    const std::size_t names = length - (unitsSecond ? 2 : 1);
+    for (GridRow& row : rows) {
+        if (row.cells.size() >= length || row.cells.size() < std::min(names, length - 1))
+            continue;
+        const auto lead = static_cast<std::ptrdiff_t>(row.cells.size() - names);
+        const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
+        const bool sizes = std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
+                           && std::none_of(row.cells.begin(), row.cells.begin() + lead, isSize);
+        const bool header = sizesFirst && row.cells.size() + 1 == length
+                            && 2 * static_cast<std::size_t>(headings) > row.cells.size()
+                            && isHeading(row.cells.front())
+                            && !readHeading(row.cells.front(), table).isSize;
+        if (!sizes && !header)
+            continue;
+        const std::size_t lacks = length - row.cells.size();
+        const auto at = header ? 0 : lead;
+        row.lines.insert(row.lines.begin() + at, lacks, row.lines.front());
+        row.cells.insert(row.cells.begin() + at, lacks, std::string());
+        return;
+    }
+}
+
+void pairsApart(std::vector<GridRow>& rows, const KindOf& kindOf)
+{
+    std::size_t paired = 0;
+    std::size_t wide = 0;
+    const auto isPairs = [&](const GridRow& row) {
+        if (row.cells.size() < 4 || row.cells.size() % 2 != 0)
+            return false;
+        std::size_t headings = 0;
+        for (std::size_t i = 0; i < row.cells.size(); i += 2) {
+            headings += kindOf(row.cells[i]) == CellKind::Heading ? 1 : 0;
+            const CellKind label = kindOf(row.cells[i]);
+            if (label == CellKind::Number || label == CellKind::Missing)
+                return false;
+            if (kindOf(row.cells[i + 1]) == CellKind::Heading)
+                return false;
+        }
+        return 2 * headings >= row.cells.size() / 2;
+    };
+    for (const GridRow& row : rows) {
+        wide += row.cells.size() > 2 ? 1 : 0;
+        paired += isPairs(row) ? 1 : 0;
+    }
+    if (paired == 0 || paired * 10 < wide * 8)
+        return;
+    std::vector<GridRow> result;
+    for (GridRow& row : rows) {
+        if (!isPairs(row)) {
+            result.push_back(std::move(row));
+            continue;
+        }
+        for (std::size_t i = 0; i < row.cells.size(); i += 2)
+            result.push_back({{row.cells[i], row.cells[i + 1]}, {row.lines[i], row.lines[i + 1]}});
+    }
+    rows = std::move(result);
 }
 
 } // namespace tripoise::table
