@@ -33,19 +33,19 @@ enum class ProblemCode {
                    ///< `names[0]` are the longest lists
     NothingFits,   ///< no stem fits any steerer and bar; `names` are the sizes wanted
     // of a geometry table; the path is "line 7" or empty
-    NotText,       ///< a picture or another file of bytes
-    Markup,        ///< the source of a page rather than its text
-    NoTable,       ///< prose, or nothing
-    NoGeometry,    ///< a table, but none of a frame's geometry
-    SecondTable,   ///< another table begins at the path; the first was read
-    NoSizes,       ///< no names of sizes; they are counted
-    SizeTwice,     ///< two sizes of one name; `names[0]` is what the second is called
-    ColumnTwice,   ///< a second column means the same as that on line `names[0]`, `names[1]`
-    MixedUnits,    ///< `names` are cells in other units than the rest of their column
-    UnitDoubtful,  ///< stated in `names[0]`, plausible in `names[1]`
-    OtherMeaning,  ///< headed as `names[0]`, by its numbers `names[1]`
-    NotANumber,    ///< a cell that holds no number
-    ShortRow,      ///< `value` rows, `names` the first, of fewer cells than there are places
+    NotText,      ///< a picture or another file of bytes
+    Markup,       ///< the source of a page rather than its text
+    NoTable,      ///< prose, or nothing
+    NoGeometry,   ///< a table, but none of a frame's geometry
+    SecondTable,  ///< another table begins at the path; the first was read
+    NoSizes,      ///< no names of sizes; they are counted
+    SizeTwice,    ///< two sizes of one name; `names[0]` is what the second is called
+    ColumnTwice,  ///< a second column means the same as that on line `names[0]`, `names[1]`
+    MixedUnits,   ///< `names` are cells in other units than the rest of their column
+    UnitDoubtful, ///< stated in `names[0]`, plausible in `names[1]`
+    OtherMeaning, ///< headed as `names[0]`, by its numbers `names[1]`
+    NotANumber,   ///< a cell that holds no number
+    ShortRow, ///< `value` rows, `names` the first, of another number of cells than there are places
     OtherTables,   ///< of several tables on a page the one with the most of geometry was read
     SizesGuessed,  ///< there are other numbers of names than of places
     ColumnGuessed, ///< the meaning of a column, `names[0]`, is for a person to confirm

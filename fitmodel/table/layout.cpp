@@ -153,6 +153,8 @@ private:
                     values.push_back(at);
             std::sort(values.begin(), values.end());
         }
+        if (line)
+            setStraysApart(sheet, *line, values);
         m_values = std::move(values);
         m_sizeLine = line;
         m_layout.sizesNamed = line.has_value();
@@ -187,7 +189,9 @@ private:
         if (!isTwice() || next >= sheet.lines())
             return;
         const HeadingRead& head = m_extent.read(sheet.place(next, m_headingAt));
-        if (hasHeading(sheet, next) && head.column != Column::BeadSeat)
+        const std::string& text = sheet.text(next, m_headingAt);
+        if (!text.empty() && text != sheet.text(line, m_headingAt)
+            && head.column != Column::BeadSeat)
             return;
         for (std::size_t i = 0; i < names.size(); ++i)
             if (const std::string& more = sheet.text(next, m_values[i]); !more.empty())
@@ -199,7 +203,7 @@ private:
             return;
         m_secondSizeLine = next;
         for (std::size_t at = 0; at < sheet.length(); ++at)
-            if (const auto place = sheet.existing(next, at))
+            if (const auto place = sheet.existing(next, at); place && !textAt(*place).empty())
                 m_layout.sizeHeading.push_back(*place);
     }
 
@@ -218,6 +222,26 @@ private:
                 m_layout.sizes.front() = last;
             m_layout.sizeInModel = m_layout.sizesNamed;
         }
+    }
+
+    /// A place without a name in which few lines have a number is no size: those lines have a cell
+    /// too many.
+    void setStraysApart(const Sheet& sheet, std::size_t line, std::vector<std::size_t>& values)
+    {
+        std::size_t headed = 0;
+        for (std::size_t i = 0; i < sheet.lines(); ++i)
+            headed += hasHeading(sheet, i) ? 1 : 0;
+        std::erase_if(values, [&](std::size_t at) {
+            if (!sheet.text(line, at).empty())
+                return false;
+            std::size_t full = 0;
+            for (std::size_t i = 0; i < sheet.lines(); ++i)
+                full += sheet.text(i, at).empty() ? 0 : 1;
+            const bool stray = 2 * full < headed;
+            if (stray)
+                m_strays.push_back(at);
+            return stray;
+        });
     }
 
     [[nodiscard]] bool isBlankElsewhere(const Sheet& sheet, std::size_t at, std::size_t line) const
@@ -316,7 +340,8 @@ private:
     {
         PrintUnit section = PrintUnit::None;
         std::vector<std::string> carried(sheet.length());
-        const std::size_t places = placesNeeded(sheet);
+        // How many cells a row must have so that each stands where it belongs.
+        std::size_t places = m_extent.sizesDown || m_values.empty() ? 0 : m_values.back() + 1;
         for (std::size_t r = 0; r < m_extent.from && !m_extent.sizesDown; ++r)
             if (!isNote({r, 0}))
                 m_above.push_back(m_grid.rows[r].cells.front());
@@ -354,6 +379,8 @@ private:
             Lane& lane = m_layout.lanes.back();
             if (m_extent.sizesDown && lane.heading.empty() && m_extent.anyHeading)
                 m_layout.headingsGuessed = m_layout.headingsGuessed || hasNumbers(lane);
+            if (m_extent.sizesDown && !lane.heading.empty())
+                places = line + 1;
             if (!m_extent.sizesDown)
                 withhold(lane, sheet.place(line, 0).row, places);
         }
@@ -362,23 +389,14 @@ private:
                 withholdSize(i, sheet.place(0, m_values[i]).row, places);
     }
 
-    /// How many cells a row must have so that each stands where it belongs.
-    [[nodiscard]] std::size_t placesNeeded(const Sheet& sheet) const
-    {
-        if (!m_extent.sizesDown)
-            return m_values.empty() ? 0 : m_values.back() + 1;
-        std::size_t needed = 0;
-        for (std::size_t line = 0; line < sheet.lines(); ++line)
-            if (!sheet.text(line, m_headingAt).empty())
-                needed = line + 1;
-        return needed;
-    }
-
+    /// In half of the sizes or more.
     [[nodiscard]] bool hasNumbers(const Lane& lane) const
     {
-        return std::any_of(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
-            return cell && kindOf(textAt(*cell), m_table) == CellKind::Number;
-        });
+        const auto count =
+            std::count_if(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+                return cell && kindOf(textAt(*cell), m_table) == CellKind::Number;
+            });
+        return 2 * static_cast<std::size_t>(count) >= lane.cells.size();
     }
 
     [[nodiscard]] const std::string& textAt(const CellPlace& place) const
@@ -392,8 +410,11 @@ private:
         const auto full = static_cast<std::size_t>(
             std::count_if(lane.cells.begin(), lane.cells.end(),
                           [&](const auto& cell) { return cell && !textAt(*cell).empty(); }));
-        const bool isShort = m_grid.rows[row].cells.size() < places;
-        if (!isShort || full < 2)
+        const auto& cells = m_grid.rows[row].cells;
+        const bool isLong = std::any_of(m_strays.begin(), m_strays.end(), [&](std::size_t at) {
+            return at < cells.size() && kindOf(cells[at], m_table) == CellKind::Number;
+        });
+        if (!isLong && (cells.size() >= places || full < 2))
             return;
         m_layout.shortRows.push_back({row, 0});
         for (auto& cell : lane.cells)
@@ -402,9 +423,17 @@ private:
 
     void withholdSize(std::size_t size, std::size_t row, std::size_t places)
     {
-        if (m_grid.rows[row].cells.size() >= places || m_grid.rows[row].cells.size() < 3)
+        const auto& cells = m_grid.rows[row].cells;
+        const bool isLong = !m_layout.headingsGuessed && cells.size() > places
+                            && std::any_of(cells.begin() + static_cast<std::ptrdiff_t>(places),
+                                           cells.end(), [&](const std::string& cell) {
+                                               return kindOf(cell, m_table) == CellKind::Number;
+                                           });
+        if (!isLong && (cells.size() >= places || cells.size() < 3))
             return;
         m_layout.shortRows.push_back({row, 0});
+        m_layout.withheld.resize(m_layout.sizes.size());
+        m_layout.withheld[size] = true;
         for (Lane& lane : m_layout.lanes)
             lane.cells[size].reset();
     }
@@ -595,8 +624,9 @@ private:
     std::size_t m_headingAt = 0;
     std::vector<Place> m_places;
     std::vector<std::size_t> m_values;
-    std::vector<std::string> m_above; ///< lines without values, one below the other
-    bool m_valuesAbove = false;       ///< and lines with values since
+    std::vector<std::size_t> m_strays; ///< places of numbers that belong to no size
+    std::vector<std::string> m_above;  ///< lines without values, one below the other
+    bool m_valuesAbove = false;        ///< and lines with values since
     std::optional<std::size_t> m_sizeLine;
     std::optional<std::size_t> m_secondSizeLine;
     GridLayout m_layout;

@@ -40,9 +40,10 @@ struct GridLayout {
     bool sizesNamed = false;
     bool sizesGuessed = false;    ///< there are names, but not one for each place of numbers
     bool headingsGuessed = false; ///< a place of numbers among them lacks its heading
-    /// The first of the cells of each row that has fewer than there are places, so that nothing
-    /// says whose its numbers are. They belong to no lane.
+    /// The first of the cells of each row that has fewer or more than there are places, so that
+    /// nothing says whose its numbers are. They belong to no lane.
     std::vector<CellPlace> shortRows;
+    std::vector<bool> withheld; ///< by size, where it stands in such a row
 };
 
 [[nodiscard]] GridLayout layoutOf(const Grid& grid, const HeadingTable& table);

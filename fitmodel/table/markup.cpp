@@ -7,6 +7,7 @@
 #include <array>
 #include <deque>
 #include <optional>
+#include <utility>
 
 namespace tripoise::table {
 namespace {
@@ -272,6 +273,11 @@ private:
             else
                 openTable();
         } else if (m_open.empty()) {
+            const bool title = tag.name.size() == 2 && tag.name[0] == 'h' && tag.name[1] <= '3';
+            if (title && !tag.closes && !std::exchange(m_titled, true)) {
+                endLine();
+                m_above.clear(); // what stands before the first title is the page's own
+            }
             static constexpr std::array ends{"br", "p",  "div", "li", "tr", "h1", "h2",
                                              "h3", "h4", "h5",  "h6", "ul", "dt", "dd"};
             if (std::find(ends.begin(), ends.end(), tag.name) != ends.end())
@@ -321,8 +327,10 @@ private:
             return;
         closeRow();
         m_open.pop_back();
-        if (m_open.empty())
+        if (m_open.empty()) {
             m_above.clear();
+            m_titled = false;
+        }
     }
 
     std::vector<std::string>& row()
@@ -403,6 +411,7 @@ private:
     std::vector<Open> m_open; ///< the innermost last
     std::string m_line;       ///< outside of tables
     std::deque<std::string> m_above;
+    bool m_titled = false; ///< since the last table
     std::size_t m_cells = 0;
     std::optional<Problem> m_refused;
 };

@@ -122,13 +122,16 @@ std::vector<PlainLine> quotedLinesJoined(const std::vector<PlainLine>& lines, ch
 std::vector<GridRow> brokenRowsJoined(std::vector<GridRow> rows, const KindOf& kindOf)
 {
     std::map<std::size_t, std::size_t> lengths;
+    std::size_t count = 0;
     for (const GridRow& row : rows)
-        if (row.cells.size() >= 3 && numbersIn(row, kindOf) >= 2)
+        if (row.cells.size() >= 3 && numbersIn(row, kindOf) >= 2) {
             ++lengths[row.cells.size()];
+            ++count;
+        }
     const auto usual =
         std::max_element(lengths.begin(), lengths.end(),
                          [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (usual == lengths.end())
+    if (usual == lengths.end() || 2 * usual->second <= count) // they do not say
         return rows;
     const std::size_t length = usual->first;
     std::vector<GridRow> result;
@@ -171,7 +174,9 @@ void addCorner(std::vector<GridRow>& rows, const KindOf& kindOf, const HeadingTa
         return kindOf(cell) == CellKind::Heading;
     };
     const bool sizesFirst = std::all_of(rows.begin(), rows.end(), [&](const GridRow& row) {
-        return row.cells.size() != length || isSize(row.cells.front());
+        return row.cells.size() != length
+               || std::none_of(row.cells.begin() + 1, row.cells.end(), isNumber)
+               || isSize(row.cells.front());
     });
     const bool unitsSecond = std::none_of(rows.begin(), rows.end(), [&](const GridRow& row) {
         return row.cells.size() == length && isNumber(row.cells[1]);
@@ -182,7 +187,8 @@ void addCorner(std::vector<GridRow>& rows, const KindOf& kindOf, const HeadingTa
             continue;
         const auto lead = static_cast<std::ptrdiff_t>(row.cells.size() - names);
         const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
-        const bool sizes = std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
+        const bool sizes = !sizesFirst
+                           && std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
                            && std::none_of(row.cells.begin(), row.cells.begin() + lead, isSize);
         const bool header = sizesFirst && row.cells.size() + 1 == length
                             && 2 * static_cast<std::size_t>(headings) > row.cells.size()

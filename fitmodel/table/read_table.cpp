@@ -133,8 +133,12 @@ private:
             if (one.stated == PrintUnit::None || one.stated == PrintUnit::Degree)
                 if (m_layout.unit != PrintUnit::None && lane.unit == PrintUnit::None)
                     one.stated = m_layout.unit;
-            for (const auto& cell : lane.cells)
-                one.cells.push_back(cell ? textAt(*cell) : std::string());
+            for (std::size_t i = 0; i < lane.cells.size(); ++i) {
+                // What is withheld is not blank: another size's figure is not its own.
+                const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
+                one.cells.push_back(lane.cells[i] ? textAt(*lane.cells[i])
+                                                  : std::string(withheld ? "-" : ""));
+            }
             if (const Assignment* by = assigned(texts.size(), lane.heading))
                 one.column = by->meaning;
             texts.push_back(std::move(one));

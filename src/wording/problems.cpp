@@ -198,10 +198,11 @@ QString tableProblem(const Problem& problem, const QString& value)
             .arg(value, geometryName(names.value(0).toStdString()),
                  geometryName(names.value(1).toStdString()));
     case ProblemCode::ShortRow:
-        return Words::tr("fewer cells in %1 than there are sizes or headings, and nothing says "
-                         "whose the numbers are, so they were not taken; accepted: a blank or a "
-                         "dash in each empty place")
-            .arg(names.join(Words::tr(", ", "between items of a list")));
+        return Words::
+            tr("another number of cells in %1 than there are sizes or headings, and nothing says "
+               "whose the numbers are, so they were not taken; accepted: a blank or a "
+               "dash in each empty place")
+                .arg(names.join(Words::tr(", ", "between items of a list")));
     case ProblemCode::OtherTables:
         return Words::tr("the page holds several tables like this one, and the one with the most "
                          "headings was read; accepted: one at a time");

@@ -74,6 +74,9 @@ QString codeName(ProblemCode code)
     case ProblemCode::UnitDoubtful: return QStringLiteral("UnitDoubtful");
     case ProblemCode::OtherMeaning: return QStringLiteral("OtherMeaning");
     case ProblemCode::NotANumber: return QStringLiteral("NotANumber");
+    case ProblemCode::ShortRow: return QStringLiteral("ShortRow");
+    case ProblemCode::ColumnGuessed: return QStringLiteral("ColumnGuessed");
+    case ProblemCode::SizesGuessed: return QStringLiteral("SizesGuessed");
     default: return QStringLiteral("another");
     }
 }

@@ -405,6 +405,18 @@ private:
         }
         if (m_down)
             rows = turned(rows);
+        const bool parted = m_layout == Layout::Tabs || m_layout == Layout::Semicolons
+                            || m_layout == Layout::Commas || m_layout == Layout::Bars;
+        if (m_down && parted && m_result.decidable && rows.front().size() > 5 && chance(0.05)) {
+            auto& row = rows[1 + below(rows.size() - 1)]; // a size lacks a cell, or has one twice
+            const auto at = static_cast<std::ptrdiff_t>(2 + below(row.size() - 2));
+            if (chance(0.6))
+                row.erase(row.begin() + at);
+            else
+                row.insert(row.begin() + at, Cell(row[static_cast<std::size_t>(at)]));
+            m_result.decidable = false;
+            m_result.layout += ", undecidable";
+        }
         std::string above;
         if (chance(0.5))
             above = one({"Larkfield Comet", "Marlow 2", "Tarn Rover GX"}) + "\n";
