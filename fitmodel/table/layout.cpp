@@ -353,14 +353,21 @@ private:
                 m_layout.rowsRead = sheet.place(line, 0).row;
                 break;
             }
-            // A heading in two lines, of which the first stands over several.
+            // A heading in two lines, of which the first stands over several: it holds where there
+            // is another part of the heading, and a part behind it is of its own line alone.
             bool inTwo = false;
-            for (std::size_t at = 0; at < sheet.length(); ++at)
-                inTwo = inTwo || (m_places[at] == Place::Note && !sheet.text(line, at).empty());
-            for (std::size_t at = 0; at < sheet.length(); ++at)
-                if (m_places[at] != Place::Values
-                    && (!sheet.text(line, at).empty() || (at == m_headingAt && !inTwo)))
+            bool any = false;
+            for (std::size_t at = 0; at < sheet.length(); ++at) {
+                const bool text = m_places[at] != Place::Values && !sheet.text(line, at).empty();
+                any = any || text;
+                inTwo = inTwo || (text && m_places[at] == Place::Note);
+            }
+            for (std::size_t at = 0; at < sheet.length(); ++at) {
+                const bool holds = m_places[at] == Place::Unit || m_places[at] == Place::Letter
+                                   || (any && (at == m_headingAt ? inTwo : at < m_headingAt));
+                if (m_places[at] != Place::Values && (!sheet.text(line, at).empty() || !holds))
                     carried[at] = sheet.text(line, at);
+            }
             const bool anyValue =
                 std::any_of(m_values.begin(), m_values.end(),
                             [&](std::size_t at) { return !sheet.text(line, at).empty(); });

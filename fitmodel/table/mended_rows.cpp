@@ -160,8 +160,7 @@ void addCorner(std::vector<GridRow>& rows, const KindOf& kindOf, const HeadingTa
     };
     std::map<std::size_t, std::size_t> lengths;
     for (const GridRow& row : rows)
-        if (std::count_if(row.cells.begin() + 1, row.cells.end(), isNumber) >= 1
-            && !row.cells.front().empty())
+        if (std::count_if(row.cells.begin() + 1, row.cells.end(), isNumber) >= 1)
             ++lengths[row.cells.size()];
     const auto usual =
         std::max_element(lengths.begin(), lengths.end(),
