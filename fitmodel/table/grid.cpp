@@ -357,7 +357,7 @@ Grid cutByHeadings(const std::vector<PlainLine>& lines, Kinds& kinds)
         for (std::size_t i = 1; i < headings.size(); ++i)
             if (const std::size_t one = headings[i] - headings[i - 1]; alike(one) > alike(length))
                 length = one;
-        if (10 * alike(length) < 9 * (headings.size() - 1))
+        if (10 * alike(length) < 6 * (headings.size() - 1))
             return {};
         if (first >= length && areHeadings(first - length, first))
             start = first = first - length; // all headings, then the first size by its name
@@ -386,8 +386,13 @@ Grid cutByHeadings(const std::vector<PlainLine>& lines, Kinds& kinds)
         rowFrom(i, 1, false);
     if (start < first)
         rowFrom(start, first - start, first - start < length);
-    for (std::size_t i = first; i < filled.size(); i += length)
-        rowFrom(i, length, false);
+    // From heading to heading: one that has a single number for all sizes shifts none.
+    for (std::size_t i = first, next = 0; i < filled.size(); i = next) {
+        const auto at = std::upper_bound(headings.begin(), headings.end(), i);
+        const bool isRow = std::binary_search(headings.begin(), headings.end(), i);
+        next = at == headings.end() || !isRow ? i + length : *at;
+        rowFrom(i, next - i, false);
+    }
     weigh(grid, kinds);
     return grid;
 }

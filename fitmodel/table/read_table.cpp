@@ -533,7 +533,48 @@ std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingT
 ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                             const std::vector<Assignment>& assignments)
 {
-    return Reader(text, table, assignments).take();
+    ReadTable read = Reader(text, table, assignments).take();
+    constexpr std::size_t longest = 20'000; // bytes; a page's tables are told apart already
+    if (read.readable() || read.rows.empty() || text.size() > longest || looksLikeMarkup(text))
+        return read;
+    // A table of something else stands above: the geometry begins behind one of the blank lines.
+    constexpr int mostTries = 12;
+    std::string rest;
+    std::size_t at = 0;
+    for (int i = 0; i < mostTries && (at = text.find("\n\n", at)) != std::string_view::npos; ++i) {
+        at += 2;
+        rest.assign(static_cast<std::size_t>(std::count(
+                        text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n')),
+                    '\n');
+        ReadTable below = Reader(rest + std::string(text.substr(at)), table, assignments).take();
+        if (!below.readable())
+            continue;
+        std::vector<std::vector<TableCell>> above;
+        for (auto& row : read.rows)
+            if (!row.empty() && row.front().line <= rest.size()) {
+                for (TableCell& cell : row) {
+                    cell = {std::move(cell.text),
+                            cell.line,
+                            cell.text.empty() ? CellState::Blank : CellState::NotUnderstood,
+                            {},
+                            {}};
+                    if (!cell.text.empty())
+                        below.notUnderstood.push_back({cell.text, cell.line});
+                }
+                above.push_back(std::move(row));
+            }
+        if (!above.empty())
+            below.problems.push_back({ProblemCode::SecondTable,
+                                      lineName(above.front().front().line),
+                                      {},
+                                      {},
+                                      {},
+                                      {},
+                                      {}});
+        below.rows.insert(below.rows.begin(), above.begin(), above.end());
+        return below;
+    }
+    return read;
 }
 
 GeometryTable geometryOf(const ReadTable& read)
