@@ -370,7 +370,7 @@ private:
         for (std::size_t r = 0; r < m_grid.rows.size(); ++r) // "Geometry"
             for (std::size_t c = 0; c < m_grid.rows[r].cells.size(); ++c)
                 if (const auto& text = m_grid.rows[r].cells[c];
-                    !text.empty() && titleOf(text, m_table).empty()
+                    text.size() > 2 && titleOf(text, m_table).empty()
                     && at({r, c}).state == CellState::NotUnderstood)
                     at({r, c}).state = CellState::Heading;
         for (std::size_t i = 0; i < m_layout.sizeCells.size(); ++i)

@@ -27,6 +27,8 @@ TableNote noteOf(const Problem& problem, const ReadTable& read)
         note.stepText = confirmText();
         note.step = ConfirmGuess{};
     }
+    if (problem.code == ProblemCode::ColumnGuessed)
+        note.level = NoteLevel::Odd;
     if (problem.code == ProblemCode::ColumnGuessed || problem.code == ProblemCode::OtherMeaning)
         for (std::size_t i = 0; i < read.columns.size(); ++i)
             if (read.columns[i].meaning && read.columns[i].from == ColumnFrom::Guessed
