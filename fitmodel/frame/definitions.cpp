@@ -164,8 +164,11 @@ public:
     {
         takeSigns();
         m_agreement = agreementOf(m_chosen.rows, m_table);
-        if (!m_agreement.mostContradict(m_table) && m_agreement.dispersion < suspicious())
+        if (!m_agreement.mostContradict(m_table) && m_agreement.dispersion < suspicious()) {
+            if (m_agreement.contradicting > 0)
+                takeCoarseAngles();
             return;
+        }
         if (m_agreement.mostContradict(m_table) && takeOne(sameUnknowns, false))
             return;
         if (takeCoarseAngles())
@@ -309,7 +312,9 @@ private:
             return false;
         auto rows = rowsOf(m_chosen.geometry, m_table, Rounding::Coarse);
         const Agreement agreement = agreementOf(rows, m_table);
-        if (!agreement.mostAgree(m_table) || agreement.dispersion >= m_agreement.dispersion)
+        const bool mends = agreement.contradicting == 0 && m_agreement.contradicting > 0;
+        if (!mends
+            && (!agreement.mostAgree(m_table) || agreement.dispersion >= m_agreement.dispersion))
             return false;
         m_chosen.rows = std::move(rows);
         m_chosen.rounding = Rounding::Coarse;
