@@ -177,6 +177,9 @@ public:
             matchTwo(text);
         if (!m_read.understood() && m_read.letter.empty() && !m_read.onlyUnit)
             matchRest(text);
+        // "Stack+" is more than the frame's.
+        if (m_read.column && !m_read.second && text.find('+') != std::string_view::npos)
+            m_read.guessed = true;
     }
 
     HeadingRead take() { return std::move(m_read); }

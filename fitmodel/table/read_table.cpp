@@ -318,6 +318,12 @@ private:
                 ReadColumn& before = m_result.columns[j];
                 if (before.meaning != column.meaning)
                     continue;
+                if (m_layout.lanes[j].guessed && !m_layout.lanes[i].guessed && !before.assigned) {
+                    problem(ProblemCode::ColumnTwice, lineName(before.line), shown(before.heading),
+                            {lineName(column.line), shown(column.heading)});
+                    before.meaning.reset(); // "Stack+" gives way to "Stack"
+                    continue;
+                }
                 const bool firstSays = m_layout.lanes[j].qualified;
                 const auto other = otherWay(*column.meaning);
                 if (other && !has(*other) && firstSays != m_layout.lanes[i].qualified) {

@@ -191,7 +191,7 @@ pl bb_height_mm: Wysokość suportu
 pl wheelbase_mm: Rozstaw osi | Baza kół
 pl fork_length_mm: Długość widelca | Wysokość widelca
 pl fork_offset_mm: Offset widelca | Wyprzedzenie widelca
-pl trail_mm: Trail | Wyprzedzenie
+pl trail_mm: Trail | Ślad
 pl standover_mm: Przekrok | Wysokość przekroku | Standover
 pl rider_height_mm: Wzrost | Wzrost rowerzysty
 
