@@ -559,11 +559,9 @@ ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
         for (auto& row : read.rows)
             if (!row.empty() && row.front().line <= rest.size()) {
                 for (TableCell& cell : row) {
-                    cell = {std::move(cell.text),
-                            cell.line,
-                            cell.text.empty() ? CellState::Blank : CellState::NotUnderstood,
-                            {},
-                            {}};
+                    cell.state = cell.text.empty() ? CellState::Blank : CellState::NotUnderstood;
+                    cell.column.reset();
+                    cell.size.reset();
                     if (!cell.text.empty())
                         below.notUnderstood.push_back({cell.text, cell.line});
                 }

@@ -215,8 +215,10 @@ private slots:
         };
         std::string stands;
         for (const auto& row : read.rows)
-            for (const TableCell& cell : row)
+            for (const TableCell& cell : row) {
                 stands += letters(cell.text);
+                QCOMPARE(cell.state == CellState::Blank, cell.text.empty());
+            }
         QCOMPARE(stands, letters(plainSigns(*decoded(bytes))));
     }
 
