@@ -419,7 +419,7 @@ private:
         }
         std::string above;
         if (chance(0.5))
-            above = one({"Larkfield Comet", "Marlow 2", "Tarn Rover GX"}) + "\n";
+            above = one({"Larkfield Sedge", "Osierford 2", "Tarnbeck GX"}) + "\n";
         if (chance(0.2))
             above += m_result.language == "de" ? "Geometrie\n" : "Geometry\n";
         if (m_unitAt == UnitAt::Note)
@@ -450,7 +450,7 @@ private:
             else if (kind < 24)
                 text = "Geometry with a 400 mm fork";
             else if (kind < 30)
-                text = one({"Larkfield Comet", "Geometry", "Frame 2"});
+                text = one({"Larkfield Sedge", "Geometry", "Frame 2"});
             else if (kind < 36 && m_layout != Layout::Html && m_layout != Layout::Aligned) {
                 m_noCorner = true; // the header has a cell less than its rows
                 return;
@@ -618,7 +618,7 @@ private:
         if (m_down && chance(0.06) && !m_noCorner) {
             std::vector<Cell> model{{m_result.language == "de" ? "Modell" : "Model"}};
             for (std::size_t i = 0; i < m_run.size(); ++i)
-                model.push_back({"Comet"});
+                model.push_back({"Sedge"});
             rows.insert(rows.begin(), model);
         }
         if (m_layout == Layout::Html && !m_down && chance(0.08) && rows.front().size() > 2
@@ -823,8 +823,8 @@ private:
         if (chance(0.2))
             text += "<!--StartFragment-->";
         if (chance(0.15))
-            text += "<table><tr><td>Framesets</td><td>Price</td></tr><tr><td>Comet</td>"
-                    "<td>1,299</td></tr><tr><td>Rover</td><td>999</td></tr></table>";
+            text += "<table><tr><td>Framesets</td><td>Price</td></tr><tr><td>Sedge</td>"
+                    "<td>1,299</td></tr><tr><td>Tarnbeck</td><td>999</td></tr></table>";
         std::istringstream lines(above);
         for (std::string line; std::getline(lines, line);)
             text += "<p>" + escaped(line) + "</p>\n";
