@@ -106,10 +106,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n column(s) understood</source>
+        <source>%n heading(s) understood</source>
         <translation>
-            <numerusform>%n column understood</numerusform>
-            <numerusform>%n columns understood</numerusform>
+            <numerusform>%n heading understood</numerusform>
+            <numerusform>%n headings understood</numerusform>
         </translation>
     </message>
 </context>

@@ -25,7 +25,7 @@ enum class ProblemCode {
     UnitSlip,      ///< outside the range, and inside it in another unit, `names[0]`
     NotOneOf,      ///< `names` are the accepted words; `value` is empty where the field is missing
     TooFew,        ///< a list with fewer than `low` entries
-    TooMany,       ///< a list with more than `high` entries
+    TooMany,       ///< a list with more than `high` entries; of a page `names[0]` says of what
     SharesSum,     ///< shares that do not sum to 1
     Contradiction, ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
     Duplicate,     ///< the same as the entry at path `names[0]`
@@ -45,6 +45,10 @@ enum class ProblemCode {
     UnitDoubtful, ///< stated in `names[0]`, plausible in `names[1]`
     OtherMeaning, ///< headed as `names[0]`, by its numbers `names[1]`
     NotANumber,   ///< a cell that holds no number
+    ShortRow, ///< `value` rows, `names` the first, of another number of cells than there are places
+    OtherTables,   ///< of several tables on a page the one with the most of geometry was read
+    SizesGuessed,  ///< there are other numbers of names than of places
+    ColumnGuessed, ///< the meaning of a column, `names[0]`, is for a person to confirm
 };
 
 struct Problem {

@@ -10,7 +10,6 @@ namespace {
 constexpr Limits bbHeight{150, 450, "mm"};
 constexpr Limits trail{0, 180, "mm"};
 constexpr Limits wheelRadius{120, 420, "mm"};
-constexpr Limits riderHeight{1000, 2300, "mm"};
 constexpr Limits riderInseam{450, 1150, "mm"};
 
 const Limits& limitsOf(Column column)
@@ -58,7 +57,7 @@ const Limits& limitsOf(Column column)
     case Column::StemLength: return plausible::stemLength;
     case Column::BarWidth: return plausible::barWidth;
     case Column::CrankLength: return plausible::crank;
-    case Column::RiderHeight: return riderHeight;
+    case Column::RiderHeight: return plausible::riderHeight;
     case Column::RiderInseam: return riderInseam;
     case Column::OtherPart: return anything;
     }

@@ -64,22 +64,11 @@ public:
             problem.names.emplace_back(keyOf(at->second));
             m_report.add(std::move(problem));
         }
-        const auto [loose, first] =
-            m_table.loosely.try_emplace(looseKey(parts, m_table.fillers), column);
-        if (!first && loose->second != column)
-            m_ambiguous.push_back(loose->first);
-    }
-
-    void finish()
-    {
-        for (const std::string& key : m_ambiguous)
-            m_table.loosely.erase(key);
     }
 
 private:
     HeadingTable& m_table;
     Report& m_report;
-    std::vector<std::string> m_ambiguous;
 };
 
 template <typename Each> void eachTerm(Fields& byLanguage, Each&& each)
@@ -90,6 +79,106 @@ template <typename Each> void eachTerm(Fields& byLanguage, Each&& each)
             each(text, path);
     }
 }
+
+/// The words of headings, and which sets of them have a meaning.
+class PartsFile {
+public:
+    PartsFile(HeadingParts& parts, Report& report) : m_parts(parts), m_report(report) {}
+
+    void read(Fields& fields)
+    {
+        for (const std::string& word : words(fields, "part_fillers"))
+            m_parts.fillers.insert(word);
+        if (auto terms = fields.needObject("parts"))
+            for (const auto& [key, ignored] : terms->members())
+                if (auto byLanguage = terms->needObject(key))
+                    eachTerm(*byLanguage, [&, parts = partsOf(key, true, {})](
+                                              const std::string& term, const std::string&) {
+                        addTerm(exactKey(wordsOf(term)), parts);
+                    });
+        if (auto meanings = fields.needObject("meanings"))
+            for (const auto& [key, ignored] : meanings->members()) {
+                if (const auto column = columnFromKey(key))
+                    for (const std::string& set : texts(*meanings, key))
+                        addMeaning(set, *column, meanings->pathOf(key));
+                else
+                    m_report.add(problemAt(ProblemCode::UnknownKey, meanings->pathOf(key)));
+            }
+        for (const std::string& word : words(fields, "asides"))
+            m_parts.asides.insert(word);
+        m_parts.angle = partsOf("angle", false, {});
+        m_parts.measures = partsOf("angle length height width", false, {});
+        m_parts.qualifiers = partsOf("effective actual horizontal", false, {});
+    }
+
+private:
+    void addTerm(const std::string& key, PartSet parts)
+    {
+        auto& all = m_parts.terms[key];
+        if (std::find(all.begin(), all.end(), parts) == all.end())
+            all.push_back(parts);
+        m_parts.longestTerm = std::max(m_parts.longestTerm, key.size());
+    }
+
+    /// The parts named in a text; new ones only where they have terms.
+    PartSet partsOf(std::string_view text, bool isNew, const std::string& path)
+    {
+        constexpr std::size_t most = 64; // bits
+        PartSet result = 0;
+        for (const std::string& name : namesIn(text)) {
+            auto found = std::find(m_names.begin(), m_names.end(), name);
+            if (found == m_names.end() && (!isNew || m_names.size() == most)) {
+                m_report.add(problemAt(ProblemCode::UnknownKey, path, name));
+                continue;
+            }
+            if (found == m_names.end())
+                found = m_names.insert(m_names.end(), name);
+            result |= PartSet(1) << static_cast<std::size_t>(found - m_names.begin());
+        }
+        return result;
+    }
+
+    static std::vector<std::string> namesIn(std::string_view text)
+    {
+        std::vector<std::string> names(1);
+        for (const char c : text)
+            if (c == ' ')
+                names.emplace_back();
+            else
+                names.back() += c;
+        return names;
+    }
+
+    /// Every set there is with and without what may be missing.
+    void addMeaning(const std::string& set, Column column, const std::string& path)
+    {
+        std::vector<PartSet> sets{0};
+        for (std::string name : namesIn(set)) {
+            const bool mayMiss = name.ends_with('?');
+            if (mayMiss)
+                name.pop_back();
+            const PartSet part = partsOf(name, false, path);
+            const std::size_t count = sets.size();
+            for (std::size_t i = 0; i < count; ++i) {
+                if (mayMiss)
+                    sets.push_back(sets[i]);
+                sets[i] |= part;
+            }
+        }
+        for (const PartSet one : sets) {
+            const auto [at, isNew] = m_parts.meanings.try_emplace(one, column);
+            if (!isNew && at->second != column) {
+                Problem problem = problemAt(ProblemCode::Duplicate, path, set);
+                problem.names.emplace_back(keyOf(at->second));
+                m_report.add(std::move(problem));
+            }
+        }
+    }
+
+    HeadingParts& m_parts;
+    Report& m_report;
+    std::vector<std::string> m_names;
+};
 
 void readNumberWords(Fields& fields, NumberWords& to)
 {
@@ -131,6 +220,7 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
     Fields fields(file.json(), name, report);
     table.fillers = words(fields, "fillers");
     table.titleWords = words(fields, "title_words");
+    table.sizeWords = words(fields, "size_words");
     readNumberWords(fields, table.numbers);
     for (const std::string& missing : texts(fields, "missing"))
         table.missing.insert(smallLetters(missing));
@@ -148,10 +238,13 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
                 });
         }
     }
-    terms.finish();
+    PartsFile(table.parts, report).read(fields);
     if (auto sizes = fields.needObject("size"))
         eachTerm(*sizes, [&](const std::string& term, const std::string&) {
             table.sizes.insert(exactKey(wordsOf(term)));
+            std::vector<std::string> kept = wordsOf(term);
+            std::erase_if(kept, [&](const auto& word) { return table.fillers.contains(word); });
+            table.sizes.insert(exactKey(kept));
         });
     if (auto wheels = fields.needObject("wheels"))
         readWheels(std::move(*wheels), table);

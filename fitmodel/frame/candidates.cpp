@@ -95,6 +95,11 @@ std::optional<FrameSize> frameOf(const GeometryTable& geometry, const ClosedTabl
     frame.post.diameterMm = values.given(Column::PostDiameter);
     frame.post.lengthMm = values.given(Column::PostLength);
     frame.post.offsetMm = values.given(Column::PostOffset);
+    if (const Entry* heights = entryOf(Column::RiderHeight, geometry.sizes[size]);
+        heights && heights->high)
+        frame.riderHeightMm = Range{heights->value, *heights->high};
+    frame.asSold = {values.given(Column::StemLength), values.given(Column::BarWidth),
+                    values.given(Column::CrankLength), values.given(Column::Tyre)};
     frame.maxSystemKg = values.given(Column::MaxSystem);
     frame.massKg = values.given(Column::Mass);
     frame.price = values.given(Column::Price);

@@ -59,6 +59,8 @@ public:
         m_result.anglesRoundedCoarsely = m_defined.rounding == Rounding::Coarse;
         for (std::size_t i = 0; i < geometry().sizes.size(); ++i)
             close(i);
+        findMixups();
+        tellOnce();
     }
 
     ClosedTable take() { return std::move(m_result); }
@@ -180,6 +182,116 @@ private:
                 && std::abs(entry.value - run->value) > m_table.unusualDeviation * run->sd)
                 m_result.unusual.push_back({size, entry.column, entry.value, run->value, run->sd});
         }
+    }
+
+    void findMixups()
+    {
+        const auto& sizes = geometry().sizes;
+        constexpr std::size_t enough = 4; // figures that are alike
+        for (std::size_t i = 0; i + 1 < sizes.size(); ++i)
+            for (std::size_t j = i + 1; j < sizes.size(); ++j)
+                if (sizes[i].entries.size() >= enough && sizes[i].entries == sizes[j].entries)
+                    m_result.mixups.push_back(
+                        {Mixup::Kind::SizesAlike, i, j, Column::Stack, Column::Stack});
+        std::vector<Column> suspected;
+        std::size_t contradicted = 0;
+        std::size_t last = SIZE_MAX;
+        for (const Contradiction& one : m_result.contradictions) {
+            contradicted += one.size != last ? 1 : 0;
+            last = one.size;
+            suspected.push_back(one.column);
+            suspected.insert(suspected.end(), one.indistinguishableFrom.begin(),
+                             one.indistinguishableFrom.end());
+        }
+        std::sort(suspected.begin(), suspected.end());
+        suspected.erase(std::unique(suspected.begin(), suspected.end()), suspected.end());
+        if (contradicted < 2)
+            return;
+        std::vector<Mixup> explained;
+        const auto offer = [&](Mixup::Kind kind, Column one, Column other,
+                               const GeometryTable& mended) {
+            // What is not plausible takes no part, and would contradict nothing.
+            for (const TableSize& size : mended.sizes)
+                for (const Entry& entry : size.entries) {
+                    const Range& range = m_table.plausible[indexOf(entry.column)];
+                    if ((entry.column == one || entry.column == other)
+                        && (entry.value < range.low || entry.value > range.high))
+                        return;
+                }
+            if (contradictingSizes(mended, m_table, m_defined.rounding) == 0)
+                explained.push_back({kind, 0, 0, one, other});
+        };
+        for (std::size_t i = 0; i < suspected.size(); ++i) {
+            for (const int by : {-1, 1})
+                offer(Mixup::Kind::ColumnShifted, suspected[i], suspected[i],
+                      shifted(suspected[i], by));
+            for (std::size_t j = i + 1; j < suspected.size(); ++j)
+                if (unitOf(suspected[i]) == unitOf(suspected[j]))
+                    offer(Mixup::Kind::ColumnsSwapped, suspected[i], suspected[j],
+                          swapped(suspected[i], suspected[j]));
+        }
+        if (explained.size() != 1) // of two explanations neither is told
+            return;
+        m_result.mixups.push_back(explained.front());
+        m_result.contradictions.clear(); // all of them follow from it
+    }
+
+    [[nodiscard]] GeometryTable shifted(Column column, int by) const
+    {
+        GeometryTable result = geometry();
+        const auto count = static_cast<int>(result.sizes.size());
+        for (int i = 0; i < count; ++i) {
+            auto& entries = result.sizes[static_cast<std::size_t>(i)].entries;
+            std::erase_if(entries, [&](const Entry& entry) { return entry.column == column; });
+            if (i + by < 0 || i + by >= count)
+                continue;
+            if (const Entry* entry =
+                    entryOf(column, geometry().sizes[static_cast<std::size_t>(i + by)]))
+                entries.push_back(*entry);
+        }
+        return result;
+    }
+
+    [[nodiscard]] GeometryTable swapped(Column one, Column other) const
+    {
+        GeometryTable result = geometry();
+        for (TableSize& size : result.sizes)
+            for (Entry& entry : size.entries)
+                entry.column = entry.column == one     ? other
+                               : entry.column == other ? one
+                                                       : entry.column;
+        return result;
+    }
+
+    /// A kink in a column is one remark, at its sharpest; what a fault or two alike sizes bring
+    /// along is none.
+    void tellOnce()
+    {
+        const auto away = [](const UnusualValue& one) {
+            return std::abs(one.given - one.expected) / one.sd;
+        };
+        const auto isNear = [](std::size_t a, std::size_t b) {
+            return std::max(a, b) - std::min(a, b) <= 2;
+        };
+        const auto all = m_result.unusual;
+        std::erase_if(m_result.unusual, [&](const UnusualValue& one) {
+            for (const Mixup& mixup : m_result.mixups)
+                if ((mixup.kind == Mixup::Kind::SizesAlike
+                     && (isNear(one.size, mixup.size) || isNear(one.size, mixup.otherSize)))
+                    || (mixup.kind != Mixup::Kind::SizesAlike
+                        && (mixup.column == one.column || mixup.otherColumn == one.column)))
+                    return true;
+            for (const Contradiction& fault : m_result.contradictions)
+                if (isNear(fault.size, one.size)
+                    && (fault.column == one.column
+                        || std::find(fault.indistinguishableFrom.begin(),
+                                     fault.indistinguishableFrom.end(), one.column)
+                               != fault.indistinguishableFrom.end()))
+                    return true;
+            return std::any_of(all.begin(), all.end(), [&](const UnusualValue& other) {
+                return other.column == one.column && away(other) > away(one);
+            });
+        });
     }
 
     const ClosureTable& m_table;

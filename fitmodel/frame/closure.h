@@ -74,11 +74,26 @@ struct Redefinition {
     std::size_t of = 0;                ///< sizes that can tell
 };
 
+/// What is wrong with more than one figure, and is one fault.
+struct Mixup {
+    enum class Kind {
+        SizesAlike,     ///< two sizes are printed alike
+        ColumnShifted,  ///< each size has its neighbour's figure
+        ColumnsSwapped, ///< each of two columns has the other's figures
+    };
+    Kind kind = Kind::SizesAlike;
+    std::size_t size = 0;      ///< of two alike
+    std::size_t otherSize = 0; ///< of two alike
+    Column column = Column::Stack;
+    Column otherColumn = Column::Stack; ///< of two swapped
+};
+
 struct ClosedTable {
     std::vector<ClosedSize> sizes; ///< as in the table
     std::vector<Contradiction> contradictions;
     std::vector<UnusualValue> unusual;
     std::vector<Redefinition> redefinitions;
+    std::vector<Mixup> mixups;          ///< their figures are not told one by one as well
     bool anglesRoundedCoarsely = false; ///< they agree only if rounded more coarsely than printed
 
     [[nodiscard]] const ClosedValue* valueOf(std::size_t size, Column column) const;

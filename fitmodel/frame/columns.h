@@ -56,11 +56,12 @@ enum class Column : std::uint8_t {
     MaxSystem,
     Mass,
     Price,
-    // known, and of no use for a frame
+    // of the riders it is made for, and of the bicycle as it is sold
     StemLength,
     BarWidth,
     CrankLength,
     RiderHeight,
+    // known, and of no use for a frame
     RiderInseam,
     OtherPart,
 };

@@ -36,6 +36,7 @@ struct Agreement {
     std::size_t telling = 0;       ///< sizes with more columns than unknowns
     std::size_t contradicting = 0; ///< of these
     double dispersion = 0.0;       ///< chi squared a degree of freedom, without the worst size
+    std::vector<double> each;      ///< the same of each size; none is told by 0
 
     [[nodiscard]] bool mostContradict(const ClosureTable& table) const
     {
@@ -53,10 +54,11 @@ struct Agreement {
 Agreement agreementOf(const std::vector<SizeRows>& rows, const ClosureTable& table)
 {
     Agreement agreement;
+    agreement.each.assign(rows.size(), 0.0);
     double sum = 0.0;
     double worst = 0.0;
-    for (const SizeRows& size : rows) {
-        const auto all = size.all();
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto all = rows[i].all();
         const Adjustment adjusted = adjust(all, table.ordinary);
         double most = 0.0;
         for (int row = 0; row < adjusted.residual.size(); ++row)
@@ -66,12 +68,47 @@ Agreement agreementOf(const std::vector<SizeRows>& rows, const ClosureTable& tab
         ++agreement.telling;
         agreement.contradicting += most * most > table.gainToTell ? 1 : 0;
         const double each = adjusted.chiSquared / adjusted.freedom;
+        agreement.each[i] = each;
         sum += each;
         worst = std::max(worst, each);
     }
     if (agreement.telling > 1)
         agreement.dispersion = (sum - worst) / static_cast<double>(agreement.telling - 1);
     return agreement;
+}
+
+/// Better in every size, but for what is within the rounding.
+bool closesBetter(const Agreement& trial, const Agreement& now)
+{
+    constexpr double rounding = 1.5; // chi squared a degree of freedom
+    for (std::size_t i = 0; i < trial.each.size(); ++i)
+        if (trial.each[i] > std::max(now.each[i], rounding))
+            return false;
+    return true;
+}
+
+/// Whether each size is a bicycle: what follows from its columns is plausible.
+bool canExist(const GeometryTable& geometry, const std::vector<SizeRows>& rows,
+              const ClosureTable& table)
+{
+    constexpr double surelyBelowMm = -20.0; // the axles, with a wheel of full size
+    constexpr double smallWheelMm = 500.0;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        const auto all = rows[i].all();
+        const Adjustment adjusted = adjust(all, table.ordinary);
+        for (const Column column : {Column::HeadAngle, Column::SeatAngle, Column::BbDrop,
+                                    Column::Chainstay, Column::ForkLength, Column::ForkOffset}) {
+            const Reckoned value = reckon(column, adjusted);
+            const Range& range = table.plausible[indexOf(column)];
+            if (value.determined && (value.value < range.low || value.value > range.high))
+                return false;
+        }
+        const Entry* bead = entryOf(Column::BeadSeat, geometry.sizes[i]);
+        if (!(bead && bead->value < smallWheelMm)
+            && reckon(Column::BbDrop, adjusted).value < surelyBelowMm)
+            return false;
+    }
+    return true;
 }
 
 bool anyHas(Column column, const GeometryTable& geometry)
@@ -127,8 +164,11 @@ public:
     {
         takeSigns();
         m_agreement = agreementOf(m_chosen.rows, m_table);
-        if (!m_agreement.mostContradict(m_table) && m_agreement.dispersion < suspicious())
+        if (!m_agreement.mostContradict(m_table) && m_agreement.dispersion < suspicious()) {
+            if (m_agreement.contradicting > 0)
+                takeCoarseAngles();
             return;
+        }
         if (m_agreement.mostContradict(m_table) && takeOne(sameUnknowns, false))
             return;
         if (takeCoarseAngles())
@@ -173,6 +213,12 @@ private:
                               });
     }
 
+    [[nodiscard]] bool isSound(const Trial& trial) const
+    {
+        return closesBetter(trial.agreement, m_agreement)
+               && canExist(trial.geometry, trial.rows, m_table);
+    }
+
     void accept(Trial trial, std::initializer_list<Alternative> alternatives)
     {
         for (const Alternative& alternative : alternatives)
@@ -213,7 +259,7 @@ private:
             if (!canBe(alternative))
                 continue;
             Trial trial = tried(alternative, m_chosen.geometry, m_chosen.rounding);
-            if (!trial.agreement.mostAgree(m_table)
+            if (!trial.agreement.mostAgree(m_table) || !isSound(trial)
                 || (best && trial.agreement.dispersion >= best->agreement.dispersion))
                 continue;
             if (mustLieEvenly
@@ -238,7 +284,7 @@ private:
                 if (!canBe(sameUnknowns[j]) || sameUnknowns[j].from == sameUnknowns[i].from)
                     continue;
                 Trial both = tried(sameUnknowns[j], first.geometry, m_chosen.rounding);
-                if (!both.agreement.mostAgree(m_table))
+                if (!both.agreement.mostAgree(m_table) || !isSound(both))
                     continue;
                 accept(std::move(both), {sameUnknowns[i], sameUnknowns[j]});
                 return true;
@@ -266,7 +312,9 @@ private:
             return false;
         auto rows = rowsOf(m_chosen.geometry, m_table, Rounding::Coarse);
         const Agreement agreement = agreementOf(rows, m_table);
-        if (!agreement.mostAgree(m_table) || agreement.dispersion >= m_agreement.dispersion)
+        const bool mends = agreement.contradicting == 0 && m_agreement.contradicting > 0;
+        if (!mends
+            && (!agreement.mostAgree(m_table) || agreement.dispersion >= m_agreement.dispersion))
             return false;
         m_chosen.rows = std::move(rows);
         m_chosen.rounding = Rounding::Coarse;
@@ -279,6 +327,12 @@ private:
 };
 
 } // namespace
+
+std::size_t contradictingSizes(const GeometryTable& geometry, const ClosureTable& table,
+                               Rounding rounding)
+{
+    return agreementOf(rowsOf(geometry, table, rounding), table).contradicting;
+}
 
 Definitions defined(const GeometryTable& geometry, const ClosureTable& table,
                     const CloseOptions& options)

@@ -24,4 +24,8 @@ struct Definitions {
 [[nodiscard]] Definitions defined(const GeometryTable& geometry, const ClosureTable& table,
                                   const CloseOptions& options);
 
+/// Sizes of which one entry at least does not agree with the rest.
+[[nodiscard]] std::size_t contradictingSizes(const GeometryTable& geometry,
+                                             const ClosureTable& table, Rounding rounding);
+
 } // namespace tripoise::frame

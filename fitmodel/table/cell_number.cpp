@@ -167,6 +167,29 @@ void minutes(Scanner& scanner, CellNumber& number)
     }
 }
 
+/// 5'8", 5 ft 8
+bool feet(Scanner& scanner, CellNumber& number)
+{
+    constexpr double most = 7.0; // a person's height
+    constexpr double inchesPerFoot = 12.0;
+    const std::string_view before = scanner.rest();
+    scanner.blanks();
+    if (number.step != 1.0 || number.value > most || before.starts_with("''")
+        || !(scanner.take("'") || scanner.take("ft"))) {
+        scanner.go(before);
+        return false;
+    }
+    scanner.blanks();
+    const std::string inches(scanner.figures().substr(0, 2));
+    number.value = inchesPerFoot * number.value + (inches.empty() ? 0.0 : numberOf(inches));
+    number.unit = PrintUnit::Inch;
+    scanner.blanks();
+    for (const std::string_view sign : {"\"", "''", "in"})
+        if (scanner.take(sign))
+            break;
+    return true;
+}
+
 std::optional<CellNumber> oneNumber(Scanner& scanner, const NumberWords& words)
 {
     scanner.blanks();
@@ -187,7 +210,8 @@ std::optional<CellNumber> oneNumber(Scanner& scanner, const NumberWords& words)
             }
         }
     }
-    number->unit = unitAt(scanner, words);
+    if (!feet(scanner, *number))
+        number->unit = unitAt(scanner, words);
     if (number->unit == PrintUnit::Degree && number->step == 1.0)
         minutes(scanner, *number);
     if (negative) {
@@ -229,6 +253,20 @@ bool onlyMarks(std::string_view rest)
            && onlyMarks(inside.substr(end + 1));
 }
 
+/// "565 mm (22.2\")", "22.2 in / 565 mm"
+bool sameInAnotherUnit(Scanner scanner, const CellNumber& number, const NumberWords& words)
+{
+    scanner.blanks();
+    const bool bracket = scanner.take("(") || scanner.take("[");
+    if (!bracket && !scanner.take("/"))
+        return false;
+    const auto other = oneNumber(scanner, words);
+    scanner.blanks();
+    const bool closed = !bracket || scanner.take(")") || scanner.take("]");
+    return other && closed && onlyMarks(scanner.rest()) && number.unit != PrintUnit::None
+           && other->unit != PrintUnit::None && other->unit != number.unit;
+}
+
 } // namespace
 
 PrintUnit unitNamed(std::string_view word, const NumberWords& words)
@@ -259,7 +297,7 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
     auto number = oneNumber(scanner, words);
     if (!number)
         return std::nullopt;
-    if (onlyMarks(scanner.rest()))
+    if (onlyMarks(scanner.rest()) || sameInAnotherUnit(scanner, *number, words))
         return number;
     if (!rangeSign(scanner, words))
         return std::nullopt;

@@ -49,12 +49,12 @@ Cells cutAt(std::string_view line, std::string_view sign)
     return cells;
 }
 
-Cells cutAtBars(std::string_view line)
+Cells cutAtBars(std::string_view line, bool outer)
 {
     line = trimmed(line);
-    if (line.starts_with('|'))
+    if (outer && line.starts_with('|'))
         line.remove_prefix(1);
-    if (line.ends_with('|'))
+    if (outer && line.ends_with('|'))
         line.remove_suffix(1);
     return cutAt(line, "|");
 }

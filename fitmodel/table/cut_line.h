@@ -13,7 +13,8 @@ using Cells = std::vector<std::string>;
 
 /// Cut at a sign; a quoted cell keeps the signs inside it (RFC 4180).
 [[nodiscard]] Cells cutAt(std::string_view line, std::string_view sign);
-[[nodiscard]] Cells cutAtBars(std::string_view line);
+/// `outer`: bars stand at both ends of the line as well.
+[[nodiscard]] Cells cutAtBars(std::string_view line, bool outer);
 /// At two blanks or more.
 [[nodiscard]] Cells cutAtBlanks(std::string_view line);
 /// At every blank.

@@ -7,8 +7,6 @@
 namespace tripoise::table {
 namespace {
 
-constexpr double sameHeadings = 0.6; // of the best line's, in the heading line of another table
-
 std::size_t filled(const GridRow& row)
 {
     return static_cast<std::size_t>(std::count_if(row.cells.begin(), row.cells.end(),
@@ -59,13 +57,18 @@ private:
                 std::any_of(row.cells.begin(), row.cells.end(), [&](const std::string& cell) {
                     return kindOf(cell, m_table) == CellKind::Number;
                 });
-            const bool legend = !hasNumber && m_result.legend.take(whole, m_table);
+            // "A. Stack" in a cell of its own is a heading.
+            const bool legend = !hasNumber
+                                && (full == 1 || whole.find_first_of("=:") != std::string::npos)
+                                && m_result.legend.take(whole, m_table);
             const bool unit = full == 1 && takeUnit(whole);
             if (!legend && !unit)
                 continue;
-            for (std::size_t c = 0; c < row.cells.size(); ++c)
+            for (std::size_t c = 0; c < row.cells.size(); ++c) {
                 if (!row.cells[c].empty())
                     m_result.notes.push_back({r, c});
+                m_result.reads[r][c] = {}; // "B = stack" heads nothing
+            }
         }
     }
 
@@ -107,7 +110,7 @@ private:
         }
         m_result.sizesDown = most > mostDown || (most == mostDown && numbersBelow());
         if (m_result.sizesDown)
-            cutSecondAcross(most);
+            cutSecondAcross();
         else
             cutSecondDown();
     }
@@ -141,25 +144,18 @@ private:
             --m_result.to;
     }
 
-    /// Another line of as many headings begins another table.
-    void cutSecondAcross(std::size_t most)
+    /// Another line of headings behind numbers begins another table.
+    void cutSecondAcross()
     {
-        const auto alike = std::max<std::size_t>(
-            2, static_cast<std::size_t>(sameHeadings * static_cast<double>(most) + 0.5));
-        bool seen = false;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            if (headingsInRow(r) < alike)
-                continue;
             // Two lines of headings, one below the other, are one heading.
-            const bool numbers = r > m_result.from && seen && hasNumbersBefore(r);
-            if (numbers) {
-                std::size_t end = r;
-                while (end > m_result.from && filled(m_grid.rows[end - 1]) < 2)
-                    --end;
-                endAt(end);
-                return;
-            }
-            seen = true;
+            if (headingsInRow(r) < 2 || !hasNumbersBefore(r))
+                continue;
+            std::size_t end = r;
+            while (end > m_result.from && filled(m_grid.rows[end - 1]) < 2)
+                --end;
+            endAt(end);
+            return;
         }
     }
 
@@ -180,15 +176,19 @@ private:
     /// Where headings come again, two of them or more, another table began: at its line of sizes.
     void cutSecondDown()
     {
-        std::vector<Column> seen;
+        std::vector<std::string> seen;
         std::size_t again = 0;
         std::size_t firstAgain = 0;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            for (const HeadingRead& heading : m_result.reads[r]) {
-                if (!heading.column)
+            for (std::size_t c = 0; c < m_result.reads[r].size(); ++c) {
+                if (!m_result.reads[r][c].column)
                     continue;
-                if (std::find(seen.begin(), seen.end(), *heading.column) == seen.end()) {
-                    seen.push_back(*heading.column);
+                const std::string& text = m_grid.rows[r].cells[c];
+                if (r > 0 && c < m_grid.rows[r - 1].cells.size()
+                    && m_grid.rows[r - 1].cells[c] == text)
+                    continue; // merged over several rows
+                if (std::find(seen.begin(), seen.end(), text) == seen.end()) {
+                    seen.push_back(text);
                 } else if (++again == 1) {
                     firstAgain = r;
                 } else {

@@ -2,9 +2,12 @@
 #include "table/grid.h"
 
 #include "table/cut_line.h"
+#include "table/mended_rows.h"
 #include "table/plain.h"
+#include "table/size_name.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
 #include <optional>
 
@@ -33,6 +36,10 @@ public:
         return at->second;
     }
     [[nodiscard]] const HeadingTable& table() const { return m_table; }
+    [[nodiscard]] KindOf reader()
+    {
+        return [this](const std::string& cell) { return of(cell); };
+    }
 
 private:
     const HeadingTable& m_table;
@@ -73,7 +80,17 @@ void weigh(Grid& grid, Kinds& kinds)
     grid.worth = sum * (0.5 + 0.5 * even);
 }
 
-template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kinds, Cut&& cutLine)
+bool isBlank(const GridRow& row)
+{
+    return std::all_of(row.cells.begin(), row.cells.end(),
+                       [](const std::string& cell) { return cell.empty(); });
+}
+
+enum class Broken { AsCut, Joined }; ///< rows that are pieces of one
+
+template <typename Cut>
+Grid cut(const std::vector<PlainLine>& lines, Kinds& kinds, Cut&& cutLine,
+         Broken broken = Broken::AsCut)
 {
     Grid grid;
     for (const PlainLine& line : lines) {
@@ -85,8 +102,23 @@ template <typename Cut> Grid cut(const std::vector<PlainLine>& lines, Kinds& kin
         std::vector<std::size_t> numbers(cells.size(), line.number);
         grid.rows.push_back({std::move(cells), std::move(numbers)});
     }
+    if (broken == Broken::Joined)
+        grid.rows = brokenRowsJoined(std::move(grid.rows), kinds.reader());
+    addCorner(grid.rows, kinds.reader(), kinds.table());
     weigh(grid, kinds);
     return grid;
+}
+
+/// At a sign, cells that break over lines put together.
+Grid cutJoined(const std::vector<PlainLine>& lines, std::string_view sign, Kinds& kinds)
+{
+    return cut(
+        quotedLinesJoined(lines, sign.front()), kinds,
+        [&](const std::string& text) {
+            const bool decimal = sign == "," && kinds.of(text) == CellKind::Number;
+            return decimal ? Cells{text} : cutAt(text, sign);
+        },
+        Broken::Joined);
 }
 
 bool occurs(const std::vector<PlainLine>& lines, std::string_view sign)
@@ -95,6 +127,41 @@ bool occurs(const std::vector<PlainLine>& lines, std::string_view sign)
     for (const PlainLine& line : lines)
         count += line.text.find(sign) != std::string::npos ? 1 : 0;
     return count >= 2;
+}
+
+/// Whether most lines with a number have runs of blanks inside: those part cells, single ones
+/// words.
+bool inColumns(const std::vector<PlainLine>& lines)
+{
+    std::size_t count = 0;
+    std::size_t with = 0;
+    for (const PlainLine& line : lines) {
+        if (!hasFigure(line.text))
+            continue;
+        ++count;
+        with += trimmed(line.text).find("  ") != std::string_view::npos ? 1 : 0;
+    }
+    return 2 * with > count;
+}
+
+/// Whether every line with several numbers has a sign between its cells: then blanks part words.
+bool isMarked(const std::vector<PlainLine>& lines, Kinds& kinds)
+{
+    std::array<std::size_t, 3> with{};
+    std::size_t count = 0;
+    for (const PlainLine& line : lines) {
+        const Cells tokens = tokensOf(line.text);
+        if (std::count_if(
+                tokens.begin(), tokens.end(),
+                [&](const std::string& token) { return kinds.of(token) == CellKind::Number; })
+                < 2
+            && line.text.find_first_of("\t;|") == std::string::npos)
+            continue;
+        ++count;
+        for (std::size_t i = 0; i < with.size(); ++i)
+            with[i] += line.text.find("\t;|"[i]) != std::string::npos ? 1 : 0;
+    }
+    return count >= 2 && std::find(with.begin(), with.end(), count) != with.end();
 }
 
 /// Number of characters rather than bytes before each byte, so that "Ä" takes one column.
@@ -206,10 +273,17 @@ Grid cutBehindPhrases(const std::vector<PlainLine>& lines, Kinds& kinds)
         const std::size_t from = valuesFrom(tokens);
         Cells values = valueCells(tokens, from, kinds);
         Cells cells;
-        if (values.size() == count && from > 0) {
+        const std::size_t names = tokens.size() - std::min(count, tokens.size());
+        // A line of sizes: their names are words as well.
+        const bool ofSizes =
+            tokens.size() >= count
+            && std::all_of(tokens.begin() + static_cast<std::ptrdiff_t>(names), tokens.end(),
+                           [&](const auto& token) { return isSizeName(token, kinds.table()); });
+        const bool title =
+            values.size() == 1 && count > 1 && kinds.of(phrase(tokens, from)) != CellKind::Heading;
+        if (from > 0 && !values.empty() && !title && !(ofSizes && values.size() != count)) {
             cells.push_back(phrase(tokens, from));
-        } else if (tokens.size() >= count && tokens.size() <= count + 3) {
-            const std::size_t names = tokens.size() - count; // of sizes, or short headings
+        } else if (ofSizes && names <= 3) {
             cells.push_back(phrase(tokens, names));
             values.assign(tokens.begin() + static_cast<std::ptrdiff_t>(names), tokens.end());
         } else {
@@ -220,39 +294,78 @@ Grid cutBehindPhrases(const std::vector<PlainLine>& lines, Kinds& kinds)
     });
 }
 
+/// "Stack: 585 mm    Reach: 390 mm"
+Cells cutAtColons(const std::string& text)
+{
+    Cells cells;
+    for (const std::string& pair : cutAtBlanks(text)) {
+        const std::size_t colon = pair.find(':');
+        if (colon <= 1 || colon == std::string::npos || colon + 1 == pair.size())
+            return {text}; // "A: stack" says what a letter is
+        cells.emplace_back(trimmed(std::string_view(pair).substr(0, colon)));
+        cells.emplace_back(trimmed(std::string_view(pair).substr(colon + 1)));
+    }
+    return cells;
+}
+
 /// One cell a line, as some pages are copied: headings each followed by as many values, or all
 /// headings and then the values of one size after another.
 Grid cutByHeadings(const std::vector<PlainLine>& lines, Kinds& kinds)
 {
-    std::vector<std::size_t> headings;
     std::vector<const PlainLine*> filled;
+    std::vector<CellKind> kindAt;
     for (const PlainLine& line : lines)
-        if (!trimmed(line.text).empty() && !isDrawn(line.text))
+        if (!trimmed(line.text).empty() && !isDrawn(line.text)) {
             filled.push_back(&line);
-    for (std::size_t i = 0; i < filled.size(); ++i)
-        if (kinds.of(std::string(trimmed(filled[i]->text))) == CellKind::Heading)
+            kindAt.push_back(kinds.of(std::string(trimmed(line.text))));
+        }
+    const auto isValue = [&](std::size_t i) {
+        return kindAt[i] == CellKind::Number || kindAt[i] == CellKind::Missing;
+    };
+    // Headings, known or not, stand before a number, the ones of columns before each other.
+    std::vector<std::size_t> headings;
+    for (std::size_t i = 0; i + 1 < filled.size(); ++i)
+        if (!isValue(i) && isValue(i + 1))
             headings.push_back(i);
-    if (headings.size() < 2)
+    if (headings.empty())
         return {};
-    const std::size_t first = headings.front();
-    std::size_t together = 1;
-    while (together < headings.size() && headings[together] == first + together)
-        ++together;
-
-    std::size_t length = 0;
-    std::size_t start = first;
-    if (together >= 3 && together == headings.size()) {
-        length = together; // sizes down
-    } else if (headings.size() >= 2) {
-        length = headings[1] - headings[0];
+    const auto alike = [&](std::size_t length) {
+        std::size_t count = 0;
         for (std::size_t i = 1; i < headings.size(); ++i)
-            if (headings[i] - headings[i - 1] != length)
-                return {};
-        // The sizes stand before the first heading, with or without a word for them.
-        if (first + 1 >= length)
+            count += headings[i] - headings[i - 1] == length ? 1 : 0;
+        return count;
+    };
+    const auto areHeadings = [&](std::size_t from, std::size_t to) {
+        std::size_t count = 0;
+        for (std::size_t i = from; i < to; ++i)
+            count += kindAt[i] == CellKind::Heading
+                             || (i + 1 < to && trimmed(filled[i]->text) == "A"
+                                 && trimmed(filled[i + 1]->text) == "B")
+                         ? 1
+                         : 0;
+        return count >= 2 || (count == 1 && trimmed(filled[from + 1]->text) == "A");
+    };
+    std::size_t length = 0;
+    std::size_t first = headings.front();
+    std::size_t start = first;
+    if (headings.size() == 1) { // all headings, then sizes that are numbers
+        const auto top = static_cast<std::size_t>(
+            std::find(kindAt.begin(), kindAt.end(), CellKind::Heading) - kindAt.begin());
+        length = first + 1 - std::min(top, first);
+        start = first = std::min(top, first);
+    } else {
+        for (std::size_t i = 1; i < headings.size(); ++i)
+            if (const std::size_t one = headings[i] - headings[i - 1]; alike(one) > alike(length))
+                length = one;
+        if (10 * alike(length) < 6 * (headings.size() - 1))
+            return {};
+        if (first >= length && areHeadings(first - length, first))
+            start = first = first - length; // all headings, then the first size by its name
+        else if (first + 1 >= length)
+            // The sizes stand before the first heading, with or without a word for them.
             start = first + 1 - length;
-        else
-            start = first;
+        if (start > 0 && start < first && kindAt[start - 1] == CellKind::Heading)
+            --start;
     }
     if (length < 2)
         return {};
@@ -272,9 +385,14 @@ Grid cutByHeadings(const std::vector<PlainLine>& lines, Kinds& kinds)
     for (std::size_t i = 0; i < start; ++i)
         rowFrom(i, 1, false);
     if (start < first)
-        rowFrom(start, first - start, true);
-    for (std::size_t i = first; i < filled.size(); i += length)
-        rowFrom(i, length, false);
+        rowFrom(start, first - start, first - start < length);
+    // From heading to heading: one that has a single number for all sizes shifts none.
+    for (std::size_t i = first, next = 0; i < filled.size(); i = next) {
+        const auto at = std::upper_bound(headings.begin(), headings.end(), i);
+        const bool isRow = std::binary_search(headings.begin(), headings.end(), i);
+        next = at == headings.end() || !isRow ? i + length : *at;
+        rowFrom(i, next - i, false);
+    }
     weigh(grid, kinds);
     return grid;
 }
@@ -305,24 +423,89 @@ Grid gridOf(const std::vector<PlainLine>& lines, const HeadingTable& table)
         if (grid.worth > best.worth)
             best = std::move(grid);
     };
-    if (occurs(lines, "\t"))
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAt(text, "\t"); }));
-    if (occurs(lines, ";"))
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAt(text, ";"); }));
-    if (occurs(lines, "|"))
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAtBars(text); }));
-    if (occurs(lines, "  ")) {
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAtBlanks(text); }));
-        offer(cutAtGutters(lines, kinds));
+    for (const char* sign : {"\t", ";", ", ", ","})
+        if (occurs(lines, sign))
+            offer(cutJoined(lines, sign, kinds));
+    if (occurs(lines, "|")) {
+        std::ptrdiff_t bars = 0;
+        std::ptrdiff_t first = 0;
+        for (const PlainLine& line : lines) {
+            bars += line.text.find('|') != std::string::npos ? 1 : 0;
+            first += trimmed(line.text).starts_with('|') ? 1 : 0;
+        }
+        offer(cut(lines, kinds,
+                  [&](const std::string& text) { return cutAtBars(text, 2 * first > bars); }));
     }
-    if (occurs(lines, ", "))
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAt(text, ", "); }));
-    if (occurs(lines, ","))
-        offer(cut(lines, kinds, [](const std::string& text) { return cutAt(text, ","); }));
-    if (occurs(lines, " "))
-        offer(cutBehindPhrases(lines, kinds));
+    if (occurs(lines, ":"))
+        offer(cut(lines, kinds, cutAtColons));
     offer(cutByHeadings(lines, kinds));
+    if (!isMarked(lines, kinds)) {
+        if (occurs(lines, "  ")) {
+            offer(cut(lines, kinds, [](const std::string& text) { return cutAtBlanks(text); }));
+            offer(cutAtGutters(lines, kinds));
+        }
+        if (occurs(lines, " ") && !inColumns(lines))
+            offer(cutBehindPhrases(lines, kinds));
+    }
+    pairsApart(best.rows, kinds.reader());
     return best;
+}
+
+Grid gridOf(const std::vector<PageTable>& tables, const HeadingTable& table)
+{
+    Kinds kinds(table);
+    Grid best;
+    const PageTable* chosen = nullptr;
+    std::vector<double> worths;
+    for (const PageTable& one : tables) {
+        Grid grid;
+        for (const auto& cells : one.rows) {
+            grid.rows.emplace_back();
+            for (const std::string& cell : cells)
+                grid.rows.back().cells.emplace_back(trimmed(plainSigns(cell)));
+            grid.rows.back().lines.resize(cells.size());
+            if (isBlank(grid.rows.back()))
+                grid.rows.pop_back();
+        }
+        addCorner(grid.rows, kinds.reader(), table);
+        weigh(grid, kinds);
+        worths.push_back(grid.worth);
+        if (chosen && grid.worth <= best.worth)
+            continue;
+        best = std::move(grid);
+        chosen = &one;
+    }
+    constexpr double nearly = 0.5;
+    best.another = std::count_if(worths.begin(), worths.end(),
+                                 [&](double worth) { return worth > nearly * best.worth; })
+                   > 1;
+    pairsApart(best.rows, kinds.reader());
+    const auto textRow = [](const std::string& line) {
+        return GridRow{{std::string(trimmed(plainSigns(line)))}, {0}};
+    };
+    std::vector<GridRow> rows;
+    for (const std::string& line : chosen ? chosen->above : std::vector<std::string>())
+        rows.push_back(textRow(line));
+    rows.insert(rows.end(), std::make_move_iterator(best.rows.begin()),
+                std::make_move_iterator(best.rows.end()));
+    for (const std::string& line : chosen ? chosen->below : std::vector<std::string>())
+        rows.push_back(textRow(line));
+    std::erase_if(rows, isBlank);
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        std::fill(rows[i].lines.begin(), rows[i].lines.end(), i + 1);
+    best.rows = std::move(rows);
+    return best;
+}
+
+std::string textOf(const Grid& grid)
+{
+    std::string text;
+    for (const GridRow& row : grid.rows) {
+        for (std::size_t i = 0; i < row.cells.size(); ++i)
+            text += (i ? "\t" : "") + row.cells[i];
+        text += '\n';
+    }
+    return text;
 }
 
 } // namespace tripoise::table

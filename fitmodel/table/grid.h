@@ -3,11 +3,13 @@
 // Lines of text cut into cells.
 //
 // Every way of cutting that the text allows is tried: tabs, semicolons, bars, commas, runs of
-// blanks, blank columns, words followed by numbers, one cell a line. The one is taken in which most
-// cells are clean numbers and known headings, and the lines are of one length.
+// blanks, blank columns, words followed by numbers, one cell a line, labels with their value two a
+// line. The one is taken in which most cells are clean numbers and known headings, and the lines
+// are of one length. Of a page's source the cells are as they are marked.
 #pragma once
 
 #include "table/headings.h"
+#include "table/markup.h"
 
 #include <string>
 #include <string_view>
@@ -28,7 +30,14 @@ struct GridRow {
 struct Grid {
     std::vector<GridRow> rows; ///< one for each line that is not blank
     double worth = 0.0;        ///< clean numbers and headings, weighted
+    bool another = false;      ///< there is another table that is worth nearly as much
 };
+
+/// The page's table with the most in it, with the text beside it.
+[[nodiscard]] Grid gridOf(const std::vector<PageTable>& tables, const HeadingTable& table);
+
+/// As text with tabs.
+[[nodiscard]] std::string textOf(const Grid& grid);
 
 enum class CellKind { Blank, Number, Missing, Heading, Unit, Text };
 

@@ -3,14 +3,19 @@
 // What headings mean (assets/headings.json), and how one is recognised.
 //
 // A heading and a term are the same when their words are, run together, without units, drawing
-// letters, footnote marks and filler words; in any order of the words if need be. Nothing is
-// guessed from a part of a heading: what is not the same is not understood, and said so.
+// letters and footnote marks. A heading that is no term is understood by its parts: its words,
+// compounds taken apart, say which tube or axis, which measure of it (angle, length, height, drop)
+// and how it is taken (effective, actual, centre to top), and the set of these is one that has a
+// meaning. All words count: where one is not understood, neither is the heading.
 #pragma once
 
 #include "base/range.h"
 #include "frame/columns.h"
 #include "table/cell_number.h"
 
+#include <cstdint>
+#include <functional>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -19,29 +24,53 @@
 
 namespace tripoise {
 
+/// What words stand for, one bit each: "seat tube", "angle", "effective".
+using PartSet = std::uint64_t;
+
+/// Looked up without a copy of the text.
+struct TextHash {
+    using is_transparent = void;
+    std::size_t operator()(std::string_view text) const
+    {
+        return std::hash<std::string_view>()(text);
+    }
+};
+
+struct HeadingParts {
+    std::unordered_map<std::string, std::vector<PartSet>, TextHash, std::equal_to<>>
+        terms; ///< by `exactKey`
+    std::unordered_map<PartSet, Column> meanings;
+    std::unordered_set<std::string, TextHash, std::equal_to<>> fillers; ///< words
+    std::unordered_set<std::string> asides; ///< words behind which something else is told
+    std::size_t longestTerm = 0;            ///< bytes
+    PartSet angle = 0;
+    PartSet measures = 0;   ///< angle, length, height: of "head / seat angle" both have it
+    PartSet qualifiers = 0; ///< effective, actual: of two columns for one tube they tell
+};
+
 struct HeadingTable {
     std::unordered_map<std::string, Column> columns; ///< by `exactKey`
-    std::unordered_map<std::string, Column>
-        loosely;                                    ///< by `looseKey`, where only one column has it
-    std::unordered_set<std::string> sizes;          ///< by `exactKey`
-    std::unordered_set<std::string> missing;        ///< as they stand, small letters
-    std::unordered_set<std::string> fillers;        ///< words
-    std::unordered_set<std::string> titleWords;     ///< words
-    std::unordered_map<std::string, double> wheels; ///< bead seat by a wheel's name
+    std::unordered_set<std::string> sizes;           ///< by `exactKey`
+    std::unordered_set<std::string> sizeWords;       ///< "small", "medium"
+    std::unordered_set<std::string> missing;         ///< as they stand, small letters
+    std::unordered_set<std::string> fillers;         ///< words
+    std::unordered_set<std::string> titleWords;      ///< words
+    std::unordered_map<std::string, double> wheels;  ///< bead seat by a wheel's name
+    HeadingParts parts;
     NumberWords numbers;
     PerColumn<Range> plausible{};
 };
 
 /// The words of a term or heading, run together.
 [[nodiscard]] std::string exactKey(const std::vector<std::string>& words);
-/// The same in an order that does not depend on the words', without fillers unless there is nothing
-/// else.
-[[nodiscard]] std::string looseKey(const std::vector<std::string>& words,
-                                   const std::unordered_set<std::string>& fillers);
 
 struct HeadingRead {
     std::optional<Column> column;
+    std::optional<Column> second; ///< of two quantities in one cell, "head / seat angle"
     bool isSize = false;
+    bool byParts = false;
+    bool guessed = false;   ///< but for what stands in brackets or behind "at", "with"
+    bool qualified = false; ///< says which of two ways of measuring is meant
     PrintUnit unit = PrintUnit::None;
     std::string letter; ///< a drawing letter that stands alone, "a"
     bool onlyUnit = false;

@@ -223,9 +223,12 @@ private:
             return;
         }
         m_result.unit = best.unit;
-        if (isSmallFigure(column, m_table) && suits(usual, kind)
-            && fitOf(m_numbers, usual, column, m_table).plausible > 0)
-            m_result.unit = usual;
+        // The other lengths' unit, where these could be in it as well.
+        if (suits(usual, kind)) {
+            const std::size_t plausible = fitOf(m_numbers, usual, column, m_table).plausible;
+            if (plausible > 0 && (isSmallFigure(column, m_table) || plausible == best.plausible))
+                m_result.unit = usual;
+        }
         m_result.unitGuessed = kind == ColumnUnit::Millimetre && plain(m_numbers) > 0
                                && m_result.unit != PrintUnit::Millimetre;
     }
@@ -342,6 +345,15 @@ private:
 };
 
 } // namespace
+
+bool canBe(Column column, const std::vector<std::string>& cells, const HeadingTable& table)
+{
+    Numbers numbers;
+    for (const std::string& cell : cells)
+        if (auto number = cellNumber(cell, table.numbers))
+            numbers.push_back(number);
+    return 2 * inAnyUnit(numbers, column, table) >= numbers.size();
+}
 
 LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
 {

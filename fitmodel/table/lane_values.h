@@ -3,10 +3,11 @@
 // The numbers of one lane, in millimetres, degrees and kilograms.
 //
 // A unit that is stated beside the heading or in the cell holds where the numbers are plausible in
-// it. Where none is stated, the one in which most are plausible is taken, of several the one that
-// brings them nearest to the middle of what is plausible; small figures that could be anything (a
-// drop, an offset) follow the other lengths of the table. A cell that is plausible in another unit
-// only is taken in that, and said so; one that is plausible in none is not understood.
+// it. Where none is stated, the one in which most are plausible is taken, of several that of the
+// table's other lengths, else the one that brings them nearest to the middle of what is plausible;
+// small figures that could be anything (a drop, an offset) follow the other lengths anyway. A cell
+// that is plausible in another unit only is taken in that, and said so; one that is plausible in
+// none is not understood.
 #pragma once
 
 #include "frame/geometry_table.h"
@@ -43,6 +44,10 @@ struct LaneValues {
     bool unitDoubtful = false; ///< another unit than stated was taken
     std::vector<LaneValue> values;
 };
+
+/// Whether at least half of the cells' numbers are plausible as that, in some unit.
+[[nodiscard]] bool canBe(Column column, const std::vector<std::string>& cells,
+                         const HeadingTable& table);
 
 /// `usual` is the unit of the table's other lengths.
 [[nodiscard]] LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual,

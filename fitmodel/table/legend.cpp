@@ -9,7 +9,10 @@ namespace tripoise::table {
 
 PrintUnit statedIn(std::string_view text, const HeadingTable& table)
 {
-    for (const std::string& word : wordsOf(text)) {
+    const std::vector<std::string> words = wordsOf(text);
+    if (words.size() > 2 && words.back() == "in" && words[words.size() - 2] == "in")
+        return PrintUnit::Inch; // "all dimensions in in"
+    for (const std::string& word : words) {
         const PrintUnit unit = unitNamed(word, table.numbers);
         if ((isLength(unit) || unit == PrintUnit::Degree) && word != "in")
             return unit;
@@ -45,10 +48,18 @@ std::string titleOf(std::string_view text, const HeadingTable& table)
 
 bool Legend::take(std::string_view text, const HeadingTable& table)
 {
+    // "A = angle, head tube, B = stack": a piece without a letter belongs to the one before.
+    const auto isEntry = [](std::string_view piece) {
+        const std::size_t sign = piece.find_first_of("=:)-.");
+        return sign != std::string_view::npos && trimmed(piece.substr(0, sign)).size() <= 2;
+    };
     bool any = false;
     std::size_t start = 0;
     while (start < text.size()) {
-        const std::size_t end = std::min(text.find_first_of(",;|", start), text.size());
+        std::size_t end = start;
+        do {
+            end = std::min(text.find_first_of(",;|", end + 1), text.size());
+        } while (end < text.size() && !isEntry(trimmed(text.substr(end + 1))));
         any = takeOne(trimmed(text.substr(start, end - start)), table) || any;
         start = end + 1;
     }

@@ -185,7 +185,9 @@ char plainOf(char32_t c)
     case 0xFF5C: return '|';
     case 0xFF1A: return ':';
     case 0x2502: return '|'; // drawn tables
-    default: return 0;
+    default:
+        // Letters, figures and signs as wide as ideographs.
+        return c > 0xFF00 && c < 0xFF5F ? static_cast<char>(c - 0xFEE0) : 0;
     }
 }
 
@@ -210,9 +212,19 @@ char baseLetter(char32_t c)
         "aaaaaaaceeeeiiiidnooooo\0ouuuuytsaaaaaaaceeeeiiiidnooooo\0ouuuuyty"sv;
     if (c >= 0xC0 && c <= 0xFF)
         return latin1[c - 0xC0];
-    if (c == 0x152 || c == 0x153)
-        return 'o';
-    return 0;
+    // Latin Extended-A, U+0100 to U+017F: Czech, Polish
+    static constexpr std::string_view latinA =
+        "aaaaaaccccccccddddeeeeeeeeeegggggggghhhhiiiiiiiiiiiijjkkklllllllllln"
+        "nnnnnnnnoooooooorrrrrrssssssssttttttuuuuuuuuuuuuwwyyyzzzzzzs";
+    static_assert(latinA.size() == 0x80);
+    return c >= 0x100 && c < 0x180 ? latinA[c - 0x100] : 0;
+}
+
+/// Characters of scripts that have no small letters and no accents: kana, ideographs.
+bool isOwnLetter(char32_t c)
+{
+    return (c >= 0x3041 && c <= 0x30FF && c != 0x30FB) || (c >= 0x4E00 && c <= 0x9FFF)
+           || c == 0x3005;
 }
 
 } // namespace
@@ -316,6 +328,11 @@ std::vector<std::string> wordsOf(std::string_view text)
             word += letter;
             if (c == 0xDF)
                 word += 's';
+            continue;
+        }
+        if (c != bad && isOwnLetter(c)) {
+            append(word, c);
+            dash = false;
             continue;
         }
         flush();

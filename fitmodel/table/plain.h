@@ -24,8 +24,8 @@ namespace tripoise {
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 
 /// Words in small ASCII letters and figures, accents and umlauts dropped ("Länge" and "Laenge" are
-/// both "lange"). Two letters joined by a dash are one word, "c-t" is "ct". Anything else parts
-/// words.
+/// both "lange"); kana and ideographs as they are. Two letters joined by a dash are one word, "c-t"
+/// is "ct". Anything else parts words.
 [[nodiscard]] std::vector<std::string> wordsOf(std::string_view text);
 
 } // namespace tripoise

@@ -4,10 +4,12 @@
 #include "table/lane_values.h"
 #include "table/layout.h"
 #include "table/legend.h"
+#include "table/pasted.h"
 #include "table/plain.h"
-#include "table/plain_lines.h"
 
 #include <algorithm>
+#include <cmath>
+#include <map>
 
 namespace tripoise {
 
@@ -38,12 +40,12 @@ public:
            const std::vector<Assignment>& assignments)
         : m_table(table), m_assignments(assignments)
     {
-        auto lines = plainLinesOf(bytes);
-        if (auto* refused = std::get_if<Problem>(&lines)) {
+        auto grid = gridOfBytes(bytes, table);
+        if (auto* refused = std::get_if<Problem>(&grid)) {
             m_result.problems.push_back(std::move(*refused));
             return;
         }
-        m_grid = gridOf(std::get<std::vector<PlainLine>>(lines), table);
+        m_grid = std::get<Grid>(std::move(grid));
         m_layout = layoutOf(m_grid, table);
         if (m_layout.sizes.size() > mostTableSizes) {
             tooMany(m_layout.sizes.size(), mostTableSizes);
@@ -120,6 +122,10 @@ private:
     {
         m_result.sizesDown = m_layout.sizesDown;
         m_result.sizes = m_layout.sizes;
+        shortRows();
+        m_result.sizesFrom = m_layout.sizesGuessed ? SizesFrom::Guessed
+                             : m_layout.sizesNamed ? SizesFrom::Named
+                                                   : SizesFrom::Counted;
         nameSizesOnce();
         std::vector<LaneTexts> texts;
         for (const Lane& lane : m_layout.lanes) {
@@ -127,16 +133,60 @@ private:
             if (one.stated == PrintUnit::None || one.stated == PrintUnit::Degree)
                 if (m_layout.unit != PrintUnit::None && lane.unit == PrintUnit::None)
                     one.stated = m_layout.unit;
-            for (const auto& cell : lane.cells)
-                one.cells.push_back(cell ? textAt(*cell) : std::string());
+            for (std::size_t i = 0; i < lane.cells.size(); ++i) {
+                // What is withheld is not blank: another size's figure is not its own.
+                const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
+                one.cells.push_back(lane.cells[i] ? textAt(*lane.cells[i])
+                                                  : std::string(withheld ? "-" : ""));
+            }
             if (const Assignment* by = assigned(texts.size(), lane.heading))
                 one.column = by->meaning;
             texts.push_back(std::move(one));
         }
-        const PrintUnit usual = usualUnit(texts, m_table);
+        std::map<std::size_t, LaneTexts> seconds;
         for (std::size_t i = 0; i < texts.size(); ++i)
+            if (m_layout.lanes[i].second && texts[i].column == m_layout.lanes[i].column)
+                seconds[i] = secondOf(texts[i], *m_layout.lanes[i].second);
+        const PrintUnit usual = usualUnit(texts, m_table);
+        for (std::size_t i = 0; i < texts.size(); ++i) {
             addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
+            if (seconds.contains(i)) {
+                ReadColumn& column = m_result.columns.back();
+                const LaneValues values = valuesOf(seconds[i], usual, m_table);
+                for (std::size_t j = 0; j < values.values.size(); ++j)
+                    column.beside[j] = values.values[j].entry;
+            }
+        }
         dropRepeated();
+    }
+
+    /// Told once, with the first few of them.
+    void shortRows()
+    {
+        const auto& rows = m_layout.shortRows;
+        constexpr std::size_t most = 3;
+        std::vector<std::string> names;
+        for (std::size_t i = 0; i < std::min(most, rows.size()); ++i)
+            names.push_back(shown(textAt(rows[i])));
+        if (rows.size() > most)
+            names.emplace_back("…");
+        if (!rows.empty())
+            problem(ProblemCode::ShortRow, lineName(lineOf(rows.front())),
+                    std::to_string(rows.size()), std::move(names));
+    }
+
+    /// "71 / 73": the first stays, the second is a lane of its own.
+    static LaneTexts secondOf(LaneTexts& lane, Column column)
+    {
+        LaneTexts second{column, lane.stated, {}};
+        for (std::string& cell : lane.cells) {
+            const std::size_t sign = cell.find_first_of("/|");
+            second.cells.push_back(sign == std::string::npos
+                                       ? std::string()
+                                       : std::string(trimmed(cell.substr(sign + 1))));
+            cell = std::string(trimmed(cell.substr(0, sign)));
+        }
+        return second;
     }
 
     void nameSizesOnce()
@@ -169,6 +219,11 @@ private:
         column.meaning = values.column;
         column.headedAs = values.headedAs;
         column.assigned = assigned(index, lane.heading) != nullptr;
+        column.from = column.assigned ? ColumnFrom::Known
+                      : values.headedAs || lane.guessed || m_layout.headingsGuessed
+                          ? ColumnFrom::Guessed
+                      : lane.byParts ? ColumnFrom::Parts
+                                     : ColumnFrom::Known;
         column.unit = values.unit;
         column.unitGuessed = values.unitGuessed;
         for (const LaneValue& value : values.values) {
@@ -235,7 +290,24 @@ private:
                     std::move(cells));
     }
 
-    /// Of two columns with one meaning the first counts.
+    /// What is measured in two ways.
+    static std::optional<Column> otherWay(Column column)
+    {
+        switch (column) {
+        case Column::SeatAngle: return Column::SeatAngleActual;
+        case Column::TopTube: return Column::TopTubeActual;
+        default: return std::nullopt;
+        }
+    }
+
+    [[nodiscard]] bool has(Column column) const
+    {
+        return std::any_of(m_result.columns.begin(), m_result.columns.end(),
+                           [&](const ReadColumn& one) { return one.meaning == column; });
+    }
+
+    /// Of two columns with one meaning the one counts whose heading says which way of measuring it
+    /// is, and the other is the other way; else the first, and that is a guess.
     void dropRepeated()
     {
         for (std::size_t i = 0; i < m_result.columns.size(); ++i) {
@@ -243,14 +315,49 @@ private:
             if (!column.meaning || isSetAside(*column.meaning))
                 continue;
             for (std::size_t j = 0; j < i; ++j) {
-                if (m_result.columns[j].meaning != column.meaning)
+                ReadColumn& before = m_result.columns[j];
+                if (before.meaning != column.meaning)
                     continue;
+                if (m_layout.lanes[j].guessed && !m_layout.lanes[i].guessed && !before.assigned) {
+                    problem(ProblemCode::ColumnTwice, lineName(before.line), shown(before.heading),
+                            {lineName(column.line), shown(column.heading)});
+                    before.meaning.reset(); // "Stack+" gives way to "Stack"
+                    continue;
+                }
+                const bool firstSays = m_layout.lanes[j].qualified;
+                const auto other = otherWay(*column.meaning);
+                if (other && !has(*other) && firstSays != m_layout.lanes[i].qualified) {
+                    takeAs(firstSays ? column : before, *other);
+                    break;
+                }
                 problem(ProblemCode::ColumnTwice, lineName(column.line), shown(column.heading),
-                        {lineName(m_result.columns[j].line), shown(m_result.columns[j].heading)});
+                        {lineName(before.line), shown(before.heading)});
+                if (!isSame(before, column) && !before.assigned)
+                    before.from = ColumnFrom::Guessed;
                 column.meaning.reset();
                 break;
             }
         }
+    }
+
+    /// The same figures, in another unit maybe.
+    static bool isSame(const ReadColumn& one, const ReadColumn& other)
+    {
+        for (std::size_t i = 0; i < one.entries.size(); ++i)
+            if (one.entries[i] && other.entries[i]
+                && std::abs(one.entries[i]->value - other.entries[i]->value)
+                       > one.entries[i]->step + other.entries[i]->step)
+                return false;
+        return true;
+    }
+
+    static void takeAs(ReadColumn& column, Column other)
+    {
+        column.meaning = other;
+        column.from = ColumnFrom::Guessed;
+        for (auto& entry : column.entries)
+            if (entry)
+                entry->column = other;
     }
 
     void states()
@@ -259,10 +366,19 @@ private:
             at(note).state = CellState::Unit;
         if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
-            m_result.model = titleOf(textAt(*m_layout.model), m_table);
+            std::string title = textAt(*m_layout.model);
+            if (m_layout.sizeInModel)
+                title.resize(std::min(title.rfind(' '), title.size()));
+            m_result.model = titleOf(title, m_table);
         }
         for (const CellPlace& place : m_layout.sizeHeading)
             at(place).state = CellState::Heading;
+        for (std::size_t r = 0; r < m_grid.rows.size(); ++r) // "Geometry"
+            for (std::size_t c = 0; c < m_grid.rows[r].cells.size(); ++c)
+                if (const auto& text = m_grid.rows[r].cells[c];
+                    text.size() > 2 && titleOf(text, m_table).empty()
+                    && at({r, c}).state == CellState::NotUnderstood)
+                    at({r, c}).state = CellState::Heading;
         for (std::size_t i = 0; i < m_layout.sizeCells.size(); ++i)
             if (const auto& place = m_layout.sizeCells[i]; place && !textAt(*place).empty())
                 mark(*place, CellState::Size, std::nullopt, i);
@@ -313,6 +429,8 @@ private:
         case ValueState::NoNumber:
         case ValueState::OutOfRange: break;
         }
+        if (isOfTheSale(*column.meaning)) // "integrated": no figure, and no fault
+            return CellState::SetAside;
         const Range& range = m_table.plausible[indexOf(*column.meaning)];
         const CellPlace& place = *lane.cells[size];
         Problem wrong{value.state == ValueState::OutOfRange ? ProblemCode::OutOfRange
@@ -354,10 +472,28 @@ private:
         if (m_layout.rowsRead < m_grid.rows.size())
             problem(ProblemCode::SecondTable,
                     lineName(m_grid.rows[m_layout.rowsRead].lines.front()));
+        if (m_grid.another)
+            problem(ProblemCode::OtherTables, {});
+        if (m_result.sizesFrom == SizesFrom::Guessed)
+            problem(ProblemCode::SizesGuessed, {});
+        for (const ReadColumn& column : m_result.columns)
+            if (column.meaning && column.from == ColumnFrom::Guessed && !column.headedAs
+                && !isSetAside(*column.meaning) && !isToldTwice(column))
+                problem(ProblemCode::ColumnGuessed, lineName(column.line), shown(column.heading),
+                        {std::string(keyOf(*column.meaning))});
         if (!isGeometry())
             problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
         else if (!m_layout.sizesNamed)
             problem(ProblemCode::NoSizes, {});
+    }
+
+    [[nodiscard]] bool isToldTwice(const ReadColumn& column) const
+    {
+        return std::any_of(m_result.problems.begin(), m_result.problems.end(),
+                           [&](const Problem& one) {
+                               return one.code == ProblemCode::ColumnTwice
+                                      && one.names.front() == lineName(column.line);
+                           });
     }
 
     /// A line of two numbers or more: a table of something.
@@ -391,10 +527,58 @@ bool ReadTable::readable() const
               });
 }
 
+std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table)
+{
+    if (page.size() > mostMarkupBytes || !looksLikeMarkup(page))
+        return std::nullopt;
+    const auto grid = gridOfBytes(page, table);
+    const auto* found = std::get_if<Grid>(&grid);
+    return found ? std::optional(textOf(*found)) : std::nullopt;
+}
+
 ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                             const std::vector<Assignment>& assignments)
 {
-    return Reader(text, table, assignments).take();
+    ReadTable read = Reader(text, table, assignments).take();
+    constexpr std::size_t longest = 20'000; // bytes; a page's tables are told apart already
+    if (read.readable() || read.rows.empty() || text.size() > longest || looksLikeMarkup(text))
+        return read;
+    // A table of something else stands above: the geometry begins behind one of the blank lines.
+    constexpr int mostTries = 12;
+    std::string rest;
+    std::size_t at = 0;
+    for (int i = 0; i < mostTries && (at = text.find("\n\n", at)) != std::string_view::npos; ++i) {
+        at += 2;
+        rest.assign(static_cast<std::size_t>(std::count(
+                        text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n')),
+                    '\n');
+        ReadTable below = Reader(rest + std::string(text.substr(at)), table, assignments).take();
+        if (!below.readable())
+            continue;
+        std::vector<std::vector<TableCell>> above;
+        for (auto& row : read.rows)
+            if (!row.empty() && row.front().line <= rest.size()) {
+                for (TableCell& cell : row) {
+                    cell.state = cell.text.empty() ? CellState::Blank : CellState::NotUnderstood;
+                    cell.column.reset();
+                    cell.size.reset();
+                    if (!cell.text.empty())
+                        below.notUnderstood.push_back({cell.text, cell.line});
+                }
+                above.push_back(std::move(row));
+            }
+        if (!above.empty())
+            below.problems.push_back({ProblemCode::SecondTable,
+                                      lineName(above.front().front().line),
+                                      {},
+                                      {},
+                                      {},
+                                      {},
+                                      {}});
+        below.rows.insert(below.rows.begin(), above.begin(), above.end());
+        return below;
+    }
+    return read;
 }
 
 GeometryTable geometryOf(const ReadTable& read)
@@ -418,9 +602,14 @@ GeometryTable geometryOf(const ReadTable& read)
     return geometry;
 }
 
+bool isOfTheSale(Column column)
+{
+    return indexOf(column) >= indexOf(Column::StemLength) && !isSetAside(column);
+}
+
 bool isSetAside(Column column)
 {
-    return indexOf(column) >= indexOf(Column::StemLength);
+    return indexOf(column) >= indexOf(Column::RiderInseam);
 }
 
 } // namespace tripoise

@@ -26,6 +26,20 @@ inline constexpr std::size_t mostTableLines = 1000;
 inline constexpr std::size_t mostTableBytes = 1'000'000;
 inline constexpr std::size_t mostTableSizes = 60;
 
+/// How sure it is which size a number belongs to.
+enum class SizesFrom {
+    Named,   ///< each by a name of its own
+    Counted, ///< there are no names: the first, the second
+    Guessed, ///< there are names, and which numbers each has is for a person to confirm
+};
+
+/// How sure it is what a column means.
+enum class ColumnFrom {
+    Known,   ///< its heading is a term
+    Parts,   ///< its heading is understood by its words
+    Guessed, ///< by its numbers, or by what stands beside it: for a person to confirm
+};
+
 enum class CellState {
     Blank,
     Model,
@@ -54,6 +68,7 @@ struct ReadColumn {
     std::optional<Column> meaning;
     std::optional<Column> headedAs; ///< where its numbers cannot be what the heading says
     bool assigned = false;          ///< by hand
+    ColumnFrom from = ColumnFrom::Known;
     PrintUnit unit = PrintUnit::None;
     bool unitGuessed = false;
     std::vector<std::optional<Entry>> entries; ///< by size
@@ -72,6 +87,7 @@ struct TableText {
 struct ReadTable {
     std::optional<std::string> model;
     std::vector<std::string> sizes;
+    SizesFrom sizesFrom = SizesFrom::Counted;
     std::vector<ReadColumn> columns;
     bool sizesDown = false; ///< one size a line
     std::vector<std::vector<TableCell>> rows;
@@ -90,11 +106,19 @@ struct Assignment {
     std::optional<Column> meaning;
 };
 
+/// A page's source as the text of its table, with tabs; nothing where there is no table in it.
+[[nodiscard]] std::optional<std::string> tableTextOfPage(std::string_view page,
+                                                         const HeadingTable& table);
+
+/// The text may be the source of a page (HTML).
 [[nodiscard]] ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                                           const std::vector<Assignment>& assignments = {});
 
 /// What was understood of it.
 [[nodiscard]] GeometryTable geometryOf(const ReadTable& read);
+
+/// Of its riders, or of the bicycle as it is sold: kept, and no part of the frame's geometry.
+[[nodiscard]] bool isOfTheSale(Column column);
 
 /// Known, and of no use for a frame.
 [[nodiscard]] bool isSetAside(Column column);

@@ -53,7 +53,9 @@ Json sizeJson(const ClosedSize& size, const TableSize& entries)
 {
     Json values = Json::object();
     for (const ClosedValue& value : size.values)
-        values[std::string(keyOf(value.column))] = valueJson(value, entryOf(value.column, entries));
+        if (!isOfTheSale(value.column))
+            values[std::string(keyOf(value.column))] =
+                valueJson(value, entryOf(value.column, entries));
     Json unknown = Json::array();
     for (const UnknownColumn& one : size.unknown) {
         Json prevents = Json::array();
@@ -61,10 +63,20 @@ Json sizeJson(const ClosedSize& size, const TableSize& entries)
             prevents.push_back(purposeKey(purpose));
         unknown.push_back({{"column", keyOf(one.column)}, {"prevents", std::move(prevents)}});
     }
-    return {{"size", size.size},
-            {"closed", size.closed},
-            {"values", std::move(values)},
-            {"unknown", std::move(unknown)}};
+    Json json{{"size", size.size},
+              {"closed", size.closed},
+              {"values", std::move(values)},
+              {"unknown", std::move(unknown)}};
+    if (const Entry* heights = entryOf(Column::RiderHeight, entries); heights && heights->high)
+        json["rider_height_mm"] = {told(heights->value), told(*heights->high)};
+    for (const auto& [key, column] :
+         std::initializer_list<std::pair<const char*, Column>>{{"stem_mm", Column::StemLength},
+                                                               {"bar_mm", Column::BarWidth},
+                                                               {"crank_mm", Column::CrankLength},
+                                                               {"tyre_mm", Column::Tyre}})
+        if (const Entry* entry = entryOf(column, entries))
+            json["as_sold"][key] = told(entry->value);
+    return json;
 }
 
 Json contradictionJson(const Contradiction& one, const ClosedTable& closed)
@@ -81,14 +93,49 @@ Json contradictionJson(const Contradiction& one, const ClosedTable& closed)
             {"text", sentence(one, closed).toStdString()}};
 }
 
+const char* fromKey(SizesFrom from)
+{
+    return from == SizesFrom::Named ? "named" : from == SizesFrom::Counted ? "counted" : "guessed";
+}
+
+const char* fromKey(ColumnFrom from)
+{
+    return from == ColumnFrom::Known ? "known" : from == ColumnFrom::Parts ? "parts" : "guessed";
+}
+
+Json columnsJson(const ReadTable& read)
+{
+    Json columns = Json::array();
+    for (const ReadColumn& column : read.columns)
+        if (column.meaning)
+            columns.push_back({{"heading", column.heading},
+                               {"column", keyOf(*column.meaning)},
+                               {"from", fromKey(column.from)}});
+    return columns;
+}
+
 std::string jsonOf(const ReadTable& read, const GeometryTable& geometry, const ClosedTable& closed)
 {
-    Json json{{"model", read.model ? Json(*read.model) : Json()}, {"sizes", Json::array()}};
+    Json json{{"model", read.model ? Json(*read.model) : Json()},
+              {"sizes_from", fromKey(read.sizesFrom)},
+              {"columns", columnsJson(read)},
+              {"sizes", Json::array()}};
     for (std::size_t i = 0; i < closed.sizes.size(); ++i)
         json["sizes"].push_back(sizeJson(closed.sizes[i], geometry.sizes[i]));
     json["contradictions"] = Json::array();
     for (const Contradiction& one : closed.contradictions)
         json["contradictions"].push_back(contradictionJson(one, closed));
+    json["mixups"] = Json::array();
+    for (const Mixup& one : closed.mixups) {
+        Json told{{"text", sentence(one, closed).toStdString()}};
+        if (one.kind == Mixup::Kind::SizesAlike)
+            told["sizes_alike"] = {closed.sizes[one.size].size, closed.sizes[one.otherSize].size};
+        else if (one.kind == Mixup::Kind::ColumnShifted)
+            told["column_shifted"] = keyOf(one.column);
+        else
+            told["columns_swapped"] = {keyOf(one.column), keyOf(one.otherColumn)};
+        json["mixups"].push_back(std::move(told));
+    }
     json["unusual"] = Json::array();
     for (const UnusualValue& one : closed.unusual)
         json["unusual"].push_back({{"size", closed.sizes[one.size].size},

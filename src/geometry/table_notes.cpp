@@ -19,6 +19,28 @@ Correction correctionFor(const Contradiction& one, const TableAnswer& answer)
             asPrinted(one.agreesWithRest, *entryOf(one.column, size))};
 }
 
+/// A guess asks to be confirmed.
+TableNote noteOf(const Problem& problem, const ReadTable& read)
+{
+    TableNote note{lineSentence(problem), NoteLevel::Wrong, {}, {}};
+    if (problem.code == ProblemCode::SizesGuessed) {
+        note.stepText = confirmText();
+        note.step = ConfirmGuess{};
+    }
+    if (problem.code == ProblemCode::ColumnGuessed)
+        note.level = NoteLevel::Odd;
+    if (problem.code == ProblemCode::ColumnGuessed || problem.code == ProblemCode::OtherMeaning)
+        for (std::size_t i = 0; i < read.columns.size(); ++i)
+            if (read.columns[i].meaning && read.columns[i].from == ColumnFrom::Guessed
+                && problem.path == "line " + std::to_string(read.columns[i].line)
+                && read.columns[i].heading.starts_with(problem.value)) {
+                note.stepText = confirmText();
+                note.step = ConfirmGuess{i};
+                break;
+            }
+    return note;
+}
+
 void addDefinitions(std::vector<TableNote>& notes, const TableAnswer& answer, bool asHeaded)
 {
     for (const Redefinition& one : answer.proposed)
@@ -52,7 +74,7 @@ std::vector<TableNote> tableNotes(const TableAnswer& answer, bool asHeaded)
 {
     std::vector<TableNote> notes;
     for (const Problem& problem : answer.read.problems)
-        notes.push_back({lineSentence(problem), NoteLevel::Wrong, {}, {}});
+        notes.push_back(noteOf(problem, answer.read));
     if (!answer.read.readable()) {
         addNotUnderstood(notes, answer);
         return notes;
@@ -62,6 +84,8 @@ std::vector<TableNote> tableNotes(const TableAnswer& answer, bool asHeaded)
         notes.push_back({sentence(one, answer.closed), NoteLevel::Wrong,
                          takeFigureText(one.column, correction.taken), TakeFigure{correction}});
     }
+    for (const Mixup& one : answer.closed.mixups)
+        notes.push_back({sentence(one, answer.closed), NoteLevel::Wrong, {}, {}});
     for (const Correction& one : answer.corrections)
         notes.push_back({correctedSentence(one.size, one.column, one.printed, one.taken),
                          NoteLevel::Note, takeFigureText(one.column, one.printed),

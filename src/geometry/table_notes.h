@@ -7,6 +7,7 @@
 
 #include <QString>
 
+#include <optional>
 #include <variant>
 #include <vector>
 
@@ -28,7 +29,12 @@ struct SayMeaning { ///< of a column that is not understood
     std::size_t readColumn = 0;
     bool operator==(const SayMeaning&) const = default;
 };
-using TableStep = std::variant<std::monostate, TakeFigure, LeaveFigure, ReadAsHeaded, SayMeaning>;
+struct ConfirmGuess { ///< of what a column means; without one, of which size has which numbers
+    std::optional<std::size_t> readColumn;
+    bool operator==(const ConfirmGuess&) const = default;
+};
+using TableStep =
+    std::variant<std::monostate, TakeFigure, LeaveFigure, ReadAsHeaded, SayMeaning, ConfirmGuess>;
 
 enum class NoteLevel { Wrong, Odd, Note };
 

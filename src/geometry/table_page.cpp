@@ -13,6 +13,7 @@
 #include <QClipboard>
 #include <QFileInfo>
 #include <QGuiApplication>
+#include <QMimeData>
 
 #include <algorithm>
 
@@ -23,6 +24,21 @@ namespace {
 constexpr qsizetype mostShown = 60'000;
 
 const QString leaveOut = QStringLiteral("leave out");
+
+/// Browsers and spreadsheets put the cells as they are laid out beside the plain text. Nothing in
+/// them is opened.
+QString clipboardTable()
+{
+    const QMimeData* data = QGuiApplication::clipboard()->mimeData();
+    if (!data)
+        return {};
+    const std::string page = data->hasHtml() ? data->html().toStdString() : std::string();
+    if (page.size() <= mostTableBytes)
+        if (const auto text = tableTextOfPage(page, shippedHeadings());
+            text && readGeometryTable(*text, shippedHeadings()).readable())
+            return QString::fromStdString(*text);
+    return data->text();
+}
 
 } // namespace
 
@@ -65,10 +81,11 @@ void TablePage::take(std::string text)
 
 bool TablePage::pasteLong(int from, int to, bool selected)
 {
-    const QString pasted = QGuiApplication::clipboard()->text(selected ? QClipboard::Selection
-                                                                       : QClipboard::Clipboard);
+    const QString plainText = QGuiApplication::clipboard()->text(selected ? QClipboard::Selection
+                                                                          : QClipboard::Clipboard);
+    const QString pasted = selected ? plainText : clipboardTable();
     const QString now = QString::fromStdString(m_work.text);
-    if (now.size() - (to - from) + pasted.size() <= mostShown)
+    if (now.size() - (to - from) + pasted.size() <= mostShown && pasted == plainText)
         return false;
     setText(now.left(from) + pasted + now.mid(to));
     return true;
@@ -76,7 +93,7 @@ bool TablePage::pasteLong(int from, int to, bool selected)
 
 void TablePage::paste()
 {
-    const QString text = QGuiApplication::clipboard()->text();
+    const QString text = clipboardTable();
     if (text.isEmpty())
         say(tr("There is no text in the clipboard."));
     else
@@ -87,7 +104,7 @@ void TablePage::offerClipboard()
 {
     if (!m_work.text.empty())
         return;
-    std::string text = QGuiApplication::clipboard()->text().toStdString();
+    std::string text = clipboardTable().toStdString();
     if (text.size() <= mostTableBytes && readGeometryTable(text, shippedHeadings()).readable())
         take(std::move(text));
 }
@@ -106,7 +123,7 @@ void TablePage::openFile(const QUrl& file)
     else if (!read.failure.isEmpty())
         say(tr("%1 was not opened: %2.").arg(name, read.failure));
     else if (const auto text = decoded({read.bytes.constData(), std::size_t(read.bytes.size())}))
-        take(*text);
+        take(tableTextOfPage(*text, shippedHeadings()).value_or(*text));
     else
         say(tr("%1 was not opened: it holds no text.").arg(name));
 }
@@ -189,9 +206,22 @@ void TablePage::assign(int line, const QString& key)
     const auto index = m_lines.lines()[std::size_t(line)].readColumn;
     if (!index)
         return;
-    // By its heading, if it has one of its own: then it holds while the text is typed on.
+    if (key.isEmpty()) {
+        std::erase_if(m_work.assignments,
+                      [assignment = assignmentOf(*index)](const Assignment& one) {
+                          return one.column == assignment.column;
+                      });
+    } else {
+        assignColumn(*index, key == leaveOut ? std::nullopt : columnFromKey(key.toStdString()));
+    }
+    workOut();
+}
+
+/// By its heading, if it has one of its own: then it holds while the text is typed on.
+Assignment TablePage::assignmentOf(std::size_t index) const
+{
     const auto& columns = m_answer.read.columns;
-    const std::string heading = columns[*index].heading;
+    const std::string heading = columns[index].heading;
     const bool own =
         !heading.empty()
         && std::count_if(columns.begin(), columns.end(), [&](const ReadColumn& column) {
@@ -201,14 +231,17 @@ void TablePage::assign(int line, const QString& key)
     if (own)
         next.column = heading;
     else
-        next.column = *index;
+        next.column = index;
+    return next;
+}
+
+void TablePage::assignColumn(std::size_t index, std::optional<Column> meaning)
+{
+    Assignment next = assignmentOf(index);
+    next.meaning = meaning;
     std::erase_if(m_work.assignments,
                   [&](const Assignment& one) { return one.column == next.column; });
-    if (key != leaveOut)
-        next.meaning = columnFromKey(key.toStdString());
-    if (!key.isEmpty())
-        m_work.assignments.push_back(std::move(next));
-    workOut();
+    m_work.assignments.push_back(std::move(next));
 }
 
 bool TablePage::actOn(int line, int size)
@@ -246,6 +279,12 @@ int TablePage::step(int note)
     } else if (const auto* reading = std::get_if<ReadAsHeaded>(&step)) {
         m_work.asHeaded = reading->asHeaded;
         workOut();
+    } else if (const auto* confirming = std::get_if<ConfirmGuess>(&step)) {
+        if (const auto column = confirming->readColumn)
+            assignColumn(*column, m_answer.read.columns[*column].meaning);
+        else
+            m_work.sizesConfirmed = true;
+        workOut();
     } else if (const auto* saying = std::get_if<SayMeaning>(&step)) {
         const auto& lines = m_lines.lines();
         for (std::size_t i = 0; i < lines.size(); ++i)
@@ -282,7 +321,7 @@ void TablePage::tick(int size, bool ticked)
 
 bool TablePage::canKeep() const
 {
-    return !modelName().isEmpty() && !frames(false).empty();
+    return isSure() && !modelName().isEmpty() && !frames(false).empty();
 }
 
 void TablePage::setKeep(bool keep)
@@ -291,9 +330,15 @@ void TablePage::setKeep(bool keep)
     emit changed();
 }
 
+/// Which size has which numbers: a guess is confirmed before it goes anywhere.
+bool TablePage::isSure() const
+{
+    return m_answer.read.sizesFrom != SizesFrom::Guessed;
+}
+
 bool TablePage::canAdd() const
 {
-    return keep() || !frames(true).empty();
+    return isSure() && (keep() || !frames(true).empty());
 }
 
 QString TablePage::addText() const

@@ -41,8 +41,8 @@ public:
     Q_INVOKABLE void setText(const QString& text);
     Q_INVOKABLE void paste();
     /// Puts the clipboard (`selected`: what is marked in another window) into the text, from one
-    /// character to another, if the result is too long for the field. False if the field can have
-    /// it.
+    /// character to another, if the result is too long for the field or the clipboard holds the
+    /// cells of a page. False if the field can have it.
     Q_INVOKABLE bool pasteLong(int from, int to, bool selected);
     /// What is in the clipboard, where it is a table and there is nothing here yet.
     Q_INVOKABLE void offerClipboard();
@@ -91,6 +91,9 @@ private:
     void say(const QString& what);
     void correct(const Correction& correction);
     void leave(const Correction& correction);
+    [[nodiscard]] Assignment assignmentOf(std::size_t index) const;
+    void assignColumn(std::size_t index, std::optional<Column> meaning);
+    [[nodiscard]] bool isSure() const;
     [[nodiscard]] std::vector<FrameSize> frames(bool onlyTicked) const;
 
     TableWork m_work;

@@ -37,6 +37,12 @@ TableAnswer workedOut(const TableWork& work)
 {
     TableAnswer answer;
     answer.read = readGeometryTable(work.text, shippedHeadings(), work.assignments);
+    if (work.sizesConfirmed && answer.read.sizesFrom == SizesFrom::Guessed) {
+        answer.read.sizesFrom = SizesFrom::Named;
+        std::erase_if(answer.read.problems, [](const Problem& problem) {
+            return problem.code == ProblemCode::SizesGuessed;
+        });
+    }
     answer.geometry = geometryOf(answer.read);
     answer.closed = closeTable(answer.geometry, shippedClosure());
     answer.proposed = answer.closed.redefinitions;

@@ -31,7 +31,8 @@ struct TableWork {
     std::string text;
     std::vector<Assignment> assignments;
     std::vector<Correction> corrections;
-    bool asHeaded = false; ///< no column is taken by another definition than its heading's
+    bool sizesConfirmed = false; ///< which numbers belong to which size, where that was a guess
+    bool asHeaded = false;       ///< no column is taken by another definition than its heading's
 };
 
 struct TableAnswer {

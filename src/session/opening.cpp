@@ -118,7 +118,8 @@ QString refusal(const QByteArray& text)
 const QStringList& tableSuffixes()
 {
     static const QStringList suffixes{QStringLiteral("csv"), QStringLiteral("tsv"),
-                                      QStringLiteral("tab"), QStringLiteral("txt")};
+                                      QStringLiteral("tab"), QStringLiteral("txt"),
+                                      QStringLiteral("html"), QStringLiteral("htm")};
     return suffixes;
 }
 

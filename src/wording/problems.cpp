@@ -197,6 +197,22 @@ QString tableProblem(const Problem& problem, const QString& value)
                          "assigned by hand")
             .arg(value, geometryName(names.value(0).toStdString()),
                  geometryName(names.value(1).toStdString()));
+    case ProblemCode::ShortRow:
+        return Words::
+            tr("another number of cells in %1 than there are sizes or headings, and nothing says "
+               "whose the numbers are, so they were not taken; accepted: a blank or a "
+               "dash in each empty place")
+                .arg(names.join(Words::tr(", ", "between items of a list")));
+    case ProblemCode::OtherTables:
+        return Words::tr("the page holds several tables like this one, and the one with the most "
+                         "headings was read; accepted: one at a time");
+    case ProblemCode::SizesGuessed:
+        return Words::tr("a size has no name, so which numbers belong to which size is a guess; "
+                         "accepted: a name for each, or your word that it is right");
+    case ProblemCode::ColumnGuessed:
+        return Words::tr("%1 was taken for %2, which is a guess; accepted: the same or another "
+                         "meaning, assigned by hand")
+            .arg(value, geometryName(names.value(0).toStdString()));
     case ProblemCode::NotANumber:
         return span(problem).isEmpty()
                    ? Words::tr("%1 is no number; accepted: one, or nothing").arg(value)
@@ -251,6 +267,12 @@ QString reasonOf(const Problem& problem)
                              "\"in_stock\": true");
         return Words::tr("%1, too few; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::TooMany:
+        if (problem.path.empty() && names.value(0) == QLatin1String("cells"))
+            return Words::tr("%1 cells in the page's tables, too many; accepted: %2")
+                .arg(value, span(problem));
+        if (problem.path.empty() && names.value(0) == QLatin1String("tables"))
+            return Words::tr("%1 tables within each other, too many; accepted: %2")
+                .arg(value, span(problem));
         if (problem.path.empty())
             return Words::tr("%1 lines or sizes, too many for a geometry table; accepted: %2")
                 .arg(value, span(problem));

@@ -58,6 +58,11 @@ QString takeDefinitionText()
     return Words::tr("Take the other");
 }
 
+QString confirmText()
+{
+    return Words::tr("It is right");
+}
+
 QString sayMeaningText()
 {
     return Words::tr("Say what it is…");
@@ -96,7 +101,7 @@ QString backText(Column column, double printed)
 QString headingUnknownText(const std::string& heading)
 {
     return heading.empty()
-               ? Words::tr("A column without a heading is not understood.")
+               ? Words::tr("Figures without a heading are not understood.")
                : Words::tr("“%1” is not understood, and left out.").arg(asName(heading));
 }
 
@@ -113,9 +118,9 @@ QString tableSummary(const ReadTable& read)
         std::count_if(read.columns.begin(), read.columns.end(), [](const ReadColumn& column) {
             return column.meaning && !isSetAside(*column.meaning);
         });
-    return Words::tr("%1, %2", "sizes, columns")
+    return Words::tr("%1, %2", "sizes, headings")
         .arg(Words::tr("%n size(s)", nullptr, int(read.sizes.size())),
-             Words::tr("%n column(s) understood", nullptr, int(columns)));
+             Words::tr("%n heading(s) understood", nullptr, int(columns)));
 }
 
 QString whyNoCandidate(const ClosedSize& size)

@@ -24,6 +24,7 @@ namespace tripoise {
 [[nodiscard]] QString takeFigureText(Column column, double value); ///< "Take 585 mm"
 [[nodiscard]] QString asHeadedText();
 [[nodiscard]] QString takeDefinitionText();
+[[nodiscard]] QString confirmText(); ///< of a guess
 [[nodiscard]] QString sayMeaningText();
 [[nodiscard]] QString tooManySizes(std::size_t most);
 [[nodiscard]] QString addSizesText(int count, bool keep);

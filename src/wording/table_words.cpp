@@ -157,6 +157,24 @@ QString sentence(const Redefinition& one)
              plain(double(one.of)), plain(double(one.contradictedStill)));
 }
 
+QString sentence(const Mixup& one, const ClosedTable& closed)
+{
+    switch (one.kind) {
+    case Mixup::Kind::SizesAlike:
+        return Words::tr("%1 and %2 are printed alike in every figure; one of them is likely a "
+                         "copy.")
+            .arg(sizeName(one.size, closed), sizeName(one.otherSize, closed));
+    case Mixup::Kind::ColumnShifted:
+        return Words::tr("%1 is shifted by one size: with each size's neighbour's figure all "
+                         "agrees.")
+            .arg(nameOf(one.column));
+    case Mixup::Kind::ColumnsSwapped:
+        return Words::tr("%1 and %2 are swapped: the other way round all agrees.")
+            .arg(nameOf(one.column), nameOf(one.otherColumn));
+    }
+    return {};
+}
+
 QString sentence(const UnknownColumn& unknown)
 {
     if (unknown.prevents.empty())
@@ -235,6 +253,8 @@ QString closedTableText(const ReadTable& read, const ClosedTable& closed)
         text += Words::tr("~ assumed, as nothing in the table tells it\n");
     QStringList told;
     for (const Contradiction& one : closed.contradictions)
+        told << sentence(one, closed);
+    for (const Mixup& one : closed.mixups)
         told << sentence(one, closed);
     for (const Redefinition& one : closed.redefinitions)
         told << sentence(one);

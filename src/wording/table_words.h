@@ -18,6 +18,7 @@ namespace tripoise {
 
 /// What contradicts the rest of its size, what would agree, and what it could be as well.
 [[nodiscard]] QString sentence(const Contradiction& contradiction, const ClosedTable& closed);
+[[nodiscard]] QString sentence(const Mixup& one, const ClosedTable& closed);
 [[nodiscard]] QString sentence(const UnusualValue& unusual, const ClosedTable& closed);
 [[nodiscard]] QString sentence(const Redefinition& redefinition);
 /// What a column that is missing prevents; empty where that is nothing.

@@ -120,6 +120,7 @@ QString geometryName(const std::string& key)
         {"trail_mm", QT_TRANSLATE_NOOP("Words", "trail")},
         {"lower_headset_mm", QT_TRANSLATE_NOOP("Words", "lower headset")},
         {"upper_headset_mm", QT_TRANSLATE_NOOP("Words", "upper headset")},
+        {"wheel_radius_mm", QT_TRANSLATE_NOOP("Words", "wheel radius")},
         {"bead_seat_mm", QT_TRANSLATE_NOOP("Words", "rim size")},
         {"tyre_mm", QT_TRANSLATE_NOOP("Words", "tyre")},
         {"max_tyre_mm", QT_TRANSLATE_NOOP("Words", "widest tyre")},
@@ -129,7 +130,13 @@ QString geometryName(const std::string& key)
         {"post_offset_mm", QT_TRANSLATE_NOOP("Words", "seat post, offset")},
         {"max_system_kg", QT_TRANSLATE_NOOP("Words", "system weight allowed")},
         {"mass_kg", QT_TRANSLATE_NOOP("Words", "weight")},
-        {"price", QT_TRANSLATE_NOOP("Words", "price")}};
+        {"price", QT_TRANSLATE_NOOP("Words", "price")},
+        {"stem_length_mm", QT_TRANSLATE_NOOP("Words", "stem as sold")},
+        {"bar_width_mm", QT_TRANSLATE_NOOP("Words", "bar width as sold")},
+        {"crank_length_mm", QT_TRANSLATE_NOOP("Words", "cranks as sold")},
+        {"rider_height_mm", QT_TRANSLATE_NOOP("Words", "rider height")},
+        {"rider_inseam_mm", QT_TRANSLATE_NOOP("Words", "rider inseam")},
+        {"other_part", QT_TRANSLATE_NOOP("Words", "another part")}};
     for (const auto& [known, name] : names)
         if (known == key)
             return Words::tr(name);

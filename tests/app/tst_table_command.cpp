@@ -86,8 +86,9 @@ private slots:
         QCOMPARE(result.err, QString());
         QCOMPARE(result.exitCode, 0);
         const Json json = Json::parse(result.out.toStdString());
-        QCOMPARE(keysOf(json), (QStringList{"model", "sizes", "contradictions", "unusual",
-                                            "definitions", "not_understood"}));
+        QCOMPARE(keysOf(json),
+                 (QStringList{"model", "sizes_from", "columns", "sizes", "contradictions", "mixups",
+                              "unusual", "definitions", "not_understood"}));
         QCOMPARE(json.at("model").get<std::string>(), std::string("Milldam"));
         QCOMPARE(json.at("sizes").size(), std::size_t(3));
         const Json& small = json.at("sizes")[0];
@@ -175,6 +176,37 @@ private slots:
         QVERIFY(result.out.contains("Milldam"));
     }
 
+    // Where sizes and columns come from, whom a size is for and what it is sold with.
+    void shouldSayWhereAllComesFrom()
+    {
+        QTemporaryDir folder;
+        const QString path = folder.filePath(QStringLiteral("weir.html"));
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::WriteOnly));
+        file.write("<table><tr><td>Size<td>S<td>M<tr><td>Stack<td>560<td>585"
+                   "<tr><td>Reach, horizontal<td>380<td>390<tr><td>Trail (loaded)<td>60<td>60"
+                   "<tr><td>Rider height<td>160-170<td>168-178 cm<tr><td>Stem<td>80<td>90"
+                   "<tr><td>Cranks<td>170<td>none</table>");
+        file.close();
+        const Run result = run({path, QStringLiteral("--format"), QStringLiteral("json")});
+        QCOMPARE(result.exitCode, 0);
+        const Json json = Json::parse(result.out.toStdString());
+        QCOMPARE(json.at("sizes_from").get<std::string>(), std::string("named"));
+        QVERIFY(json.at("columns")[0]
+                == Json({{"heading", "Stack"}, {"column", "stack_mm"}, {"from", "known"}}));
+        QCOMPARE(json.at("columns")[1].at("from").get<std::string>(), std::string("parts"));
+        QCOMPARE(json.at("columns")[2].at("from").get<std::string>(), std::string("guessed"));
+        QVERIFY(json.at("sizes")[1].at("rider_height_mm") == Json::array({1680.0, 1780.0}));
+        QVERIFY(json.at("sizes")[0].at("as_sold")
+                == Json({{"stem_mm", 80.0}, {"crank_mm", 170.0}}));
+        QVERIFY(json.at("sizes")[1].at("as_sold") == Json({{"stem_mm", 90.0}}));
+        QVERIFY(!json.at("sizes")[0].at("values").contains("stem_length_mm"));
+        QVERIFY2(result.err.contains(QStringLiteral("which is a guess")), qPrintable(result.err));
+        const Run counted = run(jsonFromInput, "Stack\t560\t585\nReach\t380\t390\n");
+        QCOMPARE(Json::parse(counted.out.toStdString()).at("sizes_from").get<std::string>(),
+                 std::string("counted"));
+    }
+
     // What was odd goes to standard error, and the table is read all the same.
     void shouldReadOnWhenSomethingIsOdd()
     {
@@ -195,7 +227,7 @@ private slots:
         QTest::addColumn<QString>("told");
         QTest::newRow("prose") << "prose"
                                << "no table";
-        QTest::newRow("markup") << "markup"
+        QTest::newRow("markup") << "page-without-table"
                                 << "source of a page";
         QTest::newRow("prices") << "prices"
                                 << "no heading of a frame's geometry";

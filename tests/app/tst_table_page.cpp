@@ -8,10 +8,12 @@
 #include "geometry/library_model.h"
 #include "geometry/table_page.h"
 #include "session/store.h"
+#include "wording/table_words.h"
 
 #include <QAbstractItemModelTester>
 #include <QClipboard>
 #include <QGuiApplication>
+#include <QMimeData>
 #include <QTest>
 
 #include <cmath>
@@ -107,7 +109,66 @@ private slots:
                 QVERIFY(figure.mark == FigureMark::Given || figure.mark == FigureMark::Follows
                         || figure.mark == FigureMark::Assumed);
         QCOMPARE(page.modelName(), QStringLiteral("Weir"));
-        QCOMPARE(page.summary(), QStringLiteral("4 size(s), 9 column(s) understood"));
+        QCOMPARE(page.summary(), QStringLiteral("4 size(s), 9 heading(s) understood"));
+    }
+
+    /// Beside the plain text, whose cells break, stand the cells as the page has them.
+    void shouldTakeTheCellsOfAPage()
+    {
+        auto* data = new QMimeData;
+        data->setText(QStringLiteral("Seat\nangle\nStack\n74\n560"));
+        data->setHtml(QStringLiteral("<table><tr><th>Size<th>S<th>M<tr><th>Stack<td>560<td>585"
+                                     "<tr><th>Seat<br>angle<td colspan=2>73.5</table>"));
+        QGuiApplication::clipboard()->setMimeData(data);
+        TablePage page;
+        page.offerClipboard();
+        QCOMPARE(page.shownText(),
+                 QStringLiteral("Size\tS\tM\nStack\t560\t585\nSeat angle\t73.5\t73.5\n"));
+        QVERIFY(lineOf(page, Column::SeatAngle).figures[1].mark == FigureMark::Given);
+        page.setText(QStringLiteral("Weir\n"));
+        QVERIFY(page.pasteLong(5, 5, false));
+        QVERIFY(page.readable());
+        data = new QMimeData;
+        data->setText(QStringLiteral("prose"));
+        data->setHtml(QStringLiteral("<p><img src='https://192.0.2.1/a.png'>prose</p>"));
+        QGuiApplication::clipboard()->setMimeData(data);
+        page.paste();
+        QCOMPARE(page.shownText(), QStringLiteral("prose"));
+        const OwnFolders folders;
+        page.openFile(QUrl::fromLocalFile(folders.file(
+            QStringLiteral("page.html"),
+            QByteArrayLiteral("<table><tr><td>Size<td>S<tr><td>Stack<td>560</table>"))));
+        QVERIFY(page.readable());
+    }
+
+    void shouldAskForAGuessToBeConfirmed()
+    {
+        TablePage page;
+        page.setText(wrongly("S\tM\tL\tXL", "S\tM\t\tXL")
+                     + QStringLiteral("Trail (loaded)\t60\t60"
+                                      "\t60\t60\n"));
+        QVERIFY(page.readable());
+        QVERIFY(!page.canAdd());
+        const auto confirm = [&page] {
+            const auto& notes = static_cast<TableNotesModel*>(page.notes())->notes();
+            for (std::size_t i = 0; i < notes.size(); ++i)
+                if (std::holds_alternative<ConfirmGuess>(notes[i].step)) {
+                    page.step(int(i));
+                    return true;
+                }
+            return false;
+        };
+        QVERIFY(confirm());
+        QVERIFY(confirm());
+        QVERIFY(!confirm());
+        QVERIFY(page.canAdd());
+        QVERIFY(lineOf(page, Column::Trail).assigned);
+    }
+
+    void shouldHaveAWordForEveryColumn()
+    {
+        for (std::size_t i = 0; i < columnCount; ++i)
+            QVERIFY2(!nameOf(static_cast<Column>(i)).contains(u'_'), columnKeys[i].data());
     }
 
     void shouldCorrectByOneClickAndBack()

@@ -146,6 +146,57 @@ private slots:
         QCOMPARE(tied, 500);
     }
 
+    // Faults of more than one figure are named as what they are, once.
+    void shouldNameMixups()
+    {
+        Random random(77);
+        constexpr int trials = 200;
+        int alike = 0;
+        int shifted = 0;
+        int swapped = 0;
+        for (int i = 0; i < trials; ++i) {
+            const auto run = randomRun(sizeCount, random);
+            GeometryTable table = printed(run, tenColumns());
+            table.sizes[2].entries = table.sizes[1].entries;
+            ClosedTable closed = closeTable(table, closureTable());
+            alike += closed.mixups.size() == 1
+                             && closed.mixups.front().kind == Mixup::Kind::SizesAlike
+                             && closed.contradictions.empty() && closed.unusual.empty()
+                         ? 1
+                         : 0;
+
+            table = printed(run, tenColumns());
+            for (std::size_t size = sizeCount - 1; size > 0; --size)
+                for (Entry& entry : table.sizes[size].entries)
+                    if (entry.column == Column::Wheelbase)
+                        entry = *entryOf(Column::Wheelbase, table.sizes[size - 1]);
+            closed = closeTable(table, closureTable());
+            shifted += closed.mixups.size() == 1
+                               && closed.mixups.front().kind == Mixup::Kind::ColumnShifted
+                               && closed.mixups.front().column == Column::Wheelbase
+                               && closed.contradictions.empty()
+                           ? 1
+                           : 0;
+
+            table = printed(run, tenColumns());
+            for (TableSize& size : table.sizes)
+                for (Entry& entry : size.entries)
+                    entry.column = entry.column == Column::Stack     ? Column::TopTube
+                                   : entry.column == Column::TopTube ? Column::Stack
+                                                                     : entry.column;
+            closed = closeTable(table, closureTable());
+            swapped += closed.mixups.size() == 1
+                               && closed.mixups.front().kind == Mixup::Kind::ColumnsSwapped
+                               && closed.contradictions.empty()
+                           ? 1
+                           : 0;
+        }
+        qInfo("of %d: alike %d, shifted %d, swapped %d", trials, alike, shifted, swapped);
+        QVERIFY(alike >= trials * 95 / 100);
+        QVERIFY(shifted >= trials * 8 / 10);
+        QVERIFY(swapped >= trials * 8 / 10);
+    }
+
     void shouldNotFindFaultWithCleanTables()
     {
         Random random(5);

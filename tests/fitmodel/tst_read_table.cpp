@@ -74,6 +74,9 @@ QString codeName(ProblemCode code)
     case ProblemCode::UnitDoubtful: return QStringLiteral("UnitDoubtful");
     case ProblemCode::OtherMeaning: return QStringLiteral("OtherMeaning");
     case ProblemCode::NotANumber: return QStringLiteral("NotANumber");
+    case ProblemCode::ShortRow: return QStringLiteral("ShortRow");
+    case ProblemCode::ColumnGuessed: return QStringLiteral("ColumnGuessed");
+    case ProblemCode::SizesGuessed: return QStringLiteral("SizesGuessed");
     default: return QStringLiteral("another");
     }
 }
@@ -201,6 +204,8 @@ private slots:
         const ReadTable read = readGeometryTable(bytes, headingTable());
         if (read.rows.empty())
             return; // refused as a whole, which a problem says
+        if (bytes.find("<table") != std::string::npos)
+            return; // a page's tags are no text; tst_markup.cpp
         const auto letters = [](std::string_view text) {
             std::string kept;
             for (const char c : text)
@@ -210,8 +215,10 @@ private slots:
         };
         std::string stands;
         for (const auto& row : read.rows)
-            for (const TableCell& cell : row)
+            for (const TableCell& cell : row) {
                 stands += letters(cell.text);
+                QCOMPARE(cell.state == CellState::Blank, cell.text.empty());
+            }
         QCOMPARE(stands, letters(plainSigns(*decoded(bytes))));
     }
 

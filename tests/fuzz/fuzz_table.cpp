@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// Any bytes are read as a geometry table or refused with a word, none of the cells is lost, and
+// Any bytes, a page's source among them, are read as a geometry table or refused with a word, none of the cells is lost, and
 // what is read closes with finite figures.
 #include "document/read.h"
 #include "frame/candidates.h"
@@ -70,6 +70,8 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
     const std::string_view text(reinterpret_cast<const char*>(data), size);
     ReadTable read = readGeometryTable(text, headings());
     require(read.readable() || !read.problems.empty()); // refused without a word
+    if (const auto page = tableTextOfPage(text, headings())) // what a page becomes is text
+        (void)readGeometryTable(*page, headings());
     // Whatever a person assigns to the first column.
     if (!read.columns.empty() && size > 0) {
         const auto meaning = static_cast<Column>(data[size - 1] % columnCount);

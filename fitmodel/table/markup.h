@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: MIT
+//
+// The tables of a page's source (HTML), as rows of cells.
+//
+// A tokeniser for this alone: tags are told from text, tables, rows and cells kept, merged cells
+// repeated in every place they cover, all else is text or is passed over (scripts, styles,
+// comments, pictures). Nothing is executed, fetched or opened. Tags may be missing or crossed, as
+// they are on pages. One pass, linear in the bytes; how deep tables lie in each other, how many
+// cells there are and how much text is repeated are limited, so that memory is.
+#pragma once
+
+#include "base/problem.h"
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+namespace tripoise::table {
+
+inline constexpr std::size_t mostMarkupBytes = 8'000'000;
+inline constexpr std::size_t mostMarkupCells = 20'000;
+inline constexpr std::size_t mostTablesNested = 20;
+
+struct PageTable {
+    std::vector<std::vector<std::string>> rows; ///< of one blank between words, UTF-8
+    std::vector<std::string> above;             ///< the last lines of text before it
+    std::vector<std::string> below;             ///< the first behind it
+};
+
+[[nodiscard]] bool looksLikeMarkup(std::string_view text);
+
+/// In the order in which they begin; none where there is no table.
+[[nodiscard]] std::variant<std::vector<PageTable>, Problem> tablesOfPage(std::string_view page);
+
+} // namespace tripoise::table
