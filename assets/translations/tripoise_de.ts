@@ -5048,10 +5048,6 @@
         </translation>
     </message>
     <message>
-        <source>A column without a heading is not understood.</source>
-        <translation>Eine Spalte ohne Überschrift ist nicht verstanden.</translation>
-    </message>
-    <message>
         <source>“%1” is not understood, and left out.</source>
         <translation>„%1“ ist nicht verstanden und ausgelassen.</translation>
     </message>
@@ -5062,23 +5058,11 @@
             <numerusform>… und %n weitere Zeilen, die nicht verstanden sind</numerusform>
         </translation>
     </message>
-    <message>
-        <source>%1, %2</source>
-        <comment>sizes, columns</comment>
-        <translation>%1, %2</translation>
-    </message>
     <message numerus="yes">
         <source>%n size(s)</source>
         <translation>
             <numerusform>%n Größe</numerusform>
             <numerusform>%n Größen</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n column(s) understood</source>
-        <translation>
-            <numerusform>%n Spalte verstanden</numerusform>
-            <numerusform>%n Spalten verstanden</numerusform>
         </translation>
     </message>
     <message>
@@ -6405,6 +6389,90 @@
     <message>
         <source>%1 leaves %2 between shoe and front wheel; on %3 it reaches %4 into where that turns.</source>
         <translation>%1 lässt %2 zwischen Schuh und Vorderrad; bei %3 reicht er %4 dorthin, wo es schwenkt.</translation>
+    </message>
+    <message>
+        <source>another number of cells in %1 than there are sizes or headings, and nothing says whose the numbers are, so they were not taken; accepted: a blank or a dash in each empty place</source>
+        <translation>in %1 eine andere Zahl von Zellen als Größen oder Überschriften, und nichts sagt, wessen Zahlen es sind, darum wurden sie nicht genommen; angenommen wird: eine Lücke oder ein Strich an jeder leeren Stelle</translation>
+    </message>
+    <message>
+        <source>the page holds several tables like this one, and the one with the most headings was read; accepted: one at a time</source>
+        <translation>die Seite hat mehrere solche Tabellen, gelesen wurde die mit den meisten Überschriften; angenommen wird: eine auf einmal</translation>
+    </message>
+    <message>
+        <source>a size has no name, so which numbers belong to which size is a guess; accepted: a name for each, or your word that it is right</source>
+        <translation>eine Größe hat keinen Namen, darum ist vermutet, welche Zahlen zu welcher Größe gehören; angenommen wird: ein Name für jede, oder Ihre Bestätigung</translation>
+    </message>
+    <message>
+        <source>%1 was taken for %2, which is a guess; accepted: the same or another meaning, assigned by hand</source>
+        <translation>%1 wurde für %2 gehalten, das ist vermutet; angenommen wird: dieselbe oder eine andere Bedeutung, von Hand zugewiesen</translation>
+    </message>
+    <message>
+        <source>%1 cells in the page&apos;s tables, too many; accepted: %2</source>
+        <translation>%1 Zellen in den Tabellen der Seite, zu viele; angenommen wird: %2</translation>
+    </message>
+    <message>
+        <source>%1 tables within each other, too many; accepted: %2</source>
+        <translation>%1 Tabellen ineinander, zu viele; angenommen wird: %2</translation>
+    </message>
+    <message>
+        <source>It is right</source>
+        <translation>Es stimmt so</translation>
+    </message>
+    <message>
+        <source>Figures without a heading are not understood.</source>
+        <translation>Zahlen ohne Überschrift werden nicht verstanden.</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>sizes, headings</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n heading(s) understood</source>
+        <translation>
+            <numerusform>%n Überschrift verstanden</numerusform>
+            <numerusform>%n Überschriften verstanden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 and %2 are printed alike in every figure; one of them is likely a copy.</source>
+        <translation>%1 und %2 sind in jeder Zahl gleich gedruckt; eine davon ist wohl eine Kopie.</translation>
+    </message>
+    <message>
+        <source>%1 is shifted by one size: with each size&apos;s neighbour&apos;s figure all agrees.</source>
+        <translation>%1 ist um eine Größe verschoben: mit der Zahl der Nachbargröße stimmt alles.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 are swapped: the other way round all agrees.</source>
+        <translation>%1 und %2 sind vertauscht: andersherum stimmt alles.</translation>
+    </message>
+    <message>
+        <source>wheel radius</source>
+        <translation>Radius des Laufrads</translation>
+    </message>
+    <message>
+        <source>stem as sold</source>
+        <translation>Vorbau ab Werk</translation>
+    </message>
+    <message>
+        <source>bar width as sold</source>
+        <translation>Lenkerbreite ab Werk</translation>
+    </message>
+    <message>
+        <source>cranks as sold</source>
+        <translation>Kurbeln ab Werk</translation>
+    </message>
+    <message>
+        <source>rider height</source>
+        <translation>Körpergröße</translation>
+    </message>
+    <message>
+        <source>rider inseam</source>
+        <translation>Schrittlänge</translation>
+    </message>
+    <message>
+        <source>another part</source>
+        <translation>ein anderes Teil</translation>
     </message>
 </context>
 <context>
