@@ -20,10 +20,12 @@ QString sizeName(std::size_t size, const ClosedTable& closed)
 }
 
 /// As printed, with a mark for what the table does not give.
-QString cellOf(const ClosedValue* value)
+QString cellOf(const ClosedValue* value, const Entry* printed)
 {
     if (!value)
         return QStringLiteral("?");
+    if (printed && printed->high && value->value.origin == Origin::Given)
+        return range(printed->value, *printed->high);
     const int decimals = unitOf(value->column) == ColumnUnit::Degree ? 1 : 0;
     const double number = value->value.value;
     const bool whole = std::abs(number - std::round(number)) < 0.05;
@@ -48,7 +50,7 @@ QString line(const QString& head, qsizetype headWidth, const QStringList& cells,
     return text + u'\n';
 }
 
-QString grid(const ClosedTable& closed)
+QString grid(const ClosedTable& closed, const GeometryTable& printed)
 {
     std::set<Column> columns;
     for (const ClosedSize& size : closed.sizes)
@@ -66,7 +68,7 @@ QString grid(const ClosedTable& closed)
         heads << nameOf(column);
         QStringList cells;
         for (std::size_t i = 0; i < closed.sizes.size(); ++i) {
-            cells << cellOf(closed.valueOf(i, column));
+            cells << cellOf(closed.valueOf(i, column), entryOf(column, printed.sizes[i]));
             widths[i] = std::max(widths[i], cells.last().size());
         }
         rows << cells;
@@ -246,7 +248,7 @@ QString closedTableText(const ReadTable& read, const ClosedTable& closed)
     QString text;
     if (read.model)
         text += asName(*read.model) + QStringLiteral("\n\n");
-    text += grid(closed);
+    text += grid(closed, geometryOf(read));
     if (anyOf(Origin::Derived, closed))
         text += Words::tr("* follows from the other numbers\n");
     if (anyOf(Origin::Assumed, closed))

@@ -150,6 +150,14 @@ private slots:
             QVERIFY2(text.contains(QLatin1String(told)), qPrintable(text));
     }
 
+    void shouldSayHeightsAsTheyArePrinted()
+    {
+        const Run words = run(fromInput, table() + "Rider height\t160-170\t168-178\t176-186\n");
+        QCOMPARE(words.exitCode, 0);
+        QVERIFY2(words.out.contains("1600–1700"), words.out.constData());
+        QVERIFY(words.out.contains("1760–1860"));
+    }
+
     void shouldWriteOneValueALine()
     {
         const Run result =
