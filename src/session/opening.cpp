@@ -117,8 +117,8 @@ QString refusal(const QByteArray& text)
 
 const QStringList& tableSuffixes()
 {
-    static const QStringList suffixes{QStringLiteral("csv"), QStringLiteral("tsv"),
-                                      QStringLiteral("tab"), QStringLiteral("txt"),
+    static const QStringList suffixes{QStringLiteral("csv"),  QStringLiteral("tsv"),
+                                      QStringLiteral("tab"),  QStringLiteral("txt"),
                                       QStringLiteral("html"), QStringLiteral("htm")};
     return suffixes;
 }

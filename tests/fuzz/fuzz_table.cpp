@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// Any bytes, a page's source among them, are read as a geometry table or refused with a word, none of the cells is lost, and
-// what is read closes with finite figures.
+// Any bytes, a page's source among them, are read as a geometry table or refused with a word, none
+// of the cells is lost, and what is read closes with finite figures.
 #include "document/read.h"
 #include "frame/candidates.h"
 #include "table/read_table.h"
@@ -69,7 +69,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
 {
     const std::string_view text(reinterpret_cast<const char*>(data), size);
     ReadTable read = readGeometryTable(text, headings());
-    require(read.readable() || !read.problems.empty()); // refused without a word
+    require(read.readable() || !read.problems.empty());      // refused without a word
     if (const auto page = tableTextOfPage(text, headings())) // what a page becomes is text
         (void)readGeometryTable(*page, headings());
     // Whatever a person assigns to the first column.
