@@ -151,6 +151,10 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     };
     QString text = paragraph(briefSentence(fitting)) + QLatin1Char('\n')
                    + paragraph(verdictSentence(advice, prepared, fitting.riding));
+    const VerdictKind kind = advice.verdict.kind;
+    if (advice.solved && advice.verdict.other && !advice.person.provisional
+        && (kind == VerdictKind::Slight || kind == VerdictKind::Either))
+        text += paragraph(verdictWords(advice, prepared, fitting.riding).kind);
     if (!advice.solved)
         return text + limits();
     const Candidate& named = advice.leading();

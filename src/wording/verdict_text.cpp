@@ -141,8 +141,7 @@ QString decidedSentence(const Advice& advice, const Prepared& prepared, const Ri
     const Candidate& other = advice.candidates[*verdict.other];
     return Words::tr("Either will do for %1: %2 %3, or %4 with the %5 stem.",
                      "uses; size, with its parts; the other size, its stem")
-               .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other))
-           + QLatin1Char(' ') + questionSentence(advice, prepared);
+        .arg(nameOf(riding.mix), size, setup, sizeName(other, prepared), stemOf(other));
 }
 
 } // namespace
