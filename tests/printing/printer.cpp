@@ -51,6 +51,12 @@ enum class Unit { Mm, Cm, Inch };
 enum class UnitAt { Nowhere, Heading, Cells, Note, Column };
 enum class Layout { Tabs, Html, Bars, Semicolons, Commas, Aligned, Runs, Lines, Pairs };
 
+/// A part as sold, from the smallest size on.
+struct Part {
+    const char* key;
+    double from, step;
+};
+
 class Printer {
 public:
     explicit Printer(unsigned seed) : m_random(seed)
@@ -496,14 +502,11 @@ private:
             });
         }
         if (chance(0.15))
-            for (const auto& [key, from, step] :
-                 std::vector<std::tuple<std::string, double, double>>{
-                     {"stem_length_mm", 70, 10},
-                     {"bar_width_mm", 400, 20},
-                     {"crank_length_mm", 165, 2.5}})
-                if (const auto* forms = formsOf(key); forms && chance(0.7))
+            for (const Part& part : {Part{"stem_length_mm", 70, 10}, Part{"bar_width_mm", 400, 20},
+                                     Part{"crank_length_mm", 165, 2.5}})
+                if (const auto* forms = formsOf(part.key); forms && chance(0.7))
                     row(one(*forms), [&](std::size_t i) {
-                        const double value = from + step * double(i);
+                        const double value = part.from + part.step * double(i);
                         return number(value, value == std::floor(value) ? 0 : 1);
                     });
         if (chance(0.05) && m_result.language == "en")
