@@ -323,7 +323,7 @@ private slots:
                 }
             }
         }
-        QVERIFY2(clear > samples(20) && other > samples(4),
+        QVERIFY2(clear > samples(10) && other > samples(4),
                  qPrintable(QStringLiteral("%1 clear, %2 not").arg(clear).arg(other)));
     }
 

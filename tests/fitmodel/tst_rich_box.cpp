@@ -43,6 +43,14 @@ void* operator new(std::size_t bytes)
 {
     return counted(bytes);
 }
+void* operator new(std::size_t bytes, const std::nothrow_t&) noexcept
+{
+    try {
+        return counted(bytes);
+    } catch (const std::bad_alloc&) {
+        return nullptr;
+    }
+}
 void operator delete(void* memory) noexcept
 {
     released(memory);
