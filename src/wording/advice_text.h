@@ -22,6 +22,9 @@ struct VerdictWords {
 };
 [[nodiscard]] VerdictWords verdictWords(const Advice& advice, const Prepared& prepared,
                                         const Riding& riding);
+/// Smaller differences between two sizes are not worth pointing at.
+inline constexpr double leastSeenMm = 4.0;
+
 struct ToldReason {
     std::optional<Consideration> by; ///< empty where it is whether a size fits
     QString sentence;

@@ -11,7 +11,6 @@ namespace {
 
 constexpr double leastKneeToldMm = 0.5;
 constexpr double leastUntidyTold = 0.05;
-constexpr double easilyClearMm = 20.0; // of the wheel, whatever the shoe
 
 QString kneeValue(double aheadMm)
 {
@@ -301,7 +300,7 @@ constexpr PerConsideration<Row> rows{{
                                                   "%1 lets the shoe reach %2 into where the front "
                                                   "wheel turns, %3 lets it reach %4."),
                                 c);
-            if (c.mine > -easilyClearMm)
+            if (std::isfinite(c.mine))
                 return Words::tr("%1 leaves %2 between shoe and front wheel; on %3 it reaches %4 "
                                  "into where that turns.")
                     .arg(c.subject, mm(-c.mine), c.worse, mm(c.theirs));

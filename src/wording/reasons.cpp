@@ -8,13 +8,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 namespace tripoise {
 namespace {
 
 constexpr std::size_t mostReasons = 3;
 constexpr std::size_t mostGivenUp = 2;
-constexpr double leastSeenMm = 4.0; // smaller differences are not worth pointing at
 
 QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prepared,
                Place place = Place::Within)
@@ -22,11 +22,14 @@ QString nameIn(const Advice& advice, std::size_t candidate, const Prepared& prep
     return sizeName(advice.candidates[candidate], prepared, place);
 }
 
-/// A shoe that stays clear is told by how much.
+/// A shoe that stays clear is told by how much; one that passes beside the wheel is clear of it by
+/// more than can be told.
 double valueTold(const Reason& reason, double value, const Candidate& candidate)
 {
-    const bool toe = reason.consideration == Consideration::ToeOverlap;
-    return toe && candidate.ride && candidate.ride->toe ? candidate.ride->toe->overlapMm : value;
+    if (reason.consideration != Consideration::ToeOverlap || !candidate.ride)
+        return value;
+    return candidate.ride->toe ? candidate.ride->toe->overlapMm
+                               : -std::numeric_limits<double>::infinity();
 }
 
 } // namespace

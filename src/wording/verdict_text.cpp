@@ -12,8 +12,6 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastAskedMm = 4.0; // of bar or wheels; less is no question
-
 /// "the Lowland bar"; by kind and width where it has no name.
 QString barPhrase(const Bar& bar)
 {
@@ -113,7 +111,7 @@ QString questionSentence(const Advice& advice, const Prepared& prepared)
         return question(takenFor(verdict.reasons.front().consideration), named,
                         takenFor(verdict.givenUp.front().consideration), other);
     const Contrast& contrast = verdict.contrast;
-    if (std::max(std::abs(contrast.barHigherMm), std::abs(contrast.wheelbaseMm)) < leastAskedMm)
+    if (std::max(std::abs(contrast.barHigherMm), std::abs(contrast.wheelbaseMm)) < leastSeenMm)
         return Words::tr("Even: nothing that a rider notices sets them apart.");
     const bool lower = contrast.barHigherMm < 0.0;
     return question(

@@ -64,6 +64,24 @@ class TestRidden : public QObject {
     Q_OBJECT
 
 private slots:
+    // The points of a set-up are those of its lines, however much a kept position weighs in one
+    // size and however little against another.
+    void shouldCountAKeptPositionOnceInThePoints()
+    {
+        Json current = ridden(760);
+        current["saddle_setback_mm"] = 215;
+        current["grip_reach_mm"] = 520;
+        current["grip_height_mm"] = 700;
+        const Advice advice = withCurrent(current, "keep");
+        QVERIFY(advice.person.keepsHands());
+        const AdvisedSetup& best = *advice.candidates.front().best;
+        double points = 0.0;
+        for (const LedgerEntry& entry : best.ledger)
+            points += entry.points;
+        QVERIFY(best.ledger[indexOf(Consideration::Posture)].points > 0.0);
+        QVERIFY(std::abs(points - best.points) < 1e-9);
+    }
+
     void shouldKeepWhatIsLikedOnTheSameRiding()
     {
         Json current = ridden(760.0);
