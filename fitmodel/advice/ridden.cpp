@@ -86,6 +86,64 @@ double riddenSd(const ComfortTable& comfort, std::optional<Ridden> ridden)
     return comfort.yearsSaddleSdMm;
 }
 
+/// The strongest step of all complaints in one direction; none where they disagree.
+double steppedBy(const std::vector<Complaint>& complaints, const ComfortTable& comfort,
+                 double ComplaintStep::*way)
+{
+    double most = 0.0;
+    double least = 0.0;
+    for (const Complaint complaint : complaints) {
+        const double step = comfort.complaintSteps[indexOf(complaint)].*way;
+        most = std::max(most, step);
+        least = std::min(least, step);
+    }
+    return most > 0.0 && least < 0.0 ? 0.0 : most + least;
+}
+
+/// How far a value must move to lie a step or more from today's, the step's way.
+double missing(double value, double today, double step, double most)
+{
+    const double gap = today + step - value;
+    if (step == 0.0 || gap * step <= 0.0)
+        return 0.0;
+    return std::clamp(gap, -most, most);
+}
+
+/// The position turned away from what is complained of.
+struct Turned {
+    Person person;
+    double saddleUpMm = 0.0; ///< moved for the complaints
+    Point hand = Point::Zero();
+};
+
+Turned turnedBy(const CurrentBike& contacts, const SaddlePlace& saddle, const Person& person,
+                const Mix& mix, const Bar& bar, double crankMm, bool handsCount,
+                const Tables& tables)
+{
+    const ComfortTable& comfort = tables.comfort;
+    const auto step = [&](double ComplaintStep::*way) {
+        return steppedBy(contacts.complaints, comfort, way);
+    };
+    Turned turned{person, 0.0, Point::Zero()};
+    const double height = saddleOf(person, mix, crankMm, tables).heightMm;
+    turned.saddleUpMm = missing(height, saddle.heightMm, step(&ComplaintStep::saddleUpMm),
+                                comfort.mostSaddleForComplaintMm);
+    if (turned.saddleUpMm != 0.0)
+        turned.person.kneeShift =
+            person.kneeShift
+            + kneeForHeight(person, mix, crankMm, height + turned.saddleUpMm, tables)
+            - legTarget(comfort, mix, person).knee;
+    if (handsCount) {
+        const Point today = Point(*contacts.gripReachMm, *contacts.gripHeightMm) - saddle.point();
+        const Point advised = advisedToGrip(turned.person, mix, bar, tables);
+        const double most = comfort.mostHandsForComplaintMm;
+        turned.hand = {missing(advised.x(), today.x(), -step(&ComplaintStep::handBackMm), most),
+                       missing(advised.y(), today.y(), step(&ComplaintStep::handUpMm), most)};
+        turned.person.gripShift = person.gripShift + turned.hand;
+    }
+    return turned;
+}
+
 } // namespace
 
 Person withRidden(const Person& person, const CurrentBike& current, std::optional<Position> wish,
@@ -93,7 +151,8 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
                   Findings& findings)
 {
     const bool alike = !current.use || *current.use == mainUse(mix);
-    const bool keep = wish ? *wish == Position::Keep : current.comfortable && alike;
+    const bool liked = current.comfortable && current.complaints.empty();
+    const bool keep = wish ? *wish == Position::Keep : liked && alike;
     const Bar bar = barLike(current.barKind, prepared.stock, tables);
     const CurrentBike contacts = contactsOf(current, bar, prepared.stock.saddle, tables, findings);
     Person result = person;
@@ -110,7 +169,25 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
         return saddleFrom(height, saddleOf(person, riddenMix, crank, tables).setbackMm());
     }();
     result.ridden = saddle;
-    if (!keep && !current.comfortable)
+    if (!keep && !current.complaints.empty()) {
+        const bool handsCount = alike && contacts.gripReachMm && contacts.gripHeightMm;
+        const Turned turned =
+            turnedBy(contacts, saddle, person, riddenMix, bar, crank, handsCount, tables);
+        const double up = saddleOf(turned.person, riddenMix, crank, tables).heightMm - height;
+        Point hand = Point::Zero();
+        if (handsCount)
+            hand = advisedToGrip(turned.person, riddenMix, bar, tables) + saddle.point()
+                   - Point(*contacts.gripReachMm, *contacts.gripHeightMm);
+        for (const Complaint complaint : current.complaints)
+            findings.push_back(
+                {FindingCode::Complained,
+                 Severity::Note,
+                 {hand.y(), -hand.x(), up, turned.hand.y(), -turned.hand.x(), turned.saddleUpMm},
+                 std::string(keyOf(complaint)),
+                 {}});
+        result = turned.person;
+    }
+    if (!keep && !liked)
         return result;
     const double modelled = saddleOf(person, riddenMix, crank, tables).heightMm;
     const auto kneeOn = [&](const SaddlePlace& place) {

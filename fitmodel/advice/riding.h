@@ -3,11 +3,14 @@
 // What the bicycle is for, and what rides on it.
 #pragma once
 
+#include "base/complaint.h"
 #include "base/standard.h"
 #include "base/use.h"
 #include "cockpit/parts.h"
 
 #include <optional>
+#include <string>
+#include <vector>
 
 namespace tripoise {
 
@@ -57,6 +60,8 @@ struct CurrentBike {
     std::optional<double> crankMm;
     std::optional<Ridden> ridden;
     bool comfortable = false; ///< ridden for long without complaint
+    std::vector<Complaint> complaints;
+    std::vector<std::string> otherComplaints; ///< in words of their own
 
     bool operator==(const CurrentBike&) const = default;
 };

@@ -25,7 +25,10 @@ enum class FindingCode {
     NoseForSaddlePoint,   ///< numbers: setback as told, setback with it taken for the nose's
     PositionKept,         ///< numbers: saddle height, setback, then where known: grip ahead of the
                           ///< saddle point and above it
-    FeetDownLowers,       ///< numbers: lowered by, knee without it, knee with it
+    Complained,     ///< numbers: hands up, hands back, saddle up against today, then how far the
+                    ///< complaint moved each; hands 0 where today's are not known or another
+                    ///< bike's; `name` is the complaint's key
+    FeetDownLowers, ///< numbers: lowered by, knee without it, knee with it
     // about a size; `name` is the geometry key
     GeometryAssumed, ///< numbers: value assumed
     GeometryDerived, ///< numbers: value derived

@@ -165,24 +165,32 @@ double Fields::needNumber(std::string_view key, const Limits& limits)
     return number(key, limits).value_or(0.0);
 }
 
-std::string Fields::text(std::string_view key, std::size_t longest)
+namespace {
+
+/// Empty where it is none or too long, which is reported.
+std::string textAt(const Json& json, const std::string& path, std::size_t longest, Report& report)
 {
-    const Json* json = find(key);
-    if (!json)
-        return {};
-    if (!json->is_string()) {
-        report().add(wrongType(*json, pathOf(key), "text"));
+    if (!json.is_string()) {
+        report.add(wrongType(json, path, "text"));
         return {};
     }
-    const std::string& text = json->get_ref<const std::string&>();
+    const std::string& text = json.get_ref<const std::string&>();
     if (text.size() > longest) {
-        Problem problem = problemAt(ProblemCode::TooLarge, pathOf(key), shown(*json));
+        Problem problem = problemAt(ProblemCode::TooLarge, path, shown(json));
         problem.high = static_cast<double>(longest);
         problem.unit = "bytes";
-        report().add(std::move(problem));
+        report.add(std::move(problem));
         return {};
     }
     return text;
+}
+
+} // namespace
+
+std::string Fields::text(std::string_view key, std::size_t longest)
+{
+    const Json* json = find(key);
+    return json ? textAt(*json, pathOf(key), longest, report()) : std::string();
 }
 
 bool Fields::flag(std::string_view key, bool otherwise)
@@ -242,6 +250,19 @@ const Json::array_t& Fields::list(std::string_view key, const Count& count)
 const Json::array_t& Fields::needList(std::string_view key, const Count& count)
 {
     return entriesOf(need(key), key, count);
+}
+
+std::vector<std::string> Fields::texts(std::string_view key, const Count& count,
+                                       std::size_t longest)
+{
+    const std::string listPath = pathOf(key);
+    std::vector<std::string> values;
+    const auto& entries = list(key, count);
+    for (std::size_t i = 0; i < entries.size(); ++i)
+        if (std::string text = textAt(entries[i], joined(listPath, i), longest, report());
+            !text.empty())
+            values.push_back(std::move(text));
+    return values;
 }
 
 std::vector<double> Fields::numbers(std::string_view key, const Count& count, const Limits& limits)

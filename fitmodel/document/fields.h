@@ -66,6 +66,9 @@ public:
     /// The entries of a list; none where it is absent, of another type, or too short or long.
     [[nodiscard]] const Json::array_t& list(std::string_view key, const Count& count);
     [[nodiscard]] const Json::array_t& needList(std::string_view key, const Count& count);
+    /// A list of texts; those that are wrong are reported and left out, empty ones left out.
+    [[nodiscard]] std::vector<std::string> texts(std::string_view key, const Count& count,
+                                                 std::size_t longest);
     /// A list of numbers; those that are wrong are reported and left out.
     [[nodiscard]] std::vector<double> numbers(std::string_view key, const Count& count,
                                               const Limits& limits);

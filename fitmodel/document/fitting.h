@@ -26,6 +26,7 @@ inline constexpr std::size_t mostStems = 500;
 inline constexpr std::size_t mostBars = 100;
 inline constexpr std::size_t mostSpacerPieces = 40;
 inline constexpr std::size_t mostCranks = 60;
+inline constexpr std::size_t mostComplaints = 40;
 
 /// A piece of the document that this program does not use and keeps as it was.
 struct KeptJson {
@@ -42,7 +43,7 @@ struct Fitting {
     Stock stock;
     std::optional<CurrentBike> current;
     Choices choices;
-    SharedList<KeptJson> kept; ///< unknown keys; `visits` and complaints, until they are used
+    SharedList<KeptJson> kept; ///< unknown keys; `visits`, until they are used
 
     bool operator==(const Fitting&) const = default;
 };

@@ -163,6 +163,15 @@ void readComfort(Fields file, ComfortTable& comfort)
         comfort.flatLowersMm = figure(*feet, "flat_mm");
         comfort.mostLoweredKnee = angle(*feet, "most_knee_deg");
     }
+    if (auto complaints = file.needObject("complaints")) {
+        for (const auto& [key, complaint] : complaintWords)
+            if (auto one = complaints->needObject(key))
+                comfort.complaintSteps[indexOf(complaint)] = {figure(*one, "hand_up_mm"),
+                                                              figure(*one, "hand_back_mm"),
+                                                              figure(*one, "saddle_up_mm")};
+        comfort.mostHandsForComplaintMm = figure(*complaints, "most_hands_mm");
+        comfort.mostSaddleForComplaintMm = figure(*complaints, "most_saddle_mm");
+    }
     if (auto bends = file.needObject("bends_not_freely")) {
         comfort.notBendingShift = angle(*bends, "trunk_shift_deg");
         comfort.notBendingCrankMm = figure(*bends, "crank_shift_mm");

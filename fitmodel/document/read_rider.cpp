@@ -271,11 +271,11 @@ CurrentBike readCurrent(Fields fields, Kept& kept)
     current.crankMm = fields.number("crank_mm", plausible::crank);
     current.ridden = fields.word("ridden", riddenWords);
     current.comfortable = fields.flag("comfortable", false);
-    if (const Json* complaints = fields.find("complaints")) {
-        if (complaints->is_array())
-            kept.push_back({fields.pathOf("complaints"), compact(*complaints)});
+    for (std::string& text : fields.texts("complaints", {0, mostComplaints}, longestName)) {
+        if (const auto complaint = valueOf(complaintWords, text))
+            current.complaints.push_back(*complaint);
         else
-            fields.report().add(wrongType(*complaints, fields.pathOf("complaints"), "list"));
+            current.otherComplaints.push_back(std::move(text));
     }
     fields.keepUnknown(kept);
     return current;

@@ -43,6 +43,13 @@ inline constexpr Vocabulary<Ridden, 3> riddenWords{
 inline constexpr Vocabulary<Position, 2> positionWords{
     {{"keep", Position::Keep}, {"advise", Position::Advise}}};
 
+inline constexpr auto complaintWords = [] {
+    Vocabulary<Complaint, allComplaints.size()> words{};
+    for (const Complaint complaint : allComplaints)
+        words[indexOf(complaint)] = {keyOf(complaint), complaint};
+    return words;
+}();
+
 template <typename Value, std::size_t size>
 [[nodiscard]] constexpr std::optional<Value> valueOf(const Vocabulary<Value, size>& words,
                                                      std::string_view word)

@@ -175,6 +175,13 @@ Json currentJson(const CurrentBike& current)
     put(json, "crank_mm", current.crankMm);
     putWord(json, "ridden", current.ridden, riddenWords);
     json["comfortable"] = current.comfortable;
+    Json complaints = Json::array();
+    for (const Complaint complaint : current.complaints)
+        complaints.push_back(std::string(wordOf(complaintWords, complaint)));
+    for (const std::string& other : current.otherComplaints)
+        complaints.push_back(other);
+    if (!complaints.empty())
+        json["complaints"] = std::move(complaints);
     return json;
 }
 

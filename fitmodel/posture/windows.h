@@ -8,6 +8,7 @@
 #pragma once
 
 #include "base/angle.h"
+#include "base/complaint.h"
 #include "base/grip_place.h"
 #include "base/use.h"
 #include "posture/saddle_rules.h"
@@ -52,6 +53,13 @@ struct Ease {
             return within;
         return cost < full ? within + (1.0 - within) * (cost - from) / (full - from) : 1.0;
     }
+};
+
+/// What a complaint asks for against today, at least; 0 asks for nothing.
+struct ComplaintStep {
+    double handUpMm = 0.0;
+    double handBackMm = 0.0;
+    double saddleUpMm = 0.0;
 };
 
 /// Centres for one use at one place of the hands.
@@ -102,7 +110,10 @@ struct ComfortTable {
     Angle steepestRiddenAxis;                 ///< a steeper one was measured to the saddle's nose
     double keptWeight = 0.0;                  ///< of the hands' place, where it is kept
     double keptAgainstSizes = 0.0;            ///< the same, where sizes are compared
-    double mostFirstStepMm = 0.0;             ///< of the saddle in one visit
+    PerComplaint<ComplaintStep> complaintSteps{};
+    double mostHandsForComplaintMm = 0.0;  ///< from where the body has them
+    double mostSaddleForComplaintMm = 0.0; ///< the same
+    double mostFirstStepMm = 0.0;          ///< of the saddle in one visit
     double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
     Angle mostLoweredKnee;
     Angle notBendingShift;          ///< of the trunk centre, where belly or thighs are in the way

@@ -68,7 +68,7 @@ Fold {
             }
             FieldList {
                 session: section.session
-                fields: today.crank
+                fields: today.ownParts
                 datumOf: section.datum
                 width: parent.width
             }
@@ -102,6 +102,31 @@ Fold {
                     today.comfortable = checked
                     checked = Qt.binding(() => today.comfortable)
                 }
+                width: parent.width
+            }
+            InkText { text: qsTr("what bothers"); width: parent.width }
+            Flow {
+                spacing: Look.hairGap
+                width: parent.width
+                Repeater {
+                    model: today.complaints
+                    Chip {
+                        required property var modelData
+                        objectName: "complaint_" + modelData.value
+                        text: modelData.text
+                        checked: modelData.on
+                        onClicked: {
+                            today.toggleComplaint(modelData.value)
+                            checked = Qt.binding(() => modelData.on)
+                        }
+                    }
+                }
+            }
+            InkText {
+                visible: today.otherComplaints
+                text: today.otherComplaints
+                font.pixelSize: Look.small
+                color: Look.soft
                 width: parent.width
             }
             InkText { text: qsTr("this position"); width: parent.width }

@@ -7,6 +7,7 @@
 #include "document/plausible.h"
 #include "document/words.h"
 #include "setup/setup.h"
+#include "wording/complaint_words.h"
 #include "wording/entry_words.h"
 #include "wording/today_words.h"
 #include "wording/words.h"
@@ -52,10 +53,12 @@ std::span<const EntryOf<FromSaddle>> saddleEntries()
     return entries;
 }
 
-std::span<const EntryOf<CurrentBike>> crankEntry()
+std::span<const EntryOf<CurrentBike>> partEntries()
 {
+    using B = CurrentBike;
     static const std::array entries{
-        entry<CurrentBike, &CurrentBike::crankMm>("today_crank", plausible::crank, 2.5)};
+        entry<B, &B::crankMm>("today_crank", plausible::crank, 2.5),
+        entry<B, &B::saddleLengthMm>("today_saddle_length", plausible::saddleLength)};
     return entries;
 }
 
@@ -73,7 +76,7 @@ bool believable(const CurrentBike& bike)
     });
 }
 
-/// Complaints are kept for the bicycle of today and want it to be there.
+/// What is kept for the bicycle of today wants it to be there.
 bool keepsSomething(const Fitting& fitting)
 {
     return std::any_of(fitting.kept.begin(), fitting.kept.end(),
@@ -93,7 +96,12 @@ TodayModel::TodayModel(QObject* parent) : QObject(parent)
         put(next, entryName(one.key), QString::fromLatin1(one.key));
     };
     m_contacts.emplace(contactEntries(), this, typedContact, seal, Marked::AsTheBody);
-    m_crank.emplace(crankEntry(), this, typedContact, seal);
+    const auto typedPart = [this](const EntryOf<CurrentBike>& one, std::optional<double> value) {
+        CurrentBike next = bike();
+        one.write(next, value);
+        put(takenOn(next), entryName(one.key), QString::fromLatin1(one.key));
+    };
+    m_parts.emplace(partEntries(), this, typedPart, seal);
     m_fromSaddle.emplace(
         saddleEntries(), this,
         [this](const EntryOf<FromSaddle>& one, std::optional<double> value) {
@@ -118,7 +126,7 @@ void TodayModel::sessionSet()
     on(&Session::started, this, &TodayModel::begin);
     on(&Session::speechChanged, [this] {
         m_contacts->nameAgain();
-        m_crank->nameAgain();
+        m_parts->nameAgain();
         m_fromSaddle->nameAgain();
         show();
     });
@@ -156,7 +164,7 @@ void TodayModel::follow()
 void TodayModel::show()
 {
     m_contacts->show(bike(), shippedTables());
-    m_crank->show(bike(), shippedTables());
+    m_parts->show(bike(), shippedTables());
     m_fromSaddle->show(m_taken, shippedTables());
     emit changed();
 }
@@ -191,13 +199,15 @@ void TodayModel::setBarKind(const QString& word)
         return;
     CurrentBike next = bike();
     next.barKind = kind;
-    if (m_typed) { // the bar stays where it was taken, the hand moves
-        const CurrentBike moved = withContacts(next, m_taken, partsOf(next));
-        if (believable(moved))
-            next = moved;
-    }
-    put(next, barKindStep(), {});
+    put(takenOn(next), barKindStep(), {});
     follow();
+}
+
+/// What was taken from the saddle stays as it was taken, the contacts move.
+CurrentBike TodayModel::takenOn(const CurrentBike& bike) const
+{
+    const CurrentBike moved = m_typed ? withContacts(bike, m_taken, partsOf(bike)) : bike;
+    return believable(moved) ? moved : bike;
 }
 
 Bar TodayModel::bar() const
@@ -273,7 +283,41 @@ void TodayModel::setComfortable(bool comfortable)
 {
     CurrentBike next = bike();
     next.comfortable = comfortable;
+    if (comfortable)
+        next.complaints.clear();
     put(next, comfortableStep(), {});
+}
+
+QVariantList TodayModel::complaints() const
+{
+    const CurrentBike today = bike();
+    QVariantList list;
+    for (const Complaint complaint : allComplaints)
+        list << QVariantMap{
+            {QStringLiteral("text"), nameOf(complaint)},
+            {QStringLiteral("value"),
+             QString::fromLatin1(keyOf(complaint).data(), qsizetype(keyOf(complaint).size()))},
+            {QStringLiteral("on"),
+             std::count(today.complaints.begin(), today.complaints.end(), complaint) > 0}};
+    return list;
+}
+
+void TodayModel::toggleComplaint(const QString& word)
+{
+    const auto complaint = valueOf(complaintWords, word.toStdString());
+    if (!complaint)
+        return;
+    CurrentBike next = bike();
+    if (std::erase(next.complaints, *complaint) == 0)
+        next.complaints.push_back(*complaint);
+    if (!next.complaints.empty())
+        next.comfortable = false;
+    put(next, complaintStep(), {});
+}
+
+QString TodayModel::otherComplaints() const
+{
+    return inOwnWords(bike().otherComplaints);
 }
 
 bool TodayModel::known() const
@@ -291,11 +335,11 @@ void TodayModel::clear()
 
 QString TodayModel::conversion() const
 {
-    const Saddle& saddle = fitting().stock.saddle;
-    const Tables& tables = shippedTables();
-    return conversionText(saddle.lengthMm.value_or(tables.parts.saddleLengthMm),
-                          saddle.lengthMm.has_value(), parts().noseAheadMm, bar(),
-                          parts().gripFromBar);
+    const CurrentBike today = bike();
+    const auto& lengthMm =
+        today.saddleLengthMm ? today.saddleLengthMm : fitting().stock.saddle.lengthMm;
+    return conversionText(lengthMm.value_or(shippedTables().parts.saddleLengthMm),
+                          lengthMm.has_value(), parts().noseAheadMm, bar(), parts().gripFromBar);
 }
 
 QString TodayModel::note() const

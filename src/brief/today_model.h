@@ -22,13 +22,15 @@ class TodayModel : public QObject, public SessionHolder {
     Q_PROPERTY(QString ridden READ ridden WRITE setRidden NOTIFY changed)
     Q_PROPERTY(QString position READ position WRITE setPosition NOTIFY changed)
     Q_PROPERTY(bool comfortable READ comfortable WRITE setComfortable NOTIFY changed)
+    Q_PROPERTY(QVariantList complaints READ complaints NOTIFY changed)
+    Q_PROPERTY(QString otherComplaints READ otherComplaints NOTIFY changed)
     Q_PROPERTY(bool known READ known NOTIFY changed)
     Q_PROPERTY(QString conversion READ conversion NOTIFY changed)
     Q_PROPERTY(QString note READ note NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(QList<QObject*> contacts READ contacts CONSTANT)
     Q_PROPERTY(QList<QObject*> fromTheSaddle READ fromTheSaddle CONSTANT)
-    Q_PROPERTY(QList<QObject*> crank READ crank CONSTANT)
+    Q_PROPERTY(QList<QObject*> ownParts READ ownParts CONSTANT)
 
 public:
     explicit TodayModel(QObject* parent = nullptr);
@@ -48,8 +50,11 @@ public:
     [[nodiscard]] QString position() const; ///< empty: kept where it is liked
     void setPosition(const QString& word);
     [[nodiscard]] bool comfortable() const { return bike().comfortable; }
-    void setComfortable(bool comfortable);
-    [[nodiscard]] bool known() const; ///< anything at all
+    void setComfortable(bool comfortable);         ///< takes the complaints away
+    [[nodiscard]] QVariantList complaints() const; ///< text, value, on
+    Q_INVOKABLE void toggleComplaint(const QString& word);
+    [[nodiscard]] QString otherComplaints() const; ///< those in a document's own words
+    [[nodiscard]] bool known() const;              ///< anything at all
     Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
     {
         return tripoise::datumOf(field);
@@ -62,7 +67,7 @@ public:
 
     [[nodiscard]] QList<QObject*> contacts() const { return m_contacts->fields(); }
     [[nodiscard]] QList<QObject*> fromTheSaddle() const { return m_fromSaddle->fields(); }
-    [[nodiscard]] QList<QObject*> crank() const { return m_crank->fields(); }
+    [[nodiscard]] QList<QObject*> ownParts() const { return m_parts->fields(); }
 
 signals:
     void sessionChanged();
@@ -70,6 +75,7 @@ signals:
 
 private:
     [[nodiscard]] CurrentBike bike() const;
+    [[nodiscard]] CurrentBike takenOn(const CurrentBike& bike) const;
     [[nodiscard]] Bar bar() const;
     [[nodiscard]] TodayParts partsOf(const CurrentBike& bike) const;
     [[nodiscard]] TodayParts parts() const { return partsOf(bike()); }
@@ -89,7 +95,7 @@ private:
     FromSaddle m_taken;   ///< also what does not make a contact yet
     bool m_typed = false; ///< here, rather than read off the contacts
     std::optional<FormOf<CurrentBike>> m_contacts;
-    std::optional<FormOf<CurrentBike>> m_crank;
+    std::optional<FormOf<CurrentBike>> m_parts;
     std::optional<FormOf<FromSaddle>> m_fromSaddle;
 };
 

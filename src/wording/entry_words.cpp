@@ -156,6 +156,9 @@ constexpr std::array entryWords{
                                           "the bar at the stem; negative when higher.")},
     EntryWords{"today_tape", QT_TRANSLATE_NOOP("Words", "Nose to bar"),
                QT_TRANSLATE_NOOP("Words", "Tape from the saddle's nose to the middle of the bar.")},
+    EntryWords{
+        "today_saddle_length", QT_TRANSLATE_NOOP("Words", "Saddle length"),
+        QT_TRANSLATE_NOOP("Words", "Of the saddle ridden today; without it, that of the box.")},
     EntryWords{"today_crank", QT_TRANSLATE_NOOP("Words", "Crank"),
                QT_TRANSLATE_NOOP("Words", "Stamped on its inside.")}};
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/findings.h"
 
+#include "wording/complaint_words.h"
 #include "wording/ride_findings.h"
 #include "wording/words.h"
 
@@ -102,6 +103,7 @@ QString keyOf(FindingCode code)
     case FindingCode::RiddenSaddleDoubtful: return QStringLiteral("ridden_saddle_doubtful");
     case FindingCode::NoseForSaddlePoint: return QStringLiteral("nose_for_saddle_point");
     case FindingCode::PositionKept: return QStringLiteral("position_kept");
+    case FindingCode::Complained: return QStringLiteral("complained");
     case FindingCode::FeetDownLowers: return QStringLiteral("feet_down_lowers");
     case FindingCode::KeptPositionMissed: return QStringLiteral("kept_position_missed");
     case FindingCode::FirstStep: return QStringLiteral("first_step");
@@ -199,6 +201,7 @@ QString sentence(const Finding& finding)
                     : Words::tr("Today's position is kept: saddle %1 high, %2 back; the "
                                 "hand %3 ahead of the saddle point, %4 above it."))
             .arg(mm(number(0)), mm(number(1)), mm(number(2)), mm(std::abs(number(3))));
+    case FindingCode::Complained: return complaintSentence(finding);
     case FindingCode::FeetDownLowers:
         return Words::tr("For a foot on the ground the saddle is %1 lower, and the knee bent %3 at "
                          "the lowest pedal instead of %2.")

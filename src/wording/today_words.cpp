@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/today_words.h"
 
+#include "wording/complaint_words.h"
 #include "wording/words.h"
 
 #include <array>
@@ -23,6 +24,8 @@ QString todaySummary(const std::optional<CurrentBike>& bike)
         parts << Words::tr("crank %1").arg(halfMm(*bike->crankMm));
     if (bike->comfortable)
         parts << Words::tr("comfortable");
+    for (const Complaint complaint : bike->complaints)
+        parts << nameOf(complaint).toLower();
     return parts.isEmpty() ? Words::tr("Nothing measured yet")
                            : parts.join(Words::tr(", ", "between items of a list"));
 }
@@ -107,6 +110,11 @@ QString positionStep()
 QString comfortableStep()
 {
     return Words::tr("comfortable or not");
+}
+
+QString complaintStep()
+{
+    return Words::tr("what bothers");
 }
 
 QString clearStep()

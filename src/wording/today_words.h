@@ -31,6 +31,7 @@ namespace tripoise {
 [[nodiscard]] QString riddenStep();
 [[nodiscard]] QString positionStep();
 [[nodiscard]] QString comfortableStep();
+[[nodiscard]] QString complaintStep();
 [[nodiscard]] QString clearStep();
 
 } // namespace tripoise

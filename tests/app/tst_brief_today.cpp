@@ -155,13 +155,13 @@ private slots:
         QCOMPARE(field(today.fromTheSaddle(), "today_nose")->text(), QString());
     }
 
-    void shouldKeepABicycleThatHasComplaints()
+    void shouldKeepABicycleThatHasMoreThanItKnows()
     {
         Session session;
         Fitting fitting;
         fitting.current = CurrentBike{};
         fitting.current->crankMm = 170.0;
-        fitting.kept = {{"/current/complaints", "[\"numb hands\"]"}};
+        fitting.kept = {{"/current/lent", "\"to a friend\""}};
         session.start(fitting);
         TodayModel today;
         today.setSession(&session);

@@ -50,7 +50,7 @@ const QByteArray full = R"({"format":"tripoise.fitting","version":1,"shelf":{"ro
   "saddle":{"length_mm":270,"stack_mm":45,"rail_travel_mm":50},
   "pedal":{"stack_mm":15,"lateral_mm":125}},
 "current":{"saddle_height_mm":720,"saddle_setback_mm":180,"grip_reach_mm":480,"grip_height_mm":640,
-  "crank_mm":170,"comfortable":true,"complaints":["hands"],"lent":"yes"},
+  "crank_mm":170,"comfortable":true,"complaints":["hands","a stiff thumb"],"lent":"yes"},
 "choices":{"weights":{"spacers":2e0}},"visits":[{"on":"first"}]})";
 
 std::variant<Fitting, Problems> read(const QByteArray& text)
@@ -185,6 +185,8 @@ private slots:
         current.gripHeightMm = 640;
         current.crankMm = 170;
         current.comfortable = true;
+        current.complaints = {Complaint::Hands};
+        current.otherComplaints = {"a stiff thumb"};
         QCOMPARE(fitting->current, current);
     }
 
@@ -259,17 +261,16 @@ private slots:
         const auto fitting = fittingOf(full);
         QVERIFY(fitting);
         const std::pair<const char*, const char*> expected[] = {
-            {"/shelf", R"({"row/no":3,"~":null})"},  {"/rider/shoe/last", R"("wide")"},
-            {"/riding/luggage_kg/tied", "true"},     {"/frames/0/colour~1finish", R"("blue")"},
-            {"/current/complaints", R"(["hands"])"}, {"/current/lent", R"("yes")"},
-            {"/visits", R"([{"on":"first"}])"},
+            {"/shelf", R"({"row/no":3,"~":null})"}, {"/rider/shoe/last", R"("wide")"},
+            {"/riding/luggage_kg/tied", "true"},    {"/frames/0/colour~1finish", R"("blue")"},
+            {"/current/lent", R"("yes")"},          {"/visits", R"([{"on":"first"}])"},
         };
         for (const auto& [path, text] : expected) {
             const KeptJson* piece = keptAt(*fitting, path);
             QVERIFY2(piece, path);
             QCOMPARE(piece->text, std::string(text));
         }
-        QCOMPARE(fitting->kept.size(), 7UL);
+        QCOMPARE(fitting->kept.size(), 6UL);
 
         const auto written =
             QJsonDocument::fromJson(QByteArray::fromStdString(writeFitting(*fitting))).object();
@@ -279,6 +280,7 @@ private slots:
         QCOMPARE(written["riding"]["luggage_kg"]["tied"].toBool(), true);
         QCOMPARE(written["frames"][0]["colour/finish"].toString(), QStringLiteral("blue"));
         QCOMPARE(written["current"]["complaints"][0].toString(), QStringLiteral("hands"));
+        QCOMPARE(written["current"]["complaints"][1].toString(), QStringLiteral("a stiff thumb"));
         QCOMPARE(written["choices"]["weights"]["spacers"].toInt(), 2);
         QCOMPARE(written["visits"][0]["on"].toString(), QStringLiteral("first"));
     }
@@ -713,6 +715,9 @@ void TestDocument::shouldSayWhatIsWrong_data()
     row("complaints that are no list", R"("version":1)",
         R"("version":1,"current":{"complaints":"hands"})", WrongType, "/current/complaints",
         R"("hands")", "list");
+    row("a complaint that is no text", R"("version":1)",
+        R"("version":1,"current":{"complaints":["neck",3]})", WrongType, "/current/complaints/1",
+        "3", "text");
     row("choices that are no object", R"("version":1)", R"("version":1,"choices":[])", WrongType,
         "/choices", "[]", "object");
     row("visits that are no list", R"("version":1)", R"("version":1,"visits":{})", WrongType,

@@ -102,6 +102,85 @@ private slots:
         QVERIFY(withCurrent(current, "keep").person.kept);
     }
 
+    void shouldTurnAwayFromWhatIsComplainedOf_data()
+    {
+        QTest::addColumn<QString>("complaint");
+        QTest::addColumn<double>("saddleUp"); // of today's, above where the body has it
+        QTest::addColumn<double>("handUp");
+        QTest::addColumn<double>("handAhead");
+        QTest::addColumn<double>("saddleMoved"); // of the advice, by the complaint
+        QTest::addColumn<double>("handRaised");
+        QTest::addColumn<double>("handMovedAhead");
+        // Steps and the most they move: assets/comfort.json.
+        QTest::newRow("hands") << "hands" << 0.0 << 0.0 << 0.0 << 0.0 << 10.0 << -5.0;
+        QTest::newRow("hands, low already") << "hands" << 0.0 << -40.0 << 30.0 << 0.0 << 0.0 << 0.0;
+        QTest::newRow("hands, a little high") << "hands" << 0.0 << 7.0 << 9.0 << 0.0 << 17.0 << 0.0;
+        QTest::newRow("hands, high") << "hands" << 0.0 << 90.0 << 0.0 << 0.0 << 25.0 << -5.0;
+        QTest::newRow("neck") << "neck" << 0.0 << 0.0 << 0.0 << 0.0 << 15.0 << -10.0;
+        QTest::newRow("lower back") << "lower_back" << 0.0 << 0.0 << 0.0 << 0.0 << 10.0 << -10.0;
+        QTest::newRow("stretched") << "stretched" << 0.0 << 0.0 << 0.0 << 0.0 << 0.0 << -15.0;
+        QTest::newRow("cramped") << "cramped" << 0.0 << 0.0 << 0.0 << 0.0 << 0.0 << 15.0;
+        QTest::newRow("saddle") << "saddle" << 9.0 << 0.0 << 0.0 << 0.0 << 0.0 << 0.0;
+        QTest::newRow("knee in front") << "knee_front" << 4.0 << 0.0 << 0.0 << 7.0 << 0.0 << 0.0;
+        QTest::newRow("on a low saddle")
+            << "knee_front" << -20.0 << 0.0 << 0.0 << 0.0 << 0.0 << 0.0;
+        QTest::newRow("on a high saddle")
+            << "knee_front" << 30.0 << 0.0 << 0.0 << 10.0 << 0.0 << 0.0;
+        QTest::newRow("knee behind") << "knee_back" << -4.0 << 0.0 << 0.0 << -7.0 << 0.0 << 0.0;
+    }
+
+    void shouldTurnAwayFromWhatIsComplainedOf()
+    {
+        QFETCH(QString, complaint);
+        QFETCH(double, saddleUp);
+        QFETCH(double, handUp);
+        QFETCH(double, handAhead);
+        const ContactTarget body = adviceOn(road()).target;
+        const SaddlePlace saddle =
+            saddleFrom(body.saddle.heightMm + saddleUp, body.saddle.setbackMm());
+        const Point grip = body.grip - body.saddle.point() + saddle.point();
+        const Json current{{"use", "road"},
+                           {"bar_kind", "drop"},
+                           {"ridden", "years"},
+                           {"crank_mm", 172.5},
+                           {"comfortable", true}, // a complaint says otherwise
+                           {"complaints", {complaint.toStdString(), "and a stiff thumb"}},
+                           {"saddle_height_mm", saddle.heightMm},
+                           {"saddle_setback_mm", saddle.setbackMm()},
+                           {"grip_reach_mm", grip.x() + handAhead},
+                           {"grip_height_mm", grip.y() + handUp}};
+        const Advice advice = withCurrent(current);
+        QVERIFY(!advice.person.kept);
+        const Finding* told = found(advice.riderFindings, FindingCode::Complained);
+        QVERIFY(told && told->name == complaint.toStdString());
+
+        QFETCH(double, saddleMoved);
+        QFETCH(double, handRaised);
+        QFETCH(double, handMovedAhead);
+        const double moved = advice.target.saddle.heightMm - body.saddle.heightMm;
+        QVERIFY2(std::abs(moved - saddleMoved) < 0.1, qPrintable(QString::number(moved)));
+        const Point hand =
+            (advice.target.grip - advice.target.saddle.point()) - (body.grip - body.saddle.point());
+        if (saddleMoved == 0.0) // another saddle turns the trunk a little
+            QVERIFY2((hand - Point(handMovedAhead, handRaised)).norm() < 1.0,
+                     qPrintable(QStringLiteral("%1 %2").arg(hand.x()).arg(hand.y())));
+    }
+
+    void shouldMakeNothingOfComplaintsThatDisagreeOrAreOfAnotherBike()
+    {
+        Json current = ridden(745.0);
+        current.update(Json{{"saddle_setback_mm", 215},
+                            {"grip_reach_mm", 500},
+                            {"grip_height_mm", 700},
+                            {"comfortable", false},
+                            {"complaints", {"stretched", "cramped"}}});
+        QVERIFY(withCurrent(current).person.gripShift.norm() < 1e-9);
+        current["complaints"] = {"stretched"};
+        QVERIFY(withCurrent(current).person.gripShift.norm() > 1.0);
+        current["use"] = "city";
+        QVERIFY(withCurrent(current).person.gripShift.norm() < 1e-9);
+    }
+
     // Derived: what differs between the two uses' own knees is what the position moves by.
     void shouldMoveAKeptSaddleByTheDifferenceOfTheUses()
     {
