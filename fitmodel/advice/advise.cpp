@@ -79,6 +79,8 @@ Candidate candidateOf(SizeAnswer answer, SizeSearch& search, const Basis& basis,
     const auto& toe = candidate.ride->toe;
     if (toe && toe->overlapMm > -handling.toe.checkRoomMm)
         candidate.toeRemedies = toeRemediesOf(best, candidate.size, basis);
+    for (ToeRemedy& remedy : candidate.toeRemedies)
+        remedy.counted = remedy.kind == search.toeCure(answer.choice->crank);
     for (const UsePosture& posture : best.uses)
         if (auto alone = forUse(posture.use, size, basis, stop))
             candidate.byUse.push_back(std::move(*alone));

@@ -89,8 +89,9 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Basis& basis
                              lowestTrunk(advised.uses), tables);
 
     const Point bestClamp = comfortableClamp(holds, hip);
-    advised.leastPosturePoints =
-        tables.weights.points[indexOf(Consideration::Posture)] * postureCost(holds, hip, bestClamp);
+    advised.leastPosturePoints = search.againstSizes()
+                                 * tables.weights.points[indexOf(Consideration::Posture)]
+                                 * postureCost(holds, hip, bestClamp);
     const PerConsideration<double> measures = search.measures(choice);
     advice::Weighed weighed{advised.setup, size, basis};
     weighed.comfortableGrip = bestClamp + (advised.setup.grip - advised.setup.clamp);

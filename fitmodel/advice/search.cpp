@@ -65,8 +65,9 @@ SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_t
       m_shoe(shoeOn(basis.prepared.stock, basis.person, basis.tables))
 {
     const auto& [person, riding, prepared, tables] = basis;
-    if (person.keepsHands())
-        m_againstSizes = tables.comfort.keptAgainstSizes / tables.comfort.keptWeight;
+    const bool kept = person.keepsHands();
+    m_withinSize = kept ? tables.comfort.keptWeight : tables.weights.postureWithinSize;
+    m_againstSizes = kept ? tables.comfort.keptAgainstSizes : 1.0;
     for (const BarRun& run : size.bars)
         m_bars.push_back(planBar(prepared.stock.bars[run.bar]));
     planStems();
@@ -159,22 +160,61 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
     return plan;
 }
 
-const ToeOverlap& SizeSearch::toeOf(CrankPlan& plan)
+void SizeSearch::planToeCures()
 {
-    if (!plan.toe) {
-        const Pedalling pedalling{m_basis.person.foothold, plan.saddle.point(), plan.crankMm};
-        auto worst = worstToe(m_wheel, m_shoe, pedalling);
-        if (worst && worst->overlapMm > 0.0)
-            worst = toeOverlap(m_wheel, m_shoe, pedalling);
-        plan.toe = worst.value_or(ToeOverlap{-unlimited, {}, {}, Spot::Zero(), {}});
-    }
-    return *plan.toe;
+    const auto& [person, riding, prepared, tables] = m_basis;
+    const WeightTable& weights = tables.weights;
+    const Skeleton& skeleton = m_size.skeleton;
+    m_toeCures.push_back({RemedyKind::FootBack, m_wheel,
+                          shoeOn(prepared.stock, person, tables, 0.0), weights.footBack});
+    const auto onWheel = [&](RemedyKind kind, double beadSeatMm, double tyreMm, double measure) {
+        const FrameSize changed = withWheel(m_size.frame, beadSeatMm, tyreMm);
+        m_toeCures.push_back(
+            {kind, sweptWheel(skeletonOf(changed, tables.frame)), m_shoe, measure});
+    };
+    if (const auto tyre = nextBelow(tables.handling.tyresMm, skeleton.tyreMm))
+        onWheel(RemedyKind::NarrowerTyre, skeleton.beadSeatMm, *tyre, weights.narrowerTyre);
+    if (const RimSize* rim = nextSmaller(tables.handling.rims, skeleton.beadSeatMm))
+        onWheel(RemedyKind::SmallerRim, rim->beadSeatMm,
+                std::min(skeleton.tyreMm, m_size.frame.wheel.maxTyreMm.value_or(skeleton.tyreMm)),
+                weights.smallerRim);
 }
 
-double SizeSearch::toeMeasure(CrankPlan& plan)
+ToeOverlap SizeSearch::toeOf(const CrankPlan& plan, const SweptWheel& wheel,
+                             const ShoeOutline& shoe) const
+{
+    const Pedalling pedalling{m_basis.person.foothold, plan.saddle.point(), plan.crankMm};
+    auto worst = worstToe(wheel, shoe, pedalling);
+    if (worst && worst->overlapMm > 0.0)
+        worst = toeOverlap(wheel, shoe, pedalling);
+    return worst.value_or(ToeOverlap{-unlimited, {}, {}, Spot::Zero(), {}});
+}
+
+const SizeSearch::CrankPlan& SizeSearch::withToe(CrankPlan& plan)
+{
+    if (plan.toe)
+        return plan;
+    plan.toe = toeOf(plan, m_wheel, m_shoe);
+    plan.toeMeasure = toeMeasure(*plan.toe);
+    if (plan.toe->overlapMm <= 0.0)
+        return plan;
+    if (m_toeCures.empty())
+        planToeCures();
+    for (const ToeCure& cure : m_toeCures) {
+        if (cure.measure >= plan.toeMeasure)
+            continue;
+        const double cured = cure.measure + toeMeasure(toeOf(plan, cure.wheel, cure.shoe));
+        if (cured < plan.toeMeasure) {
+            plan.toeMeasure = cured;
+            plan.toeCure = cure.kind;
+        }
+    }
+    return plan;
+}
+
+double SizeSearch::toeMeasure(const ToeOverlap& toe) const
 {
     const WeightTable& weights = m_basis.tables.weights;
-    const ToeOverlap& toe = toeOf(plan);
     // Shoes clear of it by all of the room lie two standard deviations off.
     const double room = m_basis.riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
     if (toe.overlapMm < -2.0 * room)
@@ -242,7 +282,8 @@ SizeSearch::Solved SizeSearch::solve(const BarPlan& bar, const Point& hip, const
 class SizeSearch::Pass {
 public:
     Pass(SizeSearch& search, const PerConsideration<double>& weights)
-        : m_search(search), m_size(search.m_size), m_weights(weights)
+        : m_search(search), m_size(search.m_size), m_weights(weights),
+          m_postureWeight(search.m_withinSize * weights[indexOf(Consideration::Posture)])
     {
     }
 
@@ -256,7 +297,7 @@ public:
             lookInto(start);
         }
         if (m_best)
-            m_best->points -= (1.0 - m_search.m_againstSizes)
+            m_best->points += (m_search.m_againstSizes - m_search.m_withinSize)
                               * of(Consideration::Posture,
                                    m_search.m_cranks[m_best->crank].solved[m_best->row].least);
         return m_best;
@@ -315,7 +356,7 @@ private:
         if (m_floors[lowest] > most())
             return;
         m_toePoints = m_weights[indexOf(Consideration::ToeOverlap)] > 0.0
-                          ? of(Consideration::ToeOverlap, m_search.toeMeasure(plan))
+                          ? of(Consideration::ToeOverlap, m_search.withToe(plan).toeMeasure)
                           : 0.0;
         // The most promising first, so that its points let most others be passed over.
         tryStem(start, plan, bar, clampings[lowest]);
@@ -342,7 +383,7 @@ private:
                + of(Consideration::Tidiness, bar.notPlain + plan.down * bar.riser)
                + of(Consideration::ToOrder, plan.toOrder)
                + of(Consideration::Adjustment, 1.0 - (2.0 + clamping.stemRoom) / barDirections)
-               + of(Consideration::Posture, posture);
+               + m_postureWeight * posture;
     }
 
     void tryStem(const Start& start, CrankPlan& plan, const BarPlan& bar, const Clamping& clamping)
@@ -350,7 +391,6 @@ private:
         const SizeStem& stem = m_size.stems[clamping.stem];
         const StemPlan& stemPlan = m_search.m_stems[clamping.stem];
         const std::size_t first = m_size.bars[start.run].begin + clamping.begin;
-        const double postureWeight = m_weights[indexOf(Consideration::Posture)];
         m_rows.resize(stem.totals);
         std::size_t lowest = 0;
         for (std::size_t total = 0; total < stem.totals; ++total) {
@@ -369,7 +409,7 @@ private:
             double posture = 0.0;
             for (const FlooredHold& hold : bar.holds)
                 posture += hold.least(row.clamp - plan.hip);
-            row.floor = row.lower + postureWeight * posture;
+            row.floor = row.lower + m_postureWeight * posture;
             if (row.floor < m_rows[lowest].floor)
                 lowest = total;
         }
@@ -383,14 +423,13 @@ private:
                 std::size_t total)
     {
         const Row& row = m_rows[total];
-        const double postureWeight = m_weights[indexOf(Consideration::Posture)];
         Solved& solved = plan.solved[first + total];
-        if (!solved.exact && row.lower + postureWeight * solved.least <= most())
+        if (!solved.exact && row.lower + m_postureWeight * solved.least <= most())
             solved = m_search.solve(bar, plan.hip, row.clamp,
-                                    (most() - row.lower) / postureWeight + rounding);
+                                    (most() - row.lower) / m_postureWeight + rounding);
         if (!solved.exact)
             return;
-        const Choice choice{start.crank, first + total, row.lower + postureWeight * solved.least};
+        const Choice choice{start.crank, first + total, row.lower + m_postureWeight * solved.least};
         if (!m_best
             || std::tie(choice.points, choice.crank, choice.row)
                    < std::tie(m_best->points, m_best->crank, m_best->row))
@@ -406,6 +445,7 @@ private:
     SizeSearch& m_search;
     const PreparedSize& m_size;
     const PerConsideration<double>& m_weights;
+    double m_postureWeight; ///< among set-ups of the size
     std::optional<Choice> m_best;
     double m_toePoints = 0.0;     ///< of the crank looked into
     std::vector<double> m_floors; ///< scratch: by clamping
@@ -452,7 +492,7 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
         m_size.adjustmentMeasure(*place.clamping, place.total, m_basis.tables.weights));
     set(Consideration::Crank, plan.crankMeasure);
     set(Consideration::BarWidth, m_bars[place.run].widthMeasure);
-    set(Consideration::ToeOverlap, toeMeasure(plan));
+    set(Consideration::ToeOverlap, withToe(plan).toeMeasure);
     set(Consideration::RiderHeight, m_riderHeightMeasure);
     return result;
 }

@@ -12,7 +12,7 @@
 #pragma once
 
 #include "advice/basis.h"
-#include "handling/toe.h"
+#include "handling/remedies.h"
 
 #include <optional>
 #include <unordered_map>
@@ -54,8 +54,15 @@ public:
     /// Shoe into the front wheel; 0 where it stays clear.
     [[nodiscard]] double toeOverlapMm(std::size_t crank)
     {
-        return std::max(0.0, toeOf(m_cranks[crank]).overlapMm);
+        return std::max(0.0, withToe(m_cranks[crank]).toe->overlapMm);
     }
+    /// With what a touching shoe counts as cured.
+    [[nodiscard]] std::optional<RemedyKind> toeCure(std::size_t crank)
+    {
+        return withToe(m_cranks[crank]).toeCure;
+    }
+    /// What posture's points are multiplied by, against other sizes.
+    [[nodiscard]] double againstSizes() const { return m_againstSizes; }
     [[nodiscard]] std::size_t solved() const { return m_solved; } ///< postures solved so far
 
 private:
@@ -91,6 +98,13 @@ private:
         double underDown = 0.0;  ///< for a stem that points down
         double underSteep = 0.0; ///< for one that does so steeply
     };
+    /// What is done before a size is given up for the toe.
+    struct ToeCure {
+        RemedyKind kind = {};
+        SweptWheel wheel;
+        ShoeOutline shoe;
+        double measure = 0.0; ///< of having to do it
+    };
     /// A posture that was solved, or as much of it as showed that it is not the best.
     struct Solved {
         double least = 0.0;
@@ -105,12 +119,18 @@ private:
         double crankMm = 0.0;
         double crankMeasure = 0.0;
         std::optional<ToeOverlap> toe; ///< once asked for; a far one where it stays beside
+        std::optional<RemedyKind> toeCure;
+        double toeMeasure = 0.0;
         std::unordered_map<std::size_t, Solved> solved; ///< by row
     };
     class Pass;
 
-    [[nodiscard]] const ToeOverlap& toeOf(CrankPlan& plan);
-    [[nodiscard]] double toeMeasure(CrankPlan& plan);
+    [[nodiscard]] ToeOverlap toeOf(const CrankPlan& plan, const SweptWheel& wheel,
+                                   const ShoeOutline& shoe) const;
+    [[nodiscard]] double toeMeasure(const ToeOverlap& toe) const;
+    void planToeCures();
+    /// Works the toe out for a crank, once.
+    const CrankPlan& withToe(CrankPlan& plan);
     /// Parts that undo each other.
     [[nodiscard]] static double untidiness(const BarPlan& bar, const StemPlan& stem,
                                            const SpacerPlan& spacers)
@@ -139,8 +159,10 @@ private:
     double m_riderHeightMeasure = 0.0;
     SweptWheel m_wheel;
     ShoeOutline m_shoe;
+    std::vector<ToeCure> m_toeCures; ///< the easiest first
     std::vector<CrankPlan> m_cranks;
-    double m_againstSizes = 1.0; ///< of posture's points; less where a position is kept
+    double m_withinSize = 1.0;   ///< times posture's points, among set-ups of the size
+    double m_againstSizes = 1.0; ///< the same, against other sizes
     std::size_t m_solved = 0;
 };
 

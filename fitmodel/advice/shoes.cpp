@@ -24,10 +24,11 @@ std::optional<double> standoverInShoes(const Skeleton& skeleton, const Person& p
     return standoverClearance(skeleton, person.body.inseamMm + soleOf(person, parts));
 }
 
-ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables)
+ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables,
+                   std::optional<double> ballAheadMm)
 {
     return shoeOutline(person.body, shoeLength(person, tables), person.foothold,
-                       pedalLateral(stock, tables), tables.handling.toe);
+                       pedalLateral(stock, tables), tables.handling.toe, ballAheadMm);
 }
 
 } // namespace tripoise

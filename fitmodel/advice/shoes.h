@@ -14,6 +14,8 @@ namespace tripoise {
 /// Room over the frame, standing in shoes; empty where it is not known.
 [[nodiscard]] std::optional<double> standoverInShoes(const Skeleton& skeleton, const Person& person,
                                                      const PartDefaults& parts);
-[[nodiscard]] ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables);
+/// `ballAheadMm` of the spindle where the foot is to stand so.
+[[nodiscard]] ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables,
+                                 std::optional<double> ballAheadMm = std::nullopt);
 
 } // namespace tripoise

@@ -77,8 +77,8 @@ std::vector<Hold> holdsOf(const Person& person, const Mix& mix, const Bar& bar,
         if (!person.bendsFreely)
             windows.trunk.centre = windows.trunk.centre + tables.comfort.notBendingShift;
         holds.push_back(
-            {use, place, kept ? tables.comfort.keptWeight * share : share,
-             grip.fromClamp - person.gripShift, upperLimbs(person.body, grip.halfWidthMm), windows,
+            {use, place, share, grip.fromClamp - person.gripShift,
+             upperLimbs(person.body, grip.halfWidthMm), windows,
              kept ? Ease{} : tables.comfort.ease}); // no millimetre of a kept grip is free
     };
     for (const Use use : allUses) {

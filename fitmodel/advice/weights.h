@@ -89,6 +89,7 @@ struct WeightTable {
     PerConsideration<double> points{};
     /// Whether a weight is a judgement, to be halved and doubled before a size is named.
     PerConsideration<bool> unsourced{};
+    double postureWithinSize = 1.0; ///< posture's points count this often among a size's set-ups
 
     NaturalStem naturalStem;
     double stemUnitMm = 0.0; ///< outside the natural range; grows with the square
@@ -123,7 +124,9 @@ struct WeightTable {
     double toeRoomFlatMm = 0.0; ///< the same where the foot is not held
     Range toeSteerDeg;          ///< touching at less counts in full, at more as `toeFar`
     double toeFar = 0.0;
-    double toeInTraffic = 0.0;      ///< times as much there, where one turns at walking pace
+    double toeInTraffic = 0.0; ///< times as much there, where one turns at walking pace
+    /// A touching shoe counts as after the cure that leaves least, and this for having to do it.
+    double footBack = 0.0, narrowerTyre = 0.0, smallerRim = 0.0;
     double riderHeightUnitMm = 0.0; ///< outside a maker's range; in full from here on
     Range proportionSds; ///< a leg further from what goes with the stature makes heights count less
 

@@ -100,6 +100,7 @@ void readWeights(Fields file, WeightTable& to)
             to.unsourced[i] = one->flag("unsourced", true);
         }
     }
+    to.postureWithinSize = figure(file, "posture_within_size");
     if (auto stem = file.needObject("natural_stem")) {
         to.naturalStem.statureMm = figure(*stem, "stature_mm");
         to.naturalStem.lengthMm = figure(*stem, "length_mm");
@@ -151,6 +152,11 @@ void readWeights(Fields file, WeightTable& to)
     to.toeSteerDeg = range(file, "toe_steer_deg");
     to.toeFar = figure(file, "toe_far");
     to.toeInTraffic = figure(file, "toe_in_traffic");
+    if (auto cures = file.needObject("toe_cures")) {
+        to.footBack = figure(*cures, "foot_back");
+        to.narrowerTyre = figure(*cures, "narrower_tyre");
+        to.smallerRim = figure(*cures, "smaller_rim");
+    }
     to.riderHeightUnitMm = figure(file, "rider_height_unit_mm");
     to.proportionSds = range(file, "proportion_sds");
     if (auto fit = file.needObject("fit")) {

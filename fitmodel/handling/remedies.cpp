@@ -6,16 +6,6 @@
 namespace tripoise {
 namespace {
 
-/// The greatest that is less than a value.
-std::optional<double> nextBelow(std::span<const double> values, double value)
-{
-    std::optional<double> next;
-    for (const double one : values)
-        if (one < value && (!next || one > *next))
-            next = one;
-    return next;
-}
-
 /// One size as this page looks at it.
 struct State {
     std::optional<double> overlapMm;
@@ -65,7 +55,7 @@ std::vector<ToeRemedy> toeRemedies(const ToeSituation& situation, const ToeChoic
                             after.steering.trailMm - before.steering.trailMm,
                             after.steering.wheelbaseMm - before.steering.wheelbaseMm,
                             after.diameterMm / before.diameterMm,
-                            changed.pedalling.crankMm / situation.pedalling.crankMm});
+                            changed.pedalling.crankMm / situation.pedalling.crankMm, false});
     };
     const Skeleton skeleton = skeletonOf(situation.frame, defaults);
 

@@ -40,6 +40,7 @@ struct ToeRemedy {
     double wheelbaseMoreMm = 0.0;
     double development = 1.0; ///< distance a crank turn, against before
     double leverage = 1.0;    ///< of the cranks, against before
+    bool counted = false;     ///< the size is judged with it
 };
 
 /// What there is to change to.

@@ -14,6 +14,15 @@ const RimSize* rimOf(std::span<const RimSize> rims, double beadSeatMm)
     return nullptr;
 }
 
+std::optional<double> nextBelow(std::span<const double> values, double value)
+{
+    std::optional<double> next;
+    for (const double one : values)
+        if (one < value && (!next || one > *next))
+            next = one;
+    return next;
+}
+
 const RimSize* nextSmaller(std::span<const RimSize> rims, double beadSeatMm)
 {
     const RimSize* next = nullptr;

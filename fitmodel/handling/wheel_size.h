@@ -28,6 +28,9 @@ struct RimSize {
 /// The row of a bead seat; empty for one that is not in the table.
 [[nodiscard]] const RimSize* rimOf(std::span<const RimSize> rims, double beadSeatMm);
 
+/// The greatest of values that is less than one.
+[[nodiscard]] std::optional<double> nextBelow(std::span<const double> values, double value);
+
 /// The next smaller rim that is common; nullptr where there is none.
 [[nodiscard]] const RimSize* nextSmaller(std::span<const RimSize> rims, double beadSeatMm);
 

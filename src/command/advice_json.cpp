@@ -186,6 +186,7 @@ Json remediesJson(const Candidate& candidate, const Prepared& prepared)
         one["wheelbase_more_mm"] = told(remedy.wheelbaseMoreMm);
         one["development_ratio"] = told(remedy.development);
         one["leverage_ratio"] = told(remedy.leverage);
+        one["counted"] = remedy.counted;
         one["text"] = remedySentence(remedy, prepared).toStdString();
         list.push_back(std::move(one));
     }

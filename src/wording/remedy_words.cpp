@@ -82,7 +82,9 @@ QString remedyName(const ToeRemedy& remedy, const Prepared& prepared)
 QString remedySentence(const ToeRemedy& remedy, const Prepared& prepared)
 {
     const QString name = remedyName(remedy, prepared);
-    const QStringList effects = sideEffects(remedy);
+    QStringList effects = sideEffects(remedy);
+    if (remedy.counted)
+        effects << Words::tr("the size is judged with it", "a remedy");
     return effects.isEmpty()
                ? Words::tr("%1: %2.", "what is changed, room of the shoe").arg(name, left(remedy))
                : Words::tr("%1: %2; %3.", "what is changed, room of the shoe, what else changes")

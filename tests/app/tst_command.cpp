@@ -460,7 +460,7 @@ private slots:
                 QCOMPARE(misshape(remedy,
                                   {"kind", "toe_overlap_mm", "bb_higher_mm", "pedal_lean_deg",
                                    "trail_more_mm", "wheelbase_more_mm", "development_ratio",
-                                   "leverage_ratio", "text"},
+                                   "leverage_ratio", "counted", "text"},
                                   {"to", "to_mm"}),
                          QString());
             QVERIFY(candidate.at("ledger").is_array() && !candidate.at("ledger").empty());

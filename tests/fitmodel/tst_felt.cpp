@@ -140,7 +140,7 @@ private slots:
     {
         RandomBriefs briefs(71);
         std::array<int, 4> kinds{};
-        for (int i = 0; i < samples(300); ++i) {
+        for (int i = 0; i < samples(400); ++i) {
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
@@ -170,7 +170,7 @@ private slots:
                 QVERIFY(reason.gain < 0.0);
         }
         for (const int count : kinds)
-            QVERIFY(count > samples(3));
+            QVERIFY2(count > samples(3), qPrintable(QString::number(count)));
     }
 
     // The hands are where they were: the other size's own arithmetic, with the parts it says.

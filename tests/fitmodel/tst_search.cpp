@@ -49,9 +49,10 @@ double toeMeasure(const ToeOverlap& toe, const Riding& riding, const WeightTable
            * (riding.traffic ? w.toeInTraffic : 1.0);
 }
 
-/// Points of one set-up, added up afresh from their definitions, without the search's shortcuts.
+/// Points of one set-up, added up afresh from their definitions, without the search's shortcuts;
+/// posture's count so often.
 double pointsOf(const Person& person, const Riding& riding, const Prepared& prepared,
-                const PreparedSize& size, std::size_t crank, std::size_t row)
+                const PreparedSize& size, std::size_t crank, std::size_t row, double postureCounts)
 {
     const Tables& t = tables();
     const Mix& mix = riding.mix;
@@ -88,7 +89,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         const auto hold = [&](GripPlace place, double time) {
             const Grip grip = gripOn(bar, place, t.parts);
             add(Consideration::Posture,
-                share * time
+                postureCounts * share * time
                     * eased(solveUpperBody(upperLimbs(body, grip.halfWidthMm),
                                            midHip(saddle.point(), body, t.body),
                                            setup.clamp + grip.fromClamp,
@@ -172,10 +173,41 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     const HandlingTables& h = t.handling;
     const double shoeMm = person.shoeLengthMm.value_or(body.footMm + t.parts.shoeBeyondFootMm);
     const double out = prepared.stock.pedal.lateralMm.value_or(t.parts.pedalLateralMm);
-    if (const auto toe = toeOverlap(sweptWheel(size.skeleton),
-                                    shoeOutline(body, shoeMm, person.foothold, out, h.toe),
-                                    {person.foothold, saddle.point(), crankMm}))
-        add(Consideration::ToeOverlap, toeMeasure(*toe, riding, w));
+    // As it is, or after the remedy that leaves least.
+    const auto toeOn = [&](const Skeleton& skeleton, std::optional<double> ballAheadMm) {
+        const auto toe =
+            toeOverlap(sweptWheel(skeleton),
+                       shoeOutline(body, shoeMm, person.foothold, out, h.toe, ballAheadMm),
+                       {person.foothold, saddle.point(), crankMm});
+        return toe ? std::pair(toe->overlapMm, toeMeasure(*toe, riding, w)) : std::pair(-1e9, 0.0);
+    };
+    const auto onTyre = [&](double beadSeatMm, double tyreMm) {
+        FrameSize changed = size.frame;
+        changed.wheel.beadSeatMm = beadSeatMm;
+        changed.wheel.tyreMm = tyreMm;
+        return toeOn(skeletonOf(changed, t.frame), {}).second;
+    };
+    auto [overlapMm, toe] = toeOn(size.skeleton, {});
+    if (overlapMm > 0.0) {
+        toe = std::min(toe, toeOn(size.skeleton, 0.0).second + w.footBack);
+        const double rim = size.skeleton.beadSeatMm;
+        const double tyre = size.skeleton.tyreMm;
+        double narrower = 0.0;
+        for (const double one : h.tyresMm)
+            if (one < tyre)
+                narrower = std::max(narrower, one);
+        if (narrower > 0.0)
+            toe = std::min(toe, onTyre(rim, narrower) + w.narrowerTyre);
+        double smaller = 0.0;
+        for (const RimSize& one : h.rims)
+            if (one.common && one.beadSeatMm < rim)
+                smaller = std::max(smaller, one.beadSeatMm);
+        if (smaller > 0.0)
+            toe = std::min(
+                toe, onTyre(smaller, std::min(tyre, size.frame.wheel.maxTyreMm.value_or(tyre)))
+                         + w.smallerRim);
+    }
+    add(Consideration::ToeOverlap, toe);
     // Of the four ways, those that are open: up and down as far as wanted or in part, and a stem of
     // the same angle a little shorter, a little longer.
     const std::vector<double> totals = spacerTotals(
@@ -229,15 +261,17 @@ private slots:
                 double least = std::numeric_limits<double>::infinity();
                 for (std::size_t crank = 0; crank < prepared.cranksMm.size(); ++crank)
                     for (std::size_t row = 0; row < size.count(); ++row) {
-                        const double points =
-                            pointsOf(person, brief.riding, prepared, size, crank, row);
+                        const double points = pointsOf(person, brief.riding, prepared, size, crank,
+                                                       row, tables().weights.postureWithinSize);
                         if (points < least - 1e-12) {
                             least = points;
                             bestCrank = crank;
                             bestRow = row;
                         }
                     }
-                QVERIFY(std::abs(found->points - least) < 1e-9);
+                const double points =
+                    pointsOf(person, brief.riding, prepared, size, bestCrank, bestRow, 1.0);
+                QVERIFY(std::abs(found->points - points) < 1e-9);
                 QCOMPARE(found->crank, bestCrank);
                 QCOMPARE(found->row, bestRow);
                 solved += search.solved();
