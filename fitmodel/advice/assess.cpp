@@ -215,8 +215,17 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
     const Range widths = wantedBarWidth(person, bar.kind, Use::City, tables.weights);
     if (bar.kind != BarKind::Drop && bar.widthMm > widths.high)
         note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
-    note(FindingCode::LeaveSteererLong, Severity::Note,
-         {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
+    if (setup.stem.quillMm)
+        note(FindingCode::QuillMark, Severity::Note,
+             {setup.cockpit.spacersMm, mostSpacers(size.skeleton, setup.stem, tables.parts)});
+    else
+        note(FindingCode::LeaveSteererLong, Severity::Note,
+             {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
+    if (setup.stem.joint == StemJoint::Shim)
+        note(FindingCode::NeedsShim, Severity::Note,
+             {size.skeleton.steererMm, tables.parts.stemSteererMm});
+    if (setup.stem.joint == StemJoint::QuillAdaptor)
+        note(FindingCode::NeedsQuillAdaptor, Severity::Note, {*setup.stem.quillMm});
     for (const Finding& finding : size.skeleton.findings)
         findings.push_back(finding);
     return findings;

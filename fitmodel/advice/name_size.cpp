@@ -21,7 +21,8 @@ void toOrder(SizeAnswer& answer, const Skeleton& skeleton)
     });
     if (answer.setup && !answer.setup->stem.inStock)
         answer.fit.stem = answer.setup->stem;
-    if (answer.fit.stem || answer.fit.postMmToOrder)
+    const bool adaptor = answer.setup && answer.setup->stem.joint != StemJoint::Direct;
+    if (answer.fit.stem || answer.fit.postMmToOrder || adaptor)
         answer.fit.state = FitState::WithParts;
     if (!answer.limits.empty())
         answer.fit.state = FitState::Barred;

@@ -4,9 +4,26 @@
 #include <algorithm>
 #include <cmath>
 #include <set>
+#include <tuple>
 
 namespace tripoise {
 namespace {
+
+/// Totals of the pieces; under a quill, every few millimetres that one may be raised.
+std::vector<double> spacersOn(const Skeleton& skeleton, const Stock& stock,
+                              const PartDefaults& parts)
+{
+    if (!skeleton.quillMm)
+        return spacerTotals(stock.spacersMm, skeleton.maxSpacersMm);
+    double most = parts.quillRaiseMm;
+    for (const Stem& stem : stock.stems)
+        if (stem.quillMm)
+            most = std::max(most, stem.raiseMm.value_or(0.0));
+    std::vector<double> heights;
+    for (double height = 0.0; height <= most; height += parts.quillStepMm)
+        heights.push_back(height);
+    return heights;
+}
 
 class SizeBuilder {
 public:
@@ -17,9 +34,9 @@ public:
         m_size.skeleton = skeletonOf(frame, tables.frame);
         m_size.steering = steeringOf(m_size.skeleton);
         m_size.bulkMm = frame.geometry.stackMm + frame.geometry.reachMm;
-        m_size.spacersMm = spacerTotals(stock.spacersMm, m_size.skeleton.maxSpacersMm);
+        m_size.spacersMm = spacersOn(m_size.skeleton, stock, tables.parts);
         for (const MountedStem& mounted :
-             mountedStems(stock, m_size.skeleton.steererMm, tables.parts))
+             mountedStems(stock, steererOf(m_size.skeleton), tables.parts))
             addStem(mounted);
         for (std::size_t bar = 0; bar < stock.bars.size(); ++bar)
             addBar(bar);
@@ -152,18 +169,34 @@ double PreparedSize::adjustmentMeasure(const Clamping& clamping, std::size_t tot
 
 namespace {
 
+/// Adds the box's stems as shims and adaptors put them on the frames' steerers.
+void addAdapted(Stock& stock, std::span<const FrameSize> frames, const Tables& tables)
+{
+    const std::vector<Stem> own = stock.stems;
+    std::vector<Stem> added;
+    for (const FrameSize& frame : frames)
+        for (const Stem& stem : own)
+            if (const auto on = adapted(stem, steererOf(frame, tables.frame), tables.parts);
+                on && std::find(added.begin(), added.end(), *on) == added.end())
+                added.push_back(*on);
+    stock.stems.insert(stock.stems.end(), added.begin(), added.end());
+}
+
 /// Adds the stems that can ordinarily be ordered, for every bar and steerer there is.
 void addMarket(Stock& stock, std::span<const FrameSize> frames, const Tables& tables)
 {
-    std::set<std::pair<double, double>> joints;
+    std::set<std::tuple<double, double, std::optional<double>>> joints;
     for (const Bar& bar : stock.bars)
-        for (const FrameSize& frame : frames)
-            joints.insert({bar.barClampMm.value_or(tables.parts.barClampMm),
-                           skeletonOf(frame, tables.frame).steererMm});
-    for (const auto& [clampMm, steererMm] : joints)
+        for (const FrameSize& frame : frames) {
+            const Steerer steerer = steererOf(frame, tables.frame);
+            joints.insert({bar.barClampMm.value_or(tables.parts.barClampMm), steerer.outsideMm,
+                           steerer.quillMm});
+        }
+    for (const auto& [clampMm, steererMm, quillMm] : joints)
         for (Stem stem : tables.marketStems) {
             stem.barClampMm = clampMm;
             stem.steererMm = steererMm;
+            stem.quillMm = quillMm;
             stem.inStock = false;
             stock.stems.push_back(stem);
         }
@@ -188,7 +221,7 @@ std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const St
     double setups = 0.0;
     for (const FrameSize& frame : frames) {
         const Skeleton skeleton = skeletonOf(frame, tables.frame);
-        const auto mounted = mountedStems(stock, skeleton.steererMm, tables.parts);
+        const auto mounted = mountedStems(stock, steererOf(skeleton), tables.parts);
         double joints = 0.0;
         for (const Bar& bar : stock.bars)
             joints += static_cast<double>(
@@ -196,7 +229,7 @@ std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const St
                     return clampsMatch(stock.stems[stem.stem], bar, tables.parts);
                 }));
         setups += joints
-                  * static_cast<double>(spacerTotals(stock.spacersMm, skeleton.maxSpacersMm).size()
+                  * static_cast<double>(spacersOn(skeleton, stock, tables.parts).size()
                                         * cranksOf(stock).size());
     }
     if (setups <= mostSetups)
@@ -224,6 +257,7 @@ Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Ta
 {
     Prepared prepared;
     prepared.stock = stock;
+    addAdapted(prepared.stock, frames, tables);
     addMarket(prepared.stock, frames, tables);
     prepared.cranksMm = cranksOf(stock);
 

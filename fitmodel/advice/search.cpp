@@ -122,9 +122,11 @@ void SizeSearch::planStems()
             plan.lengthMeasure +=
                 riding.mix.of(use)
                 * square(outside(stem.stem.lengthMm, natural[indexOf(use)]) / weights.stemUnitMm);
-        plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
-        plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
-        plan.toOrder = stem.inStock ? 0.0 : 1.0;
+        if (!stem.stem.quillMm) { // a quill is level and raised, as they are made
+            plan.down = placeIn(untidy.downDeg, -stem.stem.angle.deg());
+            plan.steep = placeIn(untidy.steepDeg, -stem.stem.angle.deg());
+        }
+        plan.toOrder = stem.inStock && stem.stem.joint == StemJoint::Direct ? 0.0 : 1.0;
         m_stems.push_back(plan);
     }
     const double upright = riding.mix.mean(untidy.upright);
@@ -196,16 +198,17 @@ const SizeSearch::CrankPlan& SizeSearch::withToe(CrankPlan& plan)
         return plan;
     plan.toe = toeOf(plan, m_wheel, m_shoe);
     plan.toeMeasure = toeMeasure(*plan.toe);
+    plan.toeCuredMeasure = plan.toeMeasure;
     if (plan.toe->overlapMm <= 0.0)
         return plan;
     if (m_toeCures.empty())
         planToeCures();
     for (const ToeCure& cure : m_toeCures) {
-        if (cure.measure >= plan.toeMeasure)
+        if (cure.measure >= plan.toeCuredMeasure)
             continue;
         const double cured = cure.measure + toeMeasure(toeOf(plan, cure.wheel, cure.shoe));
-        if (cured < plan.toeMeasure) {
-            plan.toeMeasure = cured;
+        if (cured < plan.toeCuredMeasure) {
+            plan.toeCuredMeasure = cured;
             plan.toeCure = cure.kind;
         }
     }
@@ -296,10 +299,13 @@ public:
                 break;
             lookInto(start);
         }
-        if (m_best)
+        if (m_best) {
+            CrankPlan& plan = m_search.m_cranks[m_best->crank];
             m_best->points += (m_search.m_againstSizes - m_search.m_withinSize)
-                              * of(Consideration::Posture,
-                                   m_search.m_cranks[m_best->crank].solved[m_best->row].least);
+                              * of(Consideration::Posture, plan.solved[m_best->row].least);
+            m_search.withToe(plan);
+            m_best->points += of(Consideration::ToeOverlap, plan.toeCuredMeasure - plan.toeMeasure);
+        }
         return m_best;
     }
 
@@ -492,7 +498,7 @@ PerConsideration<double> SizeSearch::measures(const Choice& choice)
         m_size.adjustmentMeasure(*place.clamping, place.total, m_basis.tables.weights));
     set(Consideration::Crank, plan.crankMeasure);
     set(Consideration::BarWidth, m_bars[place.run].widthMeasure);
-    set(Consideration::ToeOverlap, withToe(plan).toeMeasure);
+    set(Consideration::ToeOverlap, withToe(plan).toeCuredMeasure);
     set(Consideration::RiderHeight, m_riderHeightMeasure);
     return result;
 }

@@ -18,6 +18,12 @@ bool sameDiameter(double a, double b)
     return std::abs(a - b) <= diameterTolerance;
 }
 
+/// A quill is of one piece with its stem.
+bool turns(const Stem& stem)
+{
+    return !stem.quillMm || stem.joint == StemJoint::QuillAdaptor;
+}
+
 } // namespace
 
 std::vector<double> spacerTotals(const std::vector<double>& pieces, double mostMm)
@@ -57,12 +63,34 @@ bool clampsMatch(const Stem& stem, const Bar& bar, const PartDefaults& defaults)
                         bar.barClampMm.value_or(defaults.barClampMm));
 }
 
-bool steererMatches(const Stem& stem, double steererMm, const PartDefaults& defaults)
+bool steererMatches(const Stem& stem, const Steerer& steerer, const PartDefaults& defaults)
 {
-    return sameDiameter(stem.steererMm.value_or(defaults.stemSteererMm), steererMm);
+    if (stem.quillMm || steerer.quillMm)
+        return stem.quillMm && steerer.quillMm && sameDiameter(*stem.quillMm, *steerer.quillMm);
+    return sameDiameter(stem.steererMm.value_or(defaults.stemSteererMm), steerer.outsideMm);
 }
 
-std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
+std::optional<Stem> adapted(const Stem& stem, const Steerer& steerer, const PartDefaults& defaults)
+{
+    if (stem.quillMm || steererMatches(stem, steerer, defaults))
+        return std::nullopt;
+    for (const SteererAdaptor& adaptor : defaults.adaptors) {
+        Stem on = stem;
+        if (adaptor.on.quillMm) {
+            on.quillMm = adaptor.on.quillMm;
+            on.joint = StemJoint::QuillAdaptor;
+        } else {
+            on.steererMm = adaptor.on.outsideMm;
+            on.joint = StemJoint::Shim;
+        }
+        if (sameDiameter(stem.steererMm.value_or(defaults.stemSteererMm), adaptor.clampMm)
+            && steererMatches(on, steerer, defaults))
+            return on;
+    }
+    return std::nullopt;
+}
+
+std::vector<MountedStem> mountedStems(const Stock& stock, const Steerer& steerer,
                                       const PartDefaults& defaults)
 {
     std::vector<MountedStem> mounted;
@@ -80,8 +108,8 @@ std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
         for (const bool turned : {false, true})
             for (std::size_t i = 0; i < stock.stems.size(); ++i) {
                 const Stem& stem = stock.stems[i];
-                if (stem.inStock == inStock && steererMatches(stem, steererMm, defaults)
-                    && (!turned || stem.reversible))
+                if (stem.inStock == inStock && steererMatches(stem, steerer, defaults)
+                    && (!turned || (stem.reversible && turns(stem))))
                     add({i, turned});
             }
     return mounted;

@@ -14,7 +14,7 @@ struct Cockpit {
     std::size_t stem = 0;
     bool flipped = false;
     std::size_t bar = 0;
-    double spacersMm = 0.0; ///< in all, below the stem
+    double spacersMm = 0.0; ///< in all, below the stem; of a quill, how far it is raised
 
     bool operator==(const Cockpit&) const = default;
 };
@@ -36,12 +36,17 @@ struct MountedStem {
 /// The stems that fit a steerer, each way up, those to be ordered last. Two that put the bar at the
 /// same place for the same clamp are one: the one in stock stays, and of those the one that needs
 /// no turning over.
-[[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, double steererMm,
+[[nodiscard]] std::vector<MountedStem> mountedStems(const Stock& stock, const Steerer& steerer,
                                                     const PartDefaults& defaults);
 
 [[nodiscard]] Angle effectiveAngle(const Stem& stem, bool flipped);
 
 [[nodiscard]] bool clampsMatch(const Stem& stem, const Bar& bar, const PartDefaults& defaults);
-[[nodiscard]] bool steererMatches(const Stem& stem, double steererMm, const PartDefaults& defaults);
+[[nodiscard]] bool steererMatches(const Stem& stem, const Steerer& steerer,
+                                  const PartDefaults& defaults);
+/// The stem as a shim or an adaptor puts it on a steerer; empty where it goes on without one, and
+/// where none is made.
+[[nodiscard]] std::optional<Stem> adapted(const Stem& stem, const Steerer& steerer,
+                                          const PartDefaults& defaults);
 
 } // namespace tripoise

@@ -11,6 +11,9 @@
 
 namespace tripoise {
 
+/// How a stem comes to sit on a steerer.
+enum class StemJoint { Direct, Shim, QuillAdaptor };
+
 struct Stem {
     double lengthMm = 0.0;
     Angle angle; ///< to the normal of the steerer, rise positive
@@ -19,6 +22,9 @@ struct Stem {
     std::optional<double> steererMm;
     std::optional<double> clampHeightMm;
     bool inStock = true;
+    std::optional<double> quillMm = {};  ///< that goes inside a threaded steerer
+    std::optional<double> raiseMm = {};  ///< of a quill, from its lowest place to its mark
+    StemJoint joint = StemJoint::Direct; ///< made up, not read
 
     bool operator==(const Stem&) const = default;
 };
@@ -29,6 +35,20 @@ struct Stem {
     stem.angle = -stem.angle;
     return stem;
 }
+
+/// What a fork has for a stem.
+struct Steerer {
+    double outsideMm = 0.0;
+    std::optional<double> quillMm; ///< inside, where it is threaded
+
+    bool operator==(const Steerer&) const = default;
+};
+
+/// A shim or a quill adaptor: a stem for one diameter on a steerer of another.
+struct SteererAdaptor {
+    Steerer on;
+    double clampMm = 0.0;
+};
 
 enum class BarKind { Flat, Swept, Drop };
 
@@ -105,6 +125,9 @@ struct PartDefaults {
     double pedalWidthMm = 0.0;
     double soleMm = 0.0;
     double shoeBeyondFootMm = 0.0;
+    double quillRaiseMm = 0.0;
+    double quillStepMm = 0.0; ///< of the heights that are compared
+    std::vector<SteererAdaptor> adaptors;
     double leaveSteererLowMm = 0.0; ///< uncut steerer to leave on a first build
     double leaveSteererHighMm = 0.0;
 };

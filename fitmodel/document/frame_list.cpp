@@ -53,6 +53,7 @@ void overlay(FrameSize& under, const FrameSize& over)
     overlay(under.headset.steererLengthMm, over.headset.steererLengthMm);
     overlay(under.headset.material, over.headset.material);
     overlay(under.headset.maxSpacersMm, over.headset.maxSpacersMm);
+    overlay(under.headset.quillMm, over.headset.quillMm);
     overlay(under.post.diameterMm, over.post.diameterMm);
     overlay(under.post.lengthMm, over.post.lengthMm);
     overlay(under.post.offsetMm, over.post.offsetMm);

@@ -44,6 +44,8 @@ inline constexpr Limits price{0, 1e9, ""};
 inline constexpr Limits stemLength{20, 200, "mm"};
 inline constexpr Limits stemAngle{-60, 60, "deg"};
 inline constexpr Limits clampHeight{15, 100, "mm"};
+inline constexpr Limits quill{20, 30, "mm"};
+inline constexpr Limits quillRaise{0, 150, "mm"};
 inline constexpr Limits spacer{0.5, 60, "mm"};
 inline constexpr Limits crank{100, 220, "mm"};
 inline constexpr Limits barWidth{250, 1000, "mm"};

@@ -37,13 +37,12 @@ std::string listed(const std::set<double>& diameters)
 void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
 {
     const Stock& stock = fitting.stock;
-    const auto steererOf = [&](const FrameSize& frame) {
-        return frame.headset.steererMm.value_or(tables.frame.steererMm);
-    };
     const auto fits = [&](const Stem& stem) {
         return std::any_of(fitting.frames.begin(), fitting.frames.end(),
                            [&](const FrameSize& frame) {
-                               return steererMatches(stem, steererOf(frame), tables.parts);
+                               const Steerer steerer = steererOf(frame, tables.frame);
+                               return steererMatches(stem, steerer, tables.parts)
+                                      || adapted(stem, steerer, tables.parts);
                            })
                && std::any_of(stock.bars.begin(), stock.bars.end(),
                               [&](const Bar& bar) { return clampsMatch(stem, bar, tables.parts); });
@@ -57,8 +56,9 @@ void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
                 report.add(std::move(*tooMany));
             return;
         }
-        stems.insert(diameter(stem.steererMm.value_or(tables.parts.stemSteererMm)) + "/"
-                     + diameter(stem.barClampMm.value_or(tables.parts.barClampMm)));
+        stems.insert(
+            diameter(stem.quillMm.value_or(stem.steererMm.value_or(tables.parts.stemSteererMm)))
+            + "/" + diameter(stem.barClampMm.value_or(tables.parts.barClampMm)));
     }
     if (stems.empty()) {
         Problem problem = problemAt(ProblemCode::TooFew, "/stock/stems", "0");
@@ -71,8 +71,10 @@ void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
     for (const std::string& pair : stems)
         found += (found.empty() ? "" : ", ") + pair;
     std::set<double> steerers;
-    for (const FrameSize& frame : fitting.frames)
-        steerers.insert(steererOf(frame));
+    for (const FrameSize& frame : fitting.frames) {
+        const Steerer steerer = steererOf(frame, tables.frame);
+        steerers.insert(steerer.quillMm.value_or(steerer.outsideMm));
+    }
     std::set<double> clamps;
     for (const Bar& bar : stock.bars)
         clamps.insert(bar.barClampMm.value_or(tables.parts.barClampMm));

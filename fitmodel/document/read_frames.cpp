@@ -98,6 +98,7 @@ Headset readHeadset(Fields fields, Kept& kept)
     headset.steererLengthMm = fields.number("steerer_length_mm", plausible::steererLength);
     headset.material = fields.word("material", materialWords);
     headset.maxSpacersMm = fields.number("max_spacers_mm", plausible::spacersLimit);
+    headset.quillMm = fields.number("quill_mm", plausible::quill);
     fields.keepUnknown(kept);
     return headset;
 }

@@ -62,6 +62,8 @@ void readPartDefaults(Fields cockpit, PartDefaults& to)
     to.pedalWidthMm = figure(cockpit, "pedal_width_mm");
     to.soleMm = figure(cockpit, "sole_mm");
     to.shoeBeyondFootMm = figure(cockpit, "shoe_beyond_foot_mm");
+    to.quillRaiseMm = figure(cockpit, "quill_raise_mm");
+    to.quillStepMm = figure(cockpit, "quill_step_mm");
     to.leaveSteererLowMm = figure(cockpit, "leave_steerer_low_mm");
     to.leaveSteererHighMm = figure(cockpit, "leave_steerer_high_mm");
 }
@@ -96,6 +98,13 @@ void readParts(Fields file, Tables& tables)
     if (auto cockpit = file.needObject("cockpit"))
         readPartDefaults(*cockpit, tables.parts);
     tables.leastPedalLeanDeg = figure(file, "least_pedal_lean_deg");
+    const auto& adaptors = file.needList("steerer_adaptors", anyCount);
+    for (std::size_t i = 0; i < adaptors.size(); ++i) {
+        Fields one(adaptors[i], joined(file.pathOf("steerer_adaptors"), i), file.report());
+        tables.parts.adaptors.push_back(
+            {{one.number("steerer_mm", anyNumber).value_or(0.0), one.number("quill_mm", anyNumber)},
+             figure(one, "clamp_mm")});
+    }
     if (auto market = file.needObject("market_stems"))
         tables.marketStems = stemsOf(*market);
 }

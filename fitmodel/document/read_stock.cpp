@@ -22,6 +22,8 @@ Stem readStem(Fields fields)
     stem.steererMm = fields.number("steerer_mm", plausible::diameter);
     stem.clampHeightMm = fields.number("clamp_height_mm", plausible::clampHeight);
     stem.inStock = fields.flag("in_stock", true);
+    stem.quillMm = fields.number("quill_mm", plausible::quill);
+    stem.raiseMm = fields.number("raise_mm", plausible::quillRaise);
     fields.refuseUnknown();
     return stem;
 }

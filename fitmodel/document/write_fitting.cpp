@@ -113,6 +113,8 @@ Json stemJson(const Stem& stem)
     put(json, "clamp_height_mm", stem.clampHeightMm);
     if (!stem.inStock)
         json["in_stock"] = false;
+    put(json, "quill_mm", stem.quillMm);
+    put(json, "raise_mm", stem.raiseMm);
     return json;
 }
 

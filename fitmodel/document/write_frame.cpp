@@ -57,6 +57,7 @@ Json headsetJson(const Headset& headset)
     put(json, "steerer_length_mm", headset.steererLengthMm);
     putWord(json, "material", headset.material, materialWords);
     put(json, "max_spacers_mm", headset.maxSpacersMm);
+    put(json, "quill_mm", headset.quillMm);
     return json;
 }
 

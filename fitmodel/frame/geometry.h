@@ -55,6 +55,7 @@ struct Headset {
     std::optional<double> steererLengthMm; ///< from the crown seat
     std::optional<SteererMaterial> material;
     std::optional<double> maxSpacersMm;
+    std::optional<double> quillMm = {}; ///< inside diameter of a threaded steerer
 
     bool operator==(const Headset&) const = default;
 };

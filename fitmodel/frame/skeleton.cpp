@@ -158,6 +158,7 @@ private:
         Skeleton& s = m_skeleton;
         const Headset& parts = m_frame.headset;
         s.steererMm = parts.steererMm.value_or(m_defaults.steererMm);
+        s.quillMm = parts.quillMm;
         s.steererLengthMm = parts.steererLengthMm;
         const bool metal = parts.material && *parts.material != SteererMaterial::Carbon;
         s.maxSpacersMm = parts.maxSpacersMm.value_or(metal ? m_defaults.metalSpacersMm

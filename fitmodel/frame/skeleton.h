@@ -69,6 +69,7 @@ struct Skeleton {
     double upperHeadsetMm = 0.0;
     double lowerHeadsetMm = 0.0;
     double steererMm = 0.0;
+    std::optional<double> quillMm; ///< inside, where it is threaded
     std::optional<double> steererLengthMm;
     double maxSpacersMm = 0.0;
 

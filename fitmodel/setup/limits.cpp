@@ -18,7 +18,7 @@ Findings brokenLimits(const FrameSize& frame, const Skeleton& skeleton, const Se
     };
 
     const double spacers = setup.cockpit.spacersMm;
-    if (spacers > skeleton.maxSpacersMm + roundingMm)
+    if (!setup.stem.quillMm && spacers > skeleton.maxSpacersMm + roundingMm)
         breaks(FindingCode::SpacersOverLimit, spacers, skeleton.maxSpacersMm);
     if (skeleton.steererLengthMm && setup.steererCutMm > *skeleton.steererLengthMm + roundingMm)
         breaks(FindingCode::SteererTooShort, setup.steererCutMm, *skeleton.steererLengthMm);

@@ -34,13 +34,27 @@ StemAndSpacers stemCarrying(const Skeleton& skeleton, const Point& clamp, const 
 double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                   const PartDefaults& defaults)
 {
+    if (mounted.quillMm)
+        return 0.0;
     return skeleton.headTubeMm.value + skeleton.lowerHeadsetMm + skeleton.upperHeadsetMm + spacersMm
            + mounted.clampHeightMm.value_or(defaults.clampHeightMm)
            - defaults.steererBelowClampTopMm;
 }
 
+Steerer steererOf(const Skeleton& skeleton)
+{
+    return {skeleton.steererMm, skeleton.quillMm};
+}
+
+Steerer steererOf(const FrameSize& frame, const FrameDefaults& defaults)
+{
+    return {frame.headset.steererMm.value_or(defaults.steererMm), frame.headset.quillMm};
+}
+
 double mostSpacers(const Skeleton& skeleton, const Stem& mounted, const PartDefaults& defaults)
 {
+    if (mounted.quillMm)
+        return mounted.raiseMm.value_or(defaults.quillRaiseMm);
     double most = skeleton.maxSpacersMm;
     if (skeleton.steererLengthMm)
         most = std::min(most,

@@ -51,11 +51,16 @@ struct StemAndSpacers {
 [[nodiscard]] StemAndSpacers stemCarrying(const Skeleton& skeleton, const Point& clamp,
                                           const Stem& mounted, const PartDefaults& defaults);
 
-/// Head tube, both headset stacks, spacers and clamp, less the gap under the stem's top.
+/// Head tube, both headset stacks, spacers and clamp, less the gap under the stem's top; 0 where a
+/// quill goes into the steerer.
 [[nodiscard]] double steererCut(const Skeleton& skeleton, const Stem& mounted, double spacersMm,
                                 const PartDefaults& defaults);
 
-/// The tallest spacers the maker's limit and the steerer's length allow with a stem.
+[[nodiscard]] Steerer steererOf(const Skeleton& skeleton);
+[[nodiscard]] Steerer steererOf(const FrameSize& frame, const FrameDefaults& defaults);
+
+/// The tallest spacers the maker's limit and the steerer's length allow with a stem; of a quill,
+/// how far it may be raised.
 [[nodiscard]] double mostSpacers(const Skeleton& skeleton, const Stem& mounted,
                                  const PartDefaults& defaults);
 

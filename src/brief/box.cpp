@@ -12,7 +12,7 @@ Box::Box(QObject* parent) : QObject(parent)
     const auto seal = [this] { sealStep(); };
     const PartsModel::Bench bench{
         [this]() -> const Stock& { return stock(); }, [this]() -> const Stock& { return m_shop; },
-        [this]() -> const std::vector<double>& { return m_steerersMm; },
+        [this]() -> const std::vector<Steerer>& { return m_steerers; },
         [this](Stock inFitting, Stock inShop, const QString& what, const QString& key) {
             put(std::move(inFitting), std::move(inShop), what, key);
         },
@@ -40,7 +40,7 @@ void Box::sessionSet()
             list->clearBench();
     };
     on(&Session::fittingChanged, [this] {
-        if (stock() != m_followed || steerersMm() != m_steerersMm)
+        if (stock() != m_followed || steerers() != m_steerers)
             follow();
     });
     on(&Session::started, begin);
@@ -99,18 +99,18 @@ void Box::put(Stock inFitting, Stock inShop, const QString& what, const QString&
         m_documents->rememberBox(m_shop);
 }
 
-std::vector<double> Box::steerersMm() const
+std::vector<Steerer> Box::steerers() const
 {
-    std::vector<double> steerers;
+    std::vector<Steerer> steerers;
     for (const FrameSize& frame : fitting().frames)
-        steerers.push_back(frame.headset.steererMm.value_or(shippedTables().frame.steererMm));
+        steerers.push_back(steererOf(frame, shippedTables().frame));
     return steerers;
 }
 
 void Box::follow()
 {
     m_followed = stock();
-    m_steerersMm = steerersMm();
+    m_steerers = steerers();
     for (const auto& list : m_lists)
         list->follow();
     m_rest->show(stock(), shippedTables());

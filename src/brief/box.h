@@ -56,12 +56,12 @@ private:
     [[nodiscard]] const Stock& stock() const { return fitting().stock; }
     void put(Stock fitting, Stock shop, const QString& what, const QString& key);
     void follow();
-    [[nodiscard]] std::vector<double> steerersMm() const; ///< of the frames
+    [[nodiscard]] std::vector<Steerer> steerers() const; ///< of the frames
 
     QPointer<Documents> m_documents;
     Stock m_shop;
     Stock m_followed;
-    std::vector<double> m_steerersMm;
+    std::vector<Steerer> m_steerers;
     std::array<std::unique_ptr<PartsModel>, 4> m_lists;
     std::optional<FormOf<Stock>> m_rest;
 };

@@ -20,12 +20,14 @@ bool Bars::before(const Bar& a, const Bar& b)
     return std::tie(a.kind, a.widthMm, a.name) < std::tie(b.kind, b.widthMm, b.name);
 }
 
-bool fitsNoSteerer(const Stem& stem, const std::vector<double>& steerersMm,
+bool fitsNoSteerer(const Stem& stem, const std::vector<Steerer>& steerers,
                    const PartDefaults& defaults)
 {
-    return !steerersMm.empty()
-           && std::none_of(steerersMm.begin(), steerersMm.end(),
-                           [&](double steerer) { return steererMatches(stem, steerer, defaults); });
+    return !steerers.empty()
+           && std::none_of(steerers.begin(), steerers.end(), [&](const Steerer& steerer) {
+                  return steererMatches(stem, steerer, defaults)
+                         || adapted(stem, steerer, defaults);
+              });
 }
 
 bool clampsNoBar(const Stem& stem, const Stock& fitting, const PartDefaults& defaults)

@@ -157,7 +157,7 @@ template <>
 // Why a part is of no use in this fitting.
 
 /// No candidate's steerer takes the stem. False where there are no candidates.
-[[nodiscard]] bool fitsNoSteerer(const Stem& stem, const std::vector<double>& steerersMm,
+[[nodiscard]] bool fitsNoSteerer(const Stem& stem, const std::vector<Steerer>& steerers,
                                  const PartDefaults& defaults);
 /// No bar that is ticked in goes into the stem's clamp. False where there are no bars.
 [[nodiscard]] bool clampsNoBar(const Stem& stem, const Stock& fitting,

@@ -249,6 +249,7 @@ std::span<const Entry> frameEntries(FrameGroup group)
                                                   usual<&FrameDefaults::lowerHeadsetMm>),
         partEntry<&F::headset, &Headset::steererMm>("steerer", p::diameter, 0.1, 1,
                                                     usual<&FrameDefaults::steererMm>),
+        partEntry<&F::headset, &Headset::quillMm>("headset_quill", p::quill, 0.1, 1, nullptr),
         partEntry<&F::headset, &Headset::steererLengthMm>("steerer_length", p::steererLength, 1, 0,
                                                           nullptr),
         partEntry<&F::headset, &Headset::maxSpacersMm>("max_spacers", p::spacersLimit, 1, 0,

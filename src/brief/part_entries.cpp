@@ -124,6 +124,10 @@ std::span<const EntryOf<Stem>> stemEntries()
                       usual<Stem, &PartDefaults::barClampMm>},
         EntryOf<Stem>{"stem_steerer", p::diameter, 0.1, 1, false, readOwn<Stem, &Stem::steererMm>,
                       writeOwn<Stem, &Stem::steererMm>, usual<Stem, &PartDefaults::stemSteererMm>},
+        EntryOf<Stem>{"stem_quill", p::quill, 0.1, 1, false, readOwn<Stem, &Stem::quillMm>,
+                      writeOwn<Stem, &Stem::quillMm>, nullptr},
+        EntryOf<Stem>{"quill_raise", p::quillRaise, 5, 0, false, readOwn<Stem, &Stem::raiseMm>,
+                      writeOwn<Stem, &Stem::raiseMm>, nullptr},
         EntryOf<Stem>{"clamp_height", p::clampHeight, 1, 0, false,
                       readOwn<Stem, &Stem::clampHeightMm>, writeOwn<Stem, &Stem::clampHeightMm>,
                       usual<Stem, &PartDefaults::clampHeightMm>}};

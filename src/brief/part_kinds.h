@@ -61,18 +61,18 @@ namespace tripoise {
 }
 
 [[nodiscard]] inline QString noteOf(const Stem& stem, const Stock& fitting,
-                                    const std::vector<double>& steerersMm)
+                                    const std::vector<Steerer>& steerers)
 {
-    if (fitsNoSteerer(stem, steerersMm, usual()))
-        return noSteererText(steerersMm);
+    if (fitsNoSteerer(stem, steerers, usual()))
+        return noSteererText(steerers);
     return clampsNoBar(stem, fitting, usual()) ? noBarText(stem, usual()) : QString();
 }
 [[nodiscard]] inline QString noteOf(const Bar& bar, const Stock& fitting,
-                                    const std::vector<double>&)
+                                    const std::vector<Steerer>&)
 {
     return clampedByNone(bar, fitting, usual()) ? noStemText(bar, usual()) : QString();
 }
-[[nodiscard]] inline QString noteOf(double, const Stock&, const std::vector<double>&)
+[[nodiscard]] inline QString noteOf(double, const Stock&, const std::vector<Steerer>&)
 {
     return {};
 }

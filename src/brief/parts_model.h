@@ -40,7 +40,7 @@ public:
     struct Bench {
         std::function<const Stock&()> fitting;
         std::function<const Stock&()> shop;
-        std::function<const std::vector<double>&()> steerersMm; ///< of the candidates
+        std::function<const std::vector<Steerer>&()> steerers; ///< of the candidates
         /// Both at once; a fitting that stays the same is no step.
         std::function<void(Stock fitting, Stock shop, const QString& what, const QString& key)> put;
         std::function<void()> seal;

@@ -71,6 +71,9 @@ constexpr std::array entryWords{
                QT_TRANSLATE_NOOP("Words", "From the head tube's lower end to the crown seat.")},
     EntryWords{"steerer", QT_TRANSLATE_NOOP("Words", "Steerer diameter"),
                QT_TRANSLATE_NOOP("Words", "Outside, where the stem clamps: 28.6, 25.4 …")},
+    EntryWords{"headset_quill", QT_TRANSLATE_NOOP("Words", "For a quill of"),
+               QT_TRANSLATE_NOOP("Words", "Inside of a threaded steerer; empty where the stem "
+                                          "clamps round it.")},
     EntryWords{"steerer_length", QT_TRANSLATE_NOOP("Words", "Steerer length"),
                QT_TRANSLATE_NOOP("Words", "Crown seat to the end, as it is now.")},
     EntryWords{"max_spacers", QT_TRANSLATE_NOOP("Words", "Most spacers"),
@@ -99,6 +102,11 @@ constexpr std::array entryWords{
                QT_TRANSLATE_NOOP("Words", "Square to the steerer is 0, rise positive.")},
     EntryWords{"stem_bar_clamp", QT_TRANSLATE_NOOP("Words", "Bar clamp"),
                QT_TRANSLATE_NOOP("Words", "Diameter: 31.8, 25.4 …")},
+    EntryWords{"stem_quill", QT_TRANSLATE_NOOP("Words", "Quill"),
+               QT_TRANSLATE_NOOP("Words", "Diameter of what goes into a threaded steerer; empty "
+                                          "where the stem clamps round it.")},
+    EntryWords{"quill_raise", QT_TRANSLATE_NOOP("Words", "Quill out by"),
+               QT_TRANSLATE_NOOP("Words", "From all the way in to its mark.")},
     EntryWords{"stem_steerer", QT_TRANSLATE_NOOP("Words", "Steerer clamp"),
                QT_TRANSLATE_NOOP("Words", "Diameter: 28.6, 25.4 …")},
     EntryWords{"clamp_height", QT_TRANSLATE_NOOP("Words", "Clamp height"),
@@ -270,7 +278,8 @@ QString stemClamps(const Stem& stem, const PartDefaults& defaults)
 {
     return Words::tr("%1 / %2", "bar clamp / steerer")
         .arg(figure(stem.barClampMm.value_or(defaults.barClampMm)),
-             figure(stem.steererMm.value_or(defaults.stemSteererMm)));
+             stem.quillMm ? Words::tr("quill %1").arg(figure(*stem.quillMm))
+                          : figure(stem.steererMm.value_or(defaults.stemSteererMm)));
 }
 
 QString barText(const Bar& bar)
@@ -288,11 +297,14 @@ QString pieceText(double millimetres)
     return partLength(millimetres);
 }
 
-QString noSteererText(const std::vector<double>& steerersMm)
+QString noSteererText(const std::vector<Steerer>& steerers)
 {
     QStringList sizes;
-    for (const double steerer : steerersMm)
-        if (const QString size = figure(steerer); !sizes.contains(size))
+    for (const Steerer& steerer : steerers)
+        if (const QString size = steerer.quillMm
+                                     ? Words::tr("quill %1").arg(figure(*steerer.quillMm))
+                                     : figure(steerer.outsideMm);
+            !sizes.contains(size))
             sizes << size;
     return Words::tr("Fits none of the candidates: their steerers are %1 mm.").arg(listed(sizes));
 }

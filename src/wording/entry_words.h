@@ -38,7 +38,7 @@ namespace tripoise {
 [[nodiscard]] QString barText(const Bar& bar);
 [[nodiscard]] QString barClamps(const Bar& bar, const PartDefaults& defaults); ///< "31.8"
 [[nodiscard]] QString pieceText(double millimetres);                           ///< "172.5 mm"
-[[nodiscard]] QString noSteererText(const std::vector<double>& steerersMm);
+[[nodiscard]] QString noSteererText(const std::vector<Steerer>& steerers);
 [[nodiscard]] QString noBarText(const Stem& stem, const PartDefaults& defaults);
 [[nodiscard]] QString noStemText(const Bar& bar, const PartDefaults& defaults);
 [[nodiscard]] QString boxSummary(const Stock& fitting);

@@ -93,7 +93,11 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
         partOf(Words::tr("spacers under it"),
                Words::tr("All spacers between headset and stem together, out of the pieces in the "
                          "box."),
-               columns, [](const AdvisedSetup& a) { return halfMm(a.setup.cockpit.spacersMm); }),
+               columns,
+               [](const AdvisedSetup& a) {
+                   const QString height = halfMm(a.setup.cockpit.spacersMm);
+                   return a.setup.stem.quillMm ? Words::tr("quill raised %1").arg(height) : height;
+               }),
         partOf(Words::tr("bar"), Words::tr("Out of the box of parts."), columns,
                [&](const AdvisedSetup& a) {
                    return barName(prepared.stock.bars[a.setup.cockpit.bar]);
@@ -119,7 +123,11 @@ std::vector<SetupRow> setupRows(const Columns& columns, const Advice& advice,
         partOf(Words::tr("steerer, crown to top"),
                Words::tr("Where the steerer ends for this stem and these spacers, from the crown "
                          "seat. Leave it longer on a first build."),
-               columns, [](const AdvisedSetup& a) { return partMm(a.setup.steererCutMm); }),
+               columns,
+               [](const AdvisedSetup& a) {
+                   return a.setup.stem.quillMm ? Words::tr("as it is", "a steerer")
+                                               : partMm(a.setup.steererCutMm);
+               }),
         rowOf(Words::tr("knee, lowest pedal"),
               Words::tr("How far the knee is bent at the lowest pedal: riding, and as a goniometer "
                         "reads it on a rider held still with the heel as it pedals, give or take "

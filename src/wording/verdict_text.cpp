@@ -40,9 +40,12 @@ QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
               : setup.cockpit.flipped
                   ? Words::tr("the %1 stem turned over", "after: with").arg(length)
                   : Words::tr("the %1 stem", "after: with").arg(length));
-    parts << (setup.cockpit.spacersMm < 0.5
-                  ? Words::tr("no spacers", "after: with")
-                  : Words::tr("%1 of spacers", "after: with").arg(halfMm(setup.cockpit.spacersMm)));
+    parts
+        << (setup.stem.quillMm
+                ? Words::tr("its quill %1 out", "after: with").arg(halfMm(setup.cockpit.spacersMm))
+            : setup.cockpit.spacersMm < 0.5
+                ? Words::tr("no spacers", "after: with")
+                : Words::tr("%1 of spacers", "after: with").arg(halfMm(setup.cockpit.spacersMm)));
     return Words::tr("with %1", "parts of a set-up").arg(listed(parts));
 }
 

@@ -177,6 +177,11 @@ QString stemName(const Stem& mounted, bool flipped)
 {
     const QString length = halfMm(mounted.lengthMm);
     const QString angle = signedDegrees(mounted.angle.deg());
+    if (mounted.quillMm)
+        return (mounted.joint == StemJoint::QuillAdaptor
+                    ? Words::tr("%1, %2, on a quill of %3", "a stem")
+                    : Words::tr("%1, %2, quill %3", "a stem"))
+            .arg(length, angle, plain(*mounted.quillMm, 1));
     return flipped ? Words::tr("%1, %2, turned over", "a stem").arg(length, angle)
                    : Words::tr("%1, %2", "a stem").arg(length, angle);
 }

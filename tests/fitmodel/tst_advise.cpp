@@ -65,14 +65,14 @@ class TestAdvise : public QObject {
 
 private slots:
     // Common practice, no source: a rider of 1.79 m between two sizes is well served by the smaller
-    // for agile commuting, and by the larger with a shorter stem for long trips.
+    // for agile commuting, and by the larger with a shorter stem for long trips; by little: nothing
+    // that these two differ in is noticed.
     void shouldKnowTheTradesFact()
     {
         const Decided agile = decidedFor("between-two-sizes", Mix::only(Use::FastCommuting));
-        QCOMPARE(agile.named(), std::string("M")); // by little: either will do
+        QCOMPARE(agile.named(), std::string("M"));
         const Decided far = decidedFor("between-two-sizes", Mix::only(Use::Touring));
         QCOMPARE(far.named(), std::string("L"));
-        QVERIFY(far.advice.verdict.kind != VerdictKind::Either);
         QVERIFY(far.candidate("L").best->setup.stem.lengthMm
                 < agile.candidate("M").best->setup.stem.lengthMm);
     }
@@ -198,7 +198,7 @@ private slots:
         fitting.riding.mix = Mix::only(Use::Touring);
         const std::string named = decided(fitting).named();
         for (FrameSize& frame : fitting.frames)
-            frame.headset.steererMm = 25.4;
+            frame.headset.steererMm = 31.8;
         const Decided d = decided(fitting);
         QCOMPARE(d.named(), named);
         const Candidate& candidate = d.candidate(named);

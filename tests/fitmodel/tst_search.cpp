@@ -50,9 +50,9 @@ double toeMeasure(const ToeOverlap& toe, const Riding& riding, const WeightTable
 }
 
 /// Points of one set-up, added up afresh from their definitions, without the search's shortcuts;
-/// posture's count so often.
+/// as they count against other sizes, or among the size's own set-ups.
 double pointsOf(const Person& person, const Riding& riding, const Prepared& prepared,
-                const PreparedSize& size, std::size_t crank, std::size_t row, double postureCounts)
+                const PreparedSize& size, std::size_t crank, std::size_t row, bool withinSize)
 {
     const Tables& t = tables();
     const Mix& mix = riding.mix;
@@ -89,7 +89,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         const auto hold = [&](GripPlace place, double time) {
             const Grip grip = gripOn(bar, place, t.parts);
             add(Consideration::Posture,
-                postureCounts * share * time
+                (withinSize ? w.postureWithinSize : 1.0) * share * time
                     * eased(solveUpperBody(upperLimbs(body, grip.halfWidthMm),
                                            midHip(saddle.point(), body, t.body),
                                            setup.clamp + grip.fromClamp,
@@ -145,7 +145,8 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                    + ramp(-setup.stem.angle.deg(), u.steepDeg) * ramp(spacers, u.steepSpacersMm)
                    + u.plain[indexOf(use)] * ramp(rise, u.riseMm)));
     }
-    add(Consideration::ToOrder, setup.stem.inStock ? 0.0 : 1.0);
+    add(Consideration::ToOrder,
+        setup.stem.inStock && setup.stem.joint == StemJoint::Direct ? 0.0 : 1.0);
     const OrdinarySpacers& o = w.ordinarySpacers;
     const double ordinary =
         std::min(std::max(o.mm + o.perStature * (body.statureMm - o.statureMm), o.betweenMm.low),
@@ -188,7 +189,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
         return toeOn(skeletonOf(changed, t.frame), {}).second;
     };
     auto [overlapMm, toe] = toeOn(size.skeleton, {});
-    if (overlapMm > 0.0) {
+    if (overlapMm > 0.0 && !withinSize) {
         toe = std::min(toe, toeOn(size.skeleton, 0.0).second + w.footBack);
         const double rim = size.skeleton.beadSeatMm;
         const double tyre = size.skeleton.tyreMm;
@@ -225,7 +226,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
                         || (step > 0.0 && step <= w.stemRoomMm && (!turned || stem.reversible)
                             && effectiveAngle(stem, turned) == setup.stem.angle
                             && clampsMatch(stem, bar, t.parts)
-                            && steererMatches(stem, size.skeleton.steererMm, t.parts));
+                            && steererMatches(stem, steererOf(size.skeleton), t.parts));
             }
         ways += found ? 1.0 : 0.0;
     }
@@ -270,7 +271,7 @@ private slots:
                         }
                     }
                 const double points =
-                    pointsOf(person, brief.riding, prepared, size, bestCrank, bestRow, 1.0);
+                    pointsOf(person, brief.riding, prepared, size, bestCrank, bestRow, false);
                 QVERIFY(std::abs(found->points - points) < 1e-9);
                 QCOMPARE(found->crank, bestCrank);
                 QCOMPARE(found->row, bestRow);

@@ -116,14 +116,14 @@ private slots:
         stock.stems = {stemOf(100, 6), stemOf(100, -6), stemOf(90, 0), stemOf(80, 10)};
         stock.stems[3].reversible = false;
         // +6 turned over is the -6, and a level stem is itself turned over.
-        const auto mounted = mountedStems(stock, 28.6, tables().parts);
+        const auto mounted = mountedStems(stock, {28.6, {}}, tables().parts);
         QCOMPARE(mounted.size(), std::size_t(4));
         for (const MountedStem& stem : mounted)
             QVERIFY(!stem.flipped);
         stock.stems.erase(stock.stems.begin() + 1);
-        QCOMPARE(mountedStems(stock, 28.6, tables().parts).size(), std::size_t(4));
+        QCOMPARE(mountedStems(stock, {28.6, {}}, tables().parts).size(), std::size_t(4));
         stock.stems[0].inStock = false; // then both ways of the 100 come last
-        const auto ordered = mountedStems(stock, 28.6, tables().parts);
+        const auto ordered = mountedStems(stock, {28.6, {}}, tables().parts);
         QCOMPARE(ordered.size(), std::size_t(4));
         for (std::size_t i = 0; i < ordered.size(); ++i)
             QCOMPARE(stock.stems[ordered[i].stem].inStock, i < 2);
@@ -136,8 +136,45 @@ private slots:
         QVERIFY(clampsMatch(stem, bar, tables().parts));
         bar.barClampMm = 25.4;
         QVERIFY(!clampsMatch(stem, bar, tables().parts));
-        QVERIFY(steererMatches(stem, 28.6, tables().parts));
-        QVERIFY(!steererMatches(stem, 25.4, tables().parts));
+        QVERIFY(steererMatches(stem, {28.6, {}}, tables().parts));
+        QVERIFY(!steererMatches(stem, {25.4, {}}, tables().parts));
+        QVERIFY(!steererMatches(stem, {28.6, 22.2}, tables().parts)); // threaded
+        stem.quillMm = 22.2;
+        QVERIFY(steererMatches(stem, {25.4, 22.2}, tables().parts));
+        QVERIFY(!steererMatches(stem, {28.6, 25.4}, tables().parts));
+        QVERIFY(!steererMatches(stem, {28.6, {}}, tables().parts));
+    }
+
+    // ISO 6099's inch sizes: 25.4 outside is 22.2 inside, 28.6 outside is 25.4 inside.
+    void shouldPutAStemOnASteererWithAShimOrAQuill()
+    {
+        const PartDefaults& parts = tables().parts;
+        const Stem stem = stemOf(90, 6);
+        QVERIFY(!adapted(stem, {28.6, {}}, parts)); // goes on by itself
+        QVERIFY(!adapted(stem, {38.1, {}}, parts));
+        QCOMPARE(adapted(stem, {25.4, {}}, parts)->joint, StemJoint::Shim);
+        const auto onQuill = adapted(stem, {25.4, 22.2}, parts);
+        QCOMPARE(onQuill->joint, StemJoint::QuillAdaptor);
+        QVERIFY(steererMatches(*onQuill, {25.4, 22.2}, parts));
+        Stem narrow = stem;
+        narrow.steererMm = 25.4;
+        QVERIFY(!adapted(narrow, {28.6, {}}, parts)); // nothing makes a steerer thinner
+        Stem quill = stem;
+        quill.quillMm = 22.2;
+        QVERIFY(!adapted(quill, {28.6, {}}, parts));
+    }
+
+    // Nothing is cut, the maker's spacer limit has no say, and it may come out to its mark.
+    void shouldRaiseAQuill()
+    {
+        Skeleton skeleton = skeletonOf(FrameSize{}, tables().frame);
+        skeleton.maxSpacersMm = 10.0;
+        Stem quill = stemOf(90, -17);
+        quill.quillMm = 22.2;
+        QCOMPARE(mostSpacers(skeleton, quill, tables().parts), tables().parts.quillRaiseMm);
+        quill.raiseMm = 45.0;
+        QCOMPARE(mostSpacers(skeleton, quill, tables().parts), 45.0);
+        QCOMPARE(steererCut(skeleton, quill, 30.0, tables().parts), 0.0);
     }
 
     // Derived: head tube 160 + lower 8 + upper 10 + spacers 20 + clamp 40 - 3.
