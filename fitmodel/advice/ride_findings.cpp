@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "advice/ride.h"
 
+#include <algorithm>
+#include <cmath>
+
 namespace tripoise {
 namespace {
+
+constexpr double leastSlackMm = 1.0; // less is no adjustment
 
 void addToe(Findings& findings, const Ride& ride, const Skeleton& skeleton, const ToeTable& table)
 {
@@ -22,13 +27,27 @@ void addToe(Findings& findings, const Ride& ride, const Skeleton& skeleton, cons
     findings.push_back(std::move(touching));
 }
 
-void addRoom(Findings& findings, const Ride& ride, const ClearanceTable& table)
+/// How much further back the axle can go in its dropouts, level.
+double axleSlack(const Skeleton& skeleton)
+{
+    const double drop = skeleton.rearAxle.y();
+    const double longest = std::max(skeleton.chainstayEndMm, std::abs(drop));
+    return std::sqrt(longest * longest - drop * drop) + skeleton.rearAxle.x();
+}
+
+void addRoom(Findings& findings, const Ride& ride, const Skeleton& skeleton,
+             const ClearanceTable& table)
 {
     const auto near = [&findings](FindingCode code, std::vector<double> numbers) {
         findings.push_back({code, Severity::Caution, std::move(numbers), {}, {}});
     };
-    if (ride.heelToBag && ride.heelToBag->clearanceMm < table.wantedHeelMm)
-        near(FindingCode::HeelNearBag, {ride.heelToBag->clearanceMm, table.wantedHeelMm});
+    if (ride.heelToBag && ride.heelToBag->clearanceMm < table.wantedHeelMm) {
+        const double room = ride.heelToBag->clearanceMm;
+        std::vector<double> numbers{room, table.wantedHeelMm};
+        if (const double slack = axleSlack(skeleton); slack >= leastSlackMm)
+            numbers.push_back(room + slack);
+        near(FindingCode::HeelNearBag, std::move(numbers));
+    }
     if (ride.kneeToBar.clearanceMm < table.wantedKneeMm)
         near(FindingCode::KneeNearBar, {ride.kneeToBar.clearanceMm, table.wantedKneeMm, 0.0});
     else if (ride.kneeToTurnedBar.clearanceMm < table.wantedKneeMm)
@@ -78,7 +97,7 @@ Findings rideFindings(const Ride& ride, const Skeleton& skeleton, const Handling
 {
     Findings findings;
     addToe(findings, ride, skeleton, tables.toe);
-    addRoom(findings, ride, tables.clearance);
+    addRoom(findings, ride, skeleton, tables.clearance);
     addBalance(findings, ride, tables.balance);
     addSteering(findings, ride, skeleton, tables.steering);
     return findings;

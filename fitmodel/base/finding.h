@@ -64,7 +64,8 @@ enum class FindingCode {
     ToeOverlaps,         ///< numbers: overlap, then, where it touches: steering angle in degrees,
                          ///< radius of that turn, mm/s ridden in it; `name`: tyre or mudguard
     ToeNear,             ///< numbers: room; `name`: tyre or mudguard
-    HeelNearBag,         ///< numbers: room, wanted; negative room strikes
+    HeelNearBag,         ///< numbers: room, wanted, then in adjustable dropouts the room with the
+                         ///< wheel at their back; negative room strikes
     KneeNearBar,         ///< numbers: room, wanted, steering angle in degrees
     PitchesEarly,        ///< numbers: deceleration in g that lifts the rear wheel, counted on
     FrontWheelLight,     ///< numbers: share it carries, rider fully back, least share

@@ -90,7 +90,16 @@ QString rideSentence(const Finding& finding)
             .arg(partMm(number(0)), partMm(number(1)), clauseOf(finding.name));
     case FindingCode::ToeOverlaps: return overlapSentence(finding);
     case FindingCode::ToeNear: return nearSentence(finding);
-    case FindingCode::HeelNearBag: return heelSentence(number(0), number(1));
+    case FindingCode::HeelNearBag: {
+        const QString told = heelSentence(number(0), number(1));
+        if (finding.numbers.size() < 3)
+            return told;
+        return told + QLatin1Char(' ')
+               + (number(2) < 0.0
+                      ? Words::tr("With the wheel at the back of its dropouts it still strikes.")
+                      : Words::tr("With the wheel at the back of its dropouts it passes by %1.")
+                            .arg(mm(number(2))));
+    }
     case FindingCode::KneeNearBar: return kneeSentence(number(0), number(1), number(2));
     case FindingCode::PitchesEarly:
         return Words::tr("Hard braking takes the rider over the bars at %1; %2 is what one counts "

@@ -165,8 +165,9 @@ private slots:
         fitting.bars = {bar("narrow clamp", 600, 25.4)};
         QVERIFY(clampsNoBar(fitting.stems[0], fitting, defaults));
         QVERIFY(clampedByNone(fitting.bars[0], fitting, defaults));
-        QVERIFY(!fitsNoSteerer(fitting.stems[0], {28.6, 31.8}, defaults));
-        QVERIFY(fitsNoSteerer(fitting.stems[0], {25.4}, defaults));
+        QVERIFY(!fitsNoSteerer(fitting.stems[0], {Steerer{28.6, {}}, Steerer{31.8, {}}}, defaults));
+        QVERIFY(fitsNoSteerer(fitting.stems[0], {Steerer{31.8, {}}}, defaults));
+        QVERIFY(!fitsNoSteerer(fitting.stems[0], {Steerer{25.4, {}}}, defaults)); // with a shim
         QVERIFY(!fitsNoSteerer(fitting.stems[0], {}, defaults)); // no candidates, no complaint
         fitting.bars.push_back(bar("usual", 600));
         QVERIFY(!clampsNoBar(fitting.stems[0], fitting, defaults));

@@ -139,6 +139,8 @@ private slots:
         row("by hand", FindingCode::ToeOverlaps, {12.0}, "tyre", "Sit the rider on");
         row("near", FindingCode::ToeNear, {6.0}, "tyre", "Only 6 mm");
         row("heel", FindingCode::HeelNearBag, {12.0, 20.0}, "", "12 mm; 20 mm is wanted");
+        row("heel, adjustable dropouts", FindingCode::HeelNearBag, {-2.0, 20.0, 18.0}, "",
+            "at the back of its dropouts it passes by 18 mm");
         row("heel strikes", FindingCode::HeelNearBag, {-12.0, 20.0}, "", "strikes");
         row("knee", FindingCode::KneeNearBar, {40.0, 50.0, 0.0}, "", "40 mm of the bar; 50 mm");
         row("knee, turned", FindingCode::KneeNearBar, {40.0, 50.0, 30.0}, "", "turned by 30°");
