@@ -6474,6 +6474,14 @@
         <source>another part</source>
         <translation>ein anderes Teil</translation>
     </message>
+    <message>
+        <source>follows from the other figures with an ordinary head tube</source>
+        <translation>folgt aus den übrigen Zahlen mit einem üblichen Steuerrohr</translation>
+    </message>
+    <message>
+        <source>follows from the other figures with an ordinary lower headset</source>
+        <translation>folgt aus den übrigen Zahlen mit einem üblichen Steuersatz unten</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
