@@ -28,6 +28,11 @@ enum class PrintUnit : std::uint8_t {
     Pound,
 };
 
+inline constexpr std::pair<std::string_view, PrintUnit> unitKeys[] = {
+    {"mm", PrintUnit::Millimetre}, {"cm", PrintUnit::Centimetre}, {"m", PrintUnit::Metre},
+    {"in", PrintUnit::Inch},       {"deg", PrintUnit::Degree},    {"kg", PrintUnit::Kilogram},
+    {"g", PrintUnit::Gram},        {"lb", PrintUnit::Pound}};
+
 /// Words and signs that tables use beside numbers, by the keys of `wordsOf`, signs as they are.
 struct NumberWords {
     std::vector<std::pair<std::string, PrintUnit>> units;
