@@ -6661,5 +6661,9 @@
         <source>The frame could not be kept: %1. Without keeping it, the sizes can be added.</source>
         <translation>Der Rahmen konnte nicht gemerkt werden: %1. Ohne ihn zu merken, können die Größen dazu.</translation>
     </message>
+    <message>
+        <source>The table is being read…</source>
+        <translation>Die Tabelle wird gelesen …</translation>
+    </message>
 </context>
 </TS>

@@ -310,9 +310,15 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
         return number;
     if (!rangeSign(scanner, words))
         return std::nullopt;
+    const bool slash = cell.substr(0, cell.size() - scanner.rest().size()).ends_with('/');
     const auto high = oneNumber(scanner, words);
-    if (!high || !onlyMarks(scanner.rest()) || high->value < number->value)
+    number->first = high && slash && high->value < number->value;
+    if (!high || !onlyMarks(scanner.rest()) || (high->value < number->value && !slash))
         return std::nullopt;
+    if (number->first) {
+        number->unit = number->unit == PrintUnit::None ? high->unit : number->unit;
+        return number;
+    }
     number->high = high->value;
     number->step = std::min(number->step, high->step);
     if (number->grouped && high->grouped)

@@ -45,7 +45,8 @@ struct CellNumber {
     std::optional<double> grouped; ///< the other reading, "1.015" as 1015
     std::optional<double> high;    ///< of a range
     std::optional<double> groupedHigh;
-    double step = 1.0; ///< of the last figure printed
+    double step = 1.0;  ///< of the last figure printed
+    bool first = false; ///< of two that are no range: "65.5 / 65.1"
     PrintUnit unit = PrintUnit::None;
 
     bool operator==(const CellNumber&) const = default;

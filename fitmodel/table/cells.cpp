@@ -37,7 +37,9 @@ GridCell CellReader::cell(std::string_view text, std::size_t line)
     const auto [at, isNew] = m_known.try_emplace(std::string(text));
     Known& known = at->second;
     if (isNew && !text.empty()) {
-        if (m_table.missing.contains(smallLetters(text))) {
+        if (m_stop.stop_requested()) {
+            known.kind = CellKind::Text;
+        } else if (m_table.missing.contains(smallLetters(text))) {
             known.kind = CellKind::Missing;
         } else if (cellNumber(text, m_table.numbers)) {
             known.kind = CellKind::Number;

@@ -5,6 +5,7 @@
 
 #include "table/headings.h"
 
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <unordered_map>
@@ -40,7 +41,11 @@ using GridRow = std::vector<GridCell>;
 /// ways.
 class CellReader {
 public:
-    explicit CellReader(const HeadingTable& table) : m_table(table) {}
+    /// After `stop` all that is new is text.
+    explicit CellReader(const HeadingTable& table, std::stop_token stop = {})
+        : m_table(table), m_stop(std::move(stop))
+    {
+    }
 
     [[nodiscard]] GridCell cell(std::string_view text, std::size_t line);
     [[nodiscard]] CellKind kindOf(std::string_view text) { return cell(text, 0).kind; }
@@ -52,6 +57,7 @@ private:
         HeadingRead heading;
     };
     const HeadingTable& m_table;
+    std::stop_token m_stop;
     std::unordered_map<std::string, Known> m_known;
 };
 

@@ -325,11 +325,18 @@ Rows cutByHeadings(const Lines& lines, CellReader& reader)
         if (trimmed(line.text).empty() || isDrawn(line.text))
             continue;
         GridCell cell = reader.cell(line.text, line.number);
-        const bool unit = cell.kind == CellKind::Unit && cell.heading->letter.empty();
-        if (unit && !cells.empty() && !cells.back().isValue())
-            cells.back() = reader.cell(cells.back().text + ' ' + cell.text, cells.back().line);
-        else
-            cells.push_back(std::move(cell));
+        // A unit, or the rest of a heading: "Top tube", "horizontal".
+        const bool whole = cell.isValue() || cell.kind == CellKind::Heading
+                           || !cell.heading->letter.empty()
+                           || isSizeName(cell.text, reader.table());
+        if (!whole && !cells.empty() && !cells.back().isValue()) {
+            GridCell both = reader.cell(cells.back().text + ' ' + cell.text, cells.back().line);
+            if (cell.kind == CellKind::Unit || both.heading->column) {
+                cells.back() = std::move(both);
+                continue;
+            }
+        }
+        cells.push_back(std::move(cell));
     }
     // Headings, known or not, stand before a number, the ones of columns before each other.
     std::vector<std::size_t> headings;

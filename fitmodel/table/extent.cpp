@@ -11,9 +11,9 @@ class Finder {
 public:
     Finder(Grid& grid, const HeadingTable& table) : m_rows(grid.rows), m_table(table)
     {
-        findRows();
         for (GridRow& row : m_rows)
             findNotes(row);
+        findRows();
         findWay();
     }
 
@@ -25,12 +25,18 @@ private:
     {
         m_result.from = m_rows.size();
         for (std::size_t r = 0; r < m_rows.size(); ++r) {
-            if (filledIn(m_rows[r]) < 2)
+            if (filledIn(m_rows[r]) < 2 || isNote(m_rows[r]))
                 continue;
             m_result.from = std::min(m_result.from, r);
             m_result.to = r + 1;
         }
         m_result.from = std::min(m_result.from, m_result.to);
+    }
+
+    /// Cells that say what the letters are, cut as those of the table.
+    static bool isNote(const GridRow& row)
+    {
+        return std::any_of(row.begin(), row.end(), [](const GridCell& cell) { return cell.note; });
     }
 
     /// Lines outside of the cells may say what the letters are and in which unit all is.

@@ -264,6 +264,7 @@ private:
                 result.otherUnit = result.entry.has_value();
             }
         }
+        result.first = number->first;
         result.state = result.entry ? ValueState::Value : ValueState::OutOfRange;
         return result;
     }

@@ -36,12 +36,6 @@ private:
     }
     [[nodiscard]] bool isValue(std::size_t at) const { return m_places.of[at] == Place::Values; }
 
-    /// Cells that say what the letters are, cut as those of the table.
-    [[nodiscard]] bool isLegendLine(std::size_t line) const
-    {
-        return m_sheet.cell(line, 0).note && !m_sheet.text(line, 1).empty();
-    }
-
     /// Whether other sizes than the first line's are named here: another table begins.
     [[nodiscard]] bool isOtherSizes(std::size_t line) const
     {
@@ -73,8 +67,7 @@ private:
             if (!m_grid.rows[r].front().note)
                 m_above.push_back(m_grid.rows[r].front().text);
         for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
-            if (line == m_places.sizeLine || line == m_places.secondSizeLine
-                || (across && isLegendLine(line)))
+            if (line == m_places.sizeLine || line == m_places.secondSizeLine)
                 continue;
             if (isOtherSizes(line)) {
                 m_layout.rowsRead = m_sheet.place(line, 0).row;
@@ -192,8 +185,7 @@ private:
         for (std::size_t at = 0; at < m_sheet.length(); ++at) {
             const Place place = m_places.of[at];
             // Text behind the values is no part of their headings.
-            if (place == Place::Values || place == Place::Legend
-                || (place == Place::Note && !m_places.isBeforeValues(at)))
+            if (place == Place::Values || (place == Place::Note && !m_places.isBeforeValues(at)))
                 continue;
             const bool isUnit = place == Place::Unit;
             if (!m_sheet.text(line, at).empty())
@@ -287,29 +279,26 @@ private:
             lane.read.unit = unit;
     }
 
+    [[nodiscard]] bool isTitle(const GridCell& cell) const
+    {
+        return !cell.note && !cell.heading->understood() && !cell.heading->onlyUnit
+               && cell.text.size() <= longestTitle && !titleOf(cell.text, m_table).empty();
+    }
+
     /// The first line above the table that is no note; or what stands in its corner.
     void findModel()
     {
-        for (std::size_t r = 0; r < m_extent.from; ++r)
-            for (std::size_t c = 0; c < m_grid.rows[r].size(); ++c) {
-                const GridCell& cell = m_grid.rows[r][c];
-                if (cell.text.empty())
-                    continue;
-                if (!cell.note && cell.text.size() <= longestTitle
-                    && !titleOf(cell.text, m_table).empty()) {
-                    m_layout.model = CellPlace{r, c};
-                    return;
-                }
-                break;
-            }
-        for (std::size_t at = 0; m_places.sizeLine && at < m_sheet.length(); ++at) {
-            const GridCell& cell = m_sheet.cell(*m_places.sizeLine, at);
-            if (m_places.isBeforeValues(at) && !cell.heading->understood()
-                && !cell.heading->onlyUnit && !titleOf(cell.text, m_table).empty()) {
-                m_layout.model = m_sheet.existing(*m_places.sizeLine, at);
-                return;
-            }
+        for (std::size_t r = 0; r < m_extent.from && !m_layout.model; ++r) {
+            const GridRow& row = m_grid.rows[r];
+            const auto at = std::find_if(row.begin(), row.end(),
+                                         [](const GridCell& cell) { return !cell.text.empty(); });
+            if (at != row.end() && isTitle(*at))
+                m_layout.model = CellPlace{r, static_cast<std::size_t>(at - row.begin())};
         }
+        for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();
+             ++at)
+            if (m_places.isBeforeValues(at) && isTitle(m_sheet.cell(*m_places.sizeLine, at)))
+                m_layout.model = m_sheet.existing(*m_places.sizeLine, at);
     }
 
     Grid& m_grid;

@@ -225,17 +225,11 @@ private:
         if (m_at >= m_text.size() || m_text[m_at] != '=')
             return;
         ++m_at;
-        std::size_t end = 0;
-        std::size_t from = m_at;
-        if (m_at < m_text.size() && (m_text[m_at] == '"' || m_text[m_at] == '\'')) {
-            from = m_at + 1;
-            end = std::min(m_text.find(m_text[m_at], from), m_text.size());
-            m_at = std::min(end + 1, m_text.size());
-        } else {
-            end = std::min(m_text.find_first_of(" \t\r\n>", from), m_text.size());
-            m_at = end;
-        }
-        const std::string_view value = m_text.substr(from, end - from);
+        const bool quoted = m_at < m_text.size() && (m_text[m_at] == '"' || m_text[m_at] == '\'');
+        const std::string_view ends = quoted ? m_text.substr(m_at++, 1) : " \t\r\n>";
+        const std::size_t end = std::min(m_text.find_first_of(ends, m_at), m_text.size());
+        const std::string_view value = m_text.substr(m_at, end - m_at);
+        m_at = std::min(end + (quoted ? 1 : 0), m_text.size());
         if (name == "colspan")
             tag.across = countOf(value, mostAcross);
         else if (name == "rowspan")
@@ -255,8 +249,9 @@ private:
                 endLine();
                 m_above.clear(); // what stands before the first title is the page's own
             }
-            static constexpr std::array ends{"br", "p",  "div", "li", "tr", "h1", "h2",
-                                             "h3", "h4", "h5",  "h6", "ul", "dt", "dd"};
+            static constexpr std::array ends{"br", "p",  "div",    "li",   "tr", "h1",
+                                             "h2", "h3", "h4",     "h5",   "h6", "ul",
+                                             "dt", "dd", "button", "label"};
             if (std::find(ends.begin(), ends.end(), tag.name) != ends.end())
                 endLine();
         } else if (tag.name == "tr") {

@@ -54,15 +54,9 @@ private:
         std::size_t values = 0;
         std::size_t units = 0;
         std::size_t letters = 0;
-        std::size_t notes = 0; // say what the letters are, cut as the cells of the table
-        std::size_t all = 0;
         for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
             const GridCell& cell = m_sheet.cell(line, at);
-            if (cell.text.empty())
-                continue;
-            ++all;
-            notes += cell.note ? 1 : 0;
-            if (!hasHeading(line))
+            if (cell.text.empty() || !hasHeading(line))
                 continue;
             ++full;
             if (cell.isValue())
@@ -72,12 +66,11 @@ private:
             else
                 letters += cell.heading->letter.empty() ? 0 : 1;
         }
-        return all > 0 && notes == all ? Place::Legend
-               : full == 0             ? Place::Note
-               : units == full         ? Place::Unit
-               : letters == full       ? Place::Letter
-               : 2 * values >= full    ? Place::Values
-                                       : Place::Note;
+        return full == 0            ? Place::Note
+               : units == full      ? Place::Unit
+               : letters == full    ? Place::Letter
+               : 2 * values >= full ? Place::Values
+                                    : Place::Note;
     }
 
     void findSizeLine()
@@ -87,12 +80,8 @@ private:
             for (std::size_t at = 0; at < m_sheet.length(); ++at)
                 if (isSizeHeading(i, at))
                     line = i;
-        if (line)
-            return;
-        line = unnamedSizes();
-        const auto below = sizesBelow();
-        if (below && (!line || likeSizes(*below) > likeSizes(*line)))
-            line = below;
+        if (!line)
+            findUnnamed();
     }
 
     [[nodiscard]] bool isSizeHeading(std::size_t line, std::size_t at) const
@@ -139,28 +128,26 @@ private:
         return in(m_table.limits.sizes) || in(m_table.limits.sizesMm);
     }
 
-    /// The line before the first heading that looks most like one of sizes, the last of several; of
-    /// several of numbers the first.
-    [[nodiscard]] std::optional<std::size_t> unnamedSizes() const
+    /// Of the lines before the first heading the one that looks most like names of sizes, the last
+    /// of several, of several of numbers the first; or the last below all headings, if it looks
+    /// more like it.
+    void findUnnamed()
     {
-        std::optional<std::size_t> found;
         int most = 1;
+        const auto offer = [&](std::size_t line, int like) {
+            most = like;
+            m_result.sizeLine = line;
+        };
         for (std::size_t line = 0; line < m_sheet.lines() && !hasHeading(line); ++line)
             if (const int like = likeSizes(line);
-                like > most || (like == most && like != ofNumbers)) {
-                most = like;
-                found = line;
-            }
-        return found;
-    }
-
-    /// The last line that has names of sizes, below all headings.
-    [[nodiscard]] std::optional<std::size_t> sizesBelow() const
-    {
+                like > most || (like == most && like != ofNumbers))
+                offer(line, like);
         for (std::size_t line = m_sheet.lines(); line-- > 0 && !hasHeading(line);)
-            if (likeSizes(line) >= ofNumbers)
-                return line;
-        return std::nullopt;
+            if (const int like = likeSizes(line); like >= ofNumbers) {
+                if (!m_result.sizeLine || like > most)
+                    offer(line, like);
+                return;
+            }
     }
 
     /// A line of units below the sizes: a size that stands twice, or without a name behind another,

@@ -12,7 +12,7 @@
 
 namespace tripoise::table {
 
-enum class Place { Values, Heading, Unit, Letter, Note, Legend };
+enum class Place { Values, Heading, Unit, Letter, Note };
 
 struct SizesFound {
     std::vector<std::string> names;

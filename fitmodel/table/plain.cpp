@@ -44,28 +44,17 @@ bool isUtf8(std::string_view text)
     return true;
 }
 
-/// Windows-1252 where it differs from Latin-1; the rest of 0x80 to 0x9F is nothing one types.
-char32_t windowsChar(unsigned char byte)
-{
-    switch (byte) {
-    case 0x84: return U'"';
-    case 0x85: return U'…';
-    case 0x91:
-    case 0x92: return U'\'';
-    case 0x93:
-    case 0x94: return U'"';
-    case 0x95: return U'•';
-    case 0x96: return U'–';
-    case 0x97: return U'—';
-    default: return byte;
-    }
-}
-
 std::string fromWindows(std::string_view bytes)
 {
+    // Windows-1252 where it differs from Latin-1.
+    static constexpr std::u32string_view from80 =
+        U"€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8DŽ\x8F\x90‘’“”•–—˜™š›œ\x9DžŸ";
+    static_assert(from80.size() == 0x20);
     std::string text;
-    for (const char byte : bytes)
-        appendUtf8(text, windowsChar(static_cast<unsigned char>(byte)));
+    for (const char byte : bytes) {
+        const auto c = static_cast<unsigned char>(byte);
+        appendUtf8(text, c >= 0x80 && c < 0xA0 ? from80[c - 0x80] : c);
+    }
     return text;
 }
 
@@ -279,13 +268,8 @@ std::vector<std::string> wordsOf(std::string_view text)
     };
     for (std::size_t at = 0; at < text.size();) {
         const char32_t c = nextOf(text, at);
-        char letter = 0;
-        if (c < 0x80 && ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')))
-            letter = static_cast<char>(c);
-        else if (c >= 'A' && c <= 'Z')
-            letter = static_cast<char>(c - 'A' + 'a');
-        else if (c != bad)
-            letter = baseLetter(c);
+        const char plain = c < 0x80 ? smallLetter(static_cast<char>(c)) : baseLetter(c);
+        const char letter = isLetter(plain) || isFigure(plain) ? plain : '\0';
         if (letter) {
             if (word.empty())
                 pendingDash = dash && !words.empty();
@@ -295,7 +279,7 @@ std::vector<std::string> wordsOf(std::string_view text)
                 word += 's';
             continue;
         }
-        if (c != bad && isOwnLetter(c)) {
+        if (isOwnLetter(c)) {
             appendUtf8(word, c);
             dash = false;
             continue;

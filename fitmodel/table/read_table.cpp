@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 
 namespace tripoise {
 
@@ -37,14 +38,16 @@ std::string lineName(std::size_t line)
 class Reader {
 public:
     Reader(std::string_view bytes, const HeadingTable& table,
-           const std::vector<Assignment>& assignments)
-        : m_table(table), m_assignments(assignments), m_cells(table)
+           const std::vector<Assignment>& assignments, const std::stop_token& stop)
+        : m_table(table), m_assignments(assignments), m_cells(table, stop)
     {
         auto grid = gridOf(bytes, m_cells);
         if (auto* refused = std::get_if<Problem>(&grid)) {
             m_result.problems.push_back(std::move(*refused));
             return;
         }
+        if (stop.stop_requested())
+            return;
         m_grid = std::get<Grid>(std::move(grid));
         m_layout = layoutOf(m_grid, table);
         cells();
@@ -170,10 +173,8 @@ private:
         LaneTexts second{column, lane.stated, {}};
         for (std::string& cell : lane.cells) {
             const std::size_t sign = cell.find_first_of("/|");
-            second.cells.push_back(sign == std::string::npos
-                                       ? std::string()
-                                       : std::string(trimmed(cell.substr(sign + 1))));
-            cell = std::string(trimmed(cell.substr(0, sign)));
+            second.cells.push_back(sign == std::string::npos ? "" : cell.substr(sign + 1));
+            cell.resize(std::min(sign, cell.size()));
         }
         return second;
     }
@@ -203,8 +204,10 @@ private:
         column.meaning = values.column;
         column.headedAs = values.headedAs;
         column.assigned = assigned(index, lane.heading) != nullptr;
+        const bool first = std::any_of(values.values.begin(), values.values.end(),
+                                       [](const LaneValue& value) { return value.first; });
         column.from = column.assigned ? ColumnFrom::Known
-                      : values.headedAs || lane.read.guessed || m_layout.headingsGuessed
+                      : values.headedAs || lane.read.guessed || m_layout.headingsGuessed || first
                           ? ColumnFrom::Guessed
                       : lane.read.byParts ? ColumnFrom::Parts
                                           : ColumnFrom::Known;
@@ -251,30 +254,28 @@ private:
         return "mm";
     }
 
+    /// Cells that were taken in another unit than the rest; the first, where several state their
+    /// own.
     void mixedUnits(const Lane& lane, const ReadColumn& column, const LaneValues& values)
     {
-        std::vector<std::string> cells;
-        PrintUnit own = PrintUnit::None;
-        bool differs = false;
+        std::vector<std::string> other;
+        std::vector<std::string> first;
+        std::set<PrintUnit> stated;
         for (std::size_t i = 0; i < values.values.size(); ++i) {
-            if (!lane.cells[i] || !values.values[i].entry)
+            if (!lane.cells[i])
                 continue;
-            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
-            const PrintUnit unit = number ? number->unit : PrintUnit::None;
-            if (unit != PrintUnit::None) {
-                differs = differs || (own != PrintUnit::None && own != unit);
-                own = unit;
-            }
+            const std::string text = shown(textAt(*lane.cells[i]));
+            if (first.size() < 3)
+                first.push_back(text);
             if (values.values[i].otherUnit)
-                cells.push_back(shown(textAt(*lane.cells[i])));
+                other.push_back(text);
+            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
+            if (values.values[i].entry && number && number->unit != PrintUnit::None)
+                stated.insert(number->unit);
         }
-        if (differs && cells.empty())
-            for (const auto& cell : lane.cells)
-                if (cell && cells.size() < 3)
-                    cells.push_back(shown(textAt(*cell)));
-        if (!cells.empty())
+        if (!other.empty() || stated.size() > 1)
             problem(ProblemCode::MixedUnits, lineName(column.line), shown(column.heading),
-                    std::move(cells));
+                    other.empty() ? first : other);
     }
 
     /// What is measured in two ways.
@@ -503,20 +504,21 @@ bool ReadTable::readable() const
               });
 }
 
-std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table)
+std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table,
+                                           const std::stop_token& stop)
 {
     if (page.size() > mostMarkupBytes || !looksLikeMarkup(page))
         return std::nullopt;
-    CellReader cells(table);
+    CellReader cells(table, stop);
     const auto grid = gridOf(page, cells);
     const auto* found = std::get_if<Grid>(&grid);
     return found ? std::optional(textOf(*found)) : std::nullopt;
 }
 
 ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
-                            const std::vector<Assignment>& assignments)
+                            const std::vector<Assignment>& assignments, const std::stop_token& stop)
 {
-    ReadTable read = Reader(text, table, assignments).take();
+    ReadTable read = Reader(text, table, assignments, stop).take();
     constexpr std::size_t longest = 20'000; // bytes; a page's tables are told apart already
     if (read.readable() || read.rows.empty() || text.size() > longest || looksLikeMarkup(text))
         return read;
@@ -529,7 +531,8 @@ ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
         rest.assign(static_cast<std::size_t>(std::count(
                         text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n')),
                     '\n');
-        ReadTable below = Reader(rest + std::string(text.substr(at)), table, assignments).take();
+        ReadTable below =
+            Reader(rest + std::string(text.substr(at)), table, assignments, stop).take();
         if (!below.readable())
             continue;
         std::vector<std::vector<TableCell>> above;
