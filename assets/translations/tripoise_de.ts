@@ -6474,6 +6474,14 @@
         <source>another part</source>
         <translation>ein anderes Teil</translation>
     </message>
+    <message>
+        <source>follows from the other figures with an ordinary head tube</source>
+        <translation>folgt aus den übrigen Zahlen mit einem üblichen Steuerrohr</translation>
+    </message>
+    <message>
+        <source>follows from the other figures with an ordinary lower headset</source>
+        <translation>folgt aus den übrigen Zahlen mit einem üblichen Steuersatz unten</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
@@ -6652,6 +6660,10 @@
     <message>
         <source>The frame could not be kept: %1. Without keeping it, the sizes can be added.</source>
         <translation>Der Rahmen konnte nicht gemerkt werden: %1. Ohne ihn zu merken, können die Größen dazu.</translation>
+    </message>
+    <message>
+        <source>The table is being read…</source>
+        <translation>Die Tabelle wird gelesen …</translation>
     </message>
 </context>
 </TS>

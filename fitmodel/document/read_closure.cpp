@@ -50,12 +50,22 @@ std::variant<ClosureTable, Problems> readClosureTable(std::string_view text,
     Fields fields(file.json(), name, report);
     if (auto ordinary = fields.needObject("ordinary"))
         readOrdinary(std::move(*ordinary), defaults, table.ordinary);
+    if (auto headTube = fields.needObject("ordinary_head_tube_mm")) {
+        table.headTubeMm = figure(*headTube, "value");
+        table.headTubeSdMm = figure(*headTube, "sd");
+    }
     table.ordinaryBeadSeatMm = defaults.beadSeatMm;
     for (std::size_t i = 0; i < columnCount; ++i)
         table.plausible[i] = plausibleOf(static_cast<Column>(i));
     if (auto unevenness = fields.needObject("unevenness"))
         for (std::size_t i = 0; i < columnCount; ++i)
             table.unevenness[i] = unevenness->number(columnKeys[i], anyNumber).value_or(0.0);
+    table.tyreSdMm = figure(fields, "tyre_sd_mm");
+    table.sizesInCommon = static_cast<std::size_t>(figure(fields, "sizes_in_common"));
+    table.alikeFigures = static_cast<std::size_t>(figure(fields, "alike_figures"));
+    table.surelyBelowMm = figure(fields, "surely_below_mm");
+    table.smallWheelMm = figure(fields, "small_wheel_mm");
+    table.dispersionOfRounding = figure(fields, "dispersion_of_rounding");
     table.unevennessWeight = figure(fields, "unevenness_weight");
     table.runTail = figure(fields, "run_tail");
     table.gainToTell = figure(fields, "gain_to_tell");

@@ -15,11 +15,6 @@ using namespace document;
 
 namespace {
 
-constexpr std::pair<std::string_view, PrintUnit> unitKeys[] = {
-    {"mm", PrintUnit::Millimetre}, {"cm", PrintUnit::Centimetre}, {"m", PrintUnit::Metre},
-    {"in", PrintUnit::Inch},       {"deg", PrintUnit::Degree},    {"kg", PrintUnit::Kilogram},
-    {"g", PrintUnit::Gram},        {"lb", PrintUnit::Pound}};
-
 std::vector<std::string> texts(Fields& fields, std::string_view key)
 {
     std::vector<std::string> result;
@@ -40,14 +35,6 @@ std::unordered_set<std::string> words(Fields& fields, std::string_view key)
         for (const std::string& word : wordsOf(text))
             result.insert(word);
     return result;
-}
-
-std::string smallLetters(std::string text)
-{
-    std::transform(text.begin(), text.end(), text.begin(), [](unsigned char c) {
-        return static_cast<char>(c >= 'A' && c <= 'Z' ? c - 'A' + 'a' : c);
-    });
-    return text;
 }
 
 /// Terms by language; a term may stand in several, but for one column alone.
@@ -114,10 +101,16 @@ public:
 private:
     void addTerm(const std::string& key, PartSet parts)
     {
-        auto& all = m_parts.terms[key];
-        if (std::find(all.begin(), all.end(), parts) == all.end())
-            all.push_back(parts);
-        m_parts.longestTerm = std::max(m_parts.longestTerm, key.size());
+        if (key.empty())
+            return;
+        auto& terms = m_parts.terms[static_cast<unsigned char>(key.front())];
+        auto at = std::find_if(terms.begin(), terms.end(), [&](const PartTerm& term) {
+            return term.text == key || term.text.size() < key.size();
+        });
+        if (at == terms.end() || at->text != key)
+            at = terms.insert(at, {key, {}});
+        if (std::find(at->parts.begin(), at->parts.end(), parts) == at->parts.end())
+            at->parts.push_back(parts);
     }
 
     /// The parts named in a text; new ones only where they have terms.
@@ -207,6 +200,23 @@ void readWheels(Fields fields, HeadingTable& table)
     }
 }
 
+void readLimits(Fields& fields, ReadingLimits& to)
+{
+    to.headingWorth = figure(fields, "heading_worth");
+    to.dirtyCost = figure(fields, "dirty_cost");
+    to.otherTableShare = figure(fields, "other_table_share");
+    to.alikeShare = figure(fields, "alike_share");
+    to.pairsShare = figure(fields, "pairs_share");
+    to.smallFigureMm = figure(fields, "small_figure_mm");
+    to.widestTyreInches = figure(fields, "widest_tyre_in");
+    const auto ends = [&](std::string_view key) {
+        auto one = fields.needObject(key);
+        return one ? Range{figure(*one, "low"), figure(*one, "high")} : Range{};
+    };
+    to.sizes = ends("sizes");
+    to.sizesMm = ends("sizes_mm");
+}
+
 } // namespace
 
 std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
@@ -222,6 +232,8 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
     table.titleWords = words(fields, "title_words");
     table.sizeWords = words(fields, "size_words");
     readNumberWords(fields, table.numbers);
+    if (auto reading = fields.needObject("reading"))
+        readLimits(*reading, table.limits);
     for (const std::string& missing : texts(fields, "missing"))
         table.missing.insert(smallLetters(missing));
     Terms terms(table, report);

@@ -41,6 +41,9 @@ std::vector<Purpose> preventedBy(Column column)
     }
 }
 
+/// Both lie between the lower end of the head tube and the front axle, with the headset.
+constexpr std::array frontEnd{Column::HeadTube, Column::ForkLength};
+
 const Column needed[] = {Column::Stack, Column::Reach, Column::HeadAngle, Column::SeatAngle};
 
 /// One column through the run of sizes, as the table gives it.
@@ -49,6 +52,8 @@ struct Run {
     std::vector<std::size_t> pointOf; ///< by size; SIZE_MAX where the size lacks it
     double rounding = 0.0;
 };
+
+constexpr double exactMm = 0.01; // of what is held
 
 class Closer {
 public:
@@ -112,6 +117,7 @@ private:
             m_result.contradictions.push_back(
                 {size, fault.column, fault.given, fault.agrees, fault.sd, fault.ties});
         m_result.sizes.push_back(closed(size, search));
+        assumeFrontEnd(size, search);
         findUnusual(size, search);
     }
 
@@ -134,7 +140,7 @@ private:
         for (const Column column : described) {
             const auto value = valueIn(from, column, search.clean);
             if (value && (knows(column) || (stands && canBeAssumed(column))))
-                result.values.push_back({column, *value});
+                result.values.push_back({column, *value, {}});
             if (!knows(column))
                 result.unknown.push_back({column, preventedBy(column)});
         }
@@ -142,11 +148,69 @@ private:
             result.closed = result.closed && knows(column);
         for (const Entry& entry : from.entries)
             if (std::find(described.begin(), described.end(), entry.column) == described.end())
-                result.values.push_back({entry.column, givenBy(entry)});
+                result.values.push_back({entry.column, givenBy(entry), {}});
         std::stable_sort(
             result.values.begin(), result.values.end(),
             [](const ClosedValue& a, const ClosedValue& b) { return a.column < b.column; });
         return result;
+    }
+
+    /// Head tubes and headsets differ less than forks do: where the columns do not tell all, what
+    /// is ordinary of these comes before a fork that is ordinary. A fork of which nothing is told
+    /// is as much longer than an ordinary one as its wheel is larger, within what leaves the head
+    /// tube an ordinary length.
+    void assumeFrontEnd(std::size_t size, const FaultSearch& search)
+    {
+        std::vector<Observation> rows = m_defined.rows[size].all();
+        std::erase_if(rows, [&](const Observation& row) {
+            return std::any_of(search.faults.begin(), search.faults.end(),
+                               [&](const Fault& fault) { return fault.column == row.column; });
+        });
+        const Adjustment* now = &search.clean;
+        const auto knows = [&](Column column) { return reckon(column, *now).determined; };
+        Ordinary ordinary = m_table.ordinary;
+        Adjustment held;
+        Adjustment beside; // the same with another value by its sd
+        const auto hold = [&](Column column, double value, double sd) {
+            rows.push_back({column, value + sd, exactMm});
+            beside = adjust(rows, ordinary);
+            rows.back().value = value;
+            held = adjust(rows, ordinary);
+            now = &held;
+            assume(size, held, beside, column);
+        };
+        const auto headset = indexOf(Unknown::LowerHeadset);
+        if (!knows(Column::LowerHeadset))
+            hold(Column::LowerHeadset, ordinary.mean(headset), ordinary.sd(headset));
+        if (std::any_of(frontEnd.begin(), frontEnd.end(), knows))
+            return;
+        ordinary.mean(indexOf(Unknown::ForkLength)) +=
+            reckon(Column::WheelRadius, *now).value - ordinary.mean(indexOf(Unknown::WheelRadius));
+        held = beside = adjust(rows, ordinary);
+        assume(size, held, beside, {});
+        const double tube = reckon(Column::HeadTube, held).value;
+        const double most = 2.0 * m_table.headTubeSdMm;
+        const double usual = std::clamp(tube, m_table.headTubeMm - most, m_table.headTubeMm + most);
+        if (usual != tube)
+            hold(Column::HeadTube, usual, m_table.headTubeSdMm);
+    }
+
+    /// Takes what an adjustment makes of the front end, where it was assumed.
+    void assume(std::size_t size, const Adjustment& held, const Adjustment& beside,
+                std::optional<Column> assuming)
+    {
+        for (ClosedValue& value : m_result.sizes[size].values) {
+            const bool isEnd =
+                std::find(frontEnd.begin(), frontEnd.end(), value.column) != frontEnd.end();
+            if (!isEnd || value.value.origin != Origin::Assumed)
+                continue;
+            const Reckoned one = reckon(value.column, held);
+            if (assuming && !one.determined && value.column != *assuming)
+                continue;
+            const double by = reckon(value.column, beside).value - one.value;
+            value.value = {one.value, std::hypot(one.sd, by), Origin::Assumed};
+            value.assuming = value.column == assuming ? std::nullopt : assuming;
+        }
     }
 
     static bool canBeAssumed(Column column)
@@ -187,10 +251,10 @@ private:
     void findMixups()
     {
         const auto& sizes = geometry().sizes;
-        constexpr std::size_t enough = 4; // figures that are alike
         for (std::size_t i = 0; i + 1 < sizes.size(); ++i)
             for (std::size_t j = i + 1; j < sizes.size(); ++j)
-                if (sizes[i].entries.size() >= enough && sizes[i].entries == sizes[j].entries)
+                if (sizes[i].entries.size() >= m_table.alikeFigures
+                    && sizes[i].entries == sizes[j].entries)
                     m_result.mixups.push_back(
                         {Mixup::Kind::SizesAlike, i, j, Column::Stack, Column::Stack});
         std::vector<Column> suspected;

@@ -14,11 +14,15 @@
 #include "frame/closure_table.h"
 #include "frame/geometry_table.h"
 
+#include <optional>
+
 namespace tripoise {
 
 struct ClosedValue {
     Column column = Column::Stack;
     Estimate value; ///< given as printed, with its rounding; derived; or assumed
+    /// Of what is assumed: it follows from the others, if this is as in ordinary frames.
+    std::optional<Column> assuming;
 };
 
 /// What cannot be told about a size while a column is unknown.

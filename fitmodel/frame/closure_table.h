@@ -12,6 +12,14 @@ namespace tripoise {
 struct ClosureTable {
     Ordinary ordinary;
     double ordinaryBeadSeatMm = 0.0; ///< the rim that the ordinary wheel radius is of
+    double headTubeMm = 0.0;         ///< of an ordinary frame, and its spread
+    double headTubeSdMm = 0.0;
+    double tyreSdMm = 0.0;             ///< a nominal width against the inflated tyre on its rim
+    std::size_t sizesInCommon = 0;     ///< that tell what all of a model have in common
+    std::size_t alikeFigures = 0;      ///< that make two sizes one and the same
+    double surelyBelowMm = 0.0;        ///< no drop is less, but with a small wheel
+    double smallWheelMm = 0.0;         ///< a rim below it is one
+    double dispersionOfRounding = 0.0; ///< chi squared a degree of freedom that rounding explains
     /// Outside of it a value takes no part in the equations.
     PerColumn<Range> plausible{};
     /// Spread of the second difference from size to size, in the column's unit; 0 where the column

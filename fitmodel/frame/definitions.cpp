@@ -78,21 +78,24 @@ Agreement agreementOf(const std::vector<SizeRows>& rows, const ClosureTable& tab
 }
 
 /// Better in every size, but for what is within the rounding.
-bool closesBetter(const Agreement& trial, const Agreement& now)
+bool closesBetter(const Agreement& trial, const Agreement& now, const ClosureTable& table)
 {
-    constexpr double rounding = 1.5; // chi squared a degree of freedom
     for (std::size_t i = 0; i < trial.each.size(); ++i)
-        if (trial.each[i] > std::max(now.each[i], rounding))
+        if (trial.each[i] > std::max(now.each[i], table.dispersionOfRounding))
             return false;
     return true;
+}
+
+bool hasSmallWheel(const TableSize& size, const ClosureTable& table)
+{
+    const Entry* bead = entryOf(Column::BeadSeat, size);
+    return bead && bead->value < table.smallWheelMm;
 }
 
 /// Whether each size is a bicycle: what follows from its columns is plausible.
 bool canExist(const GeometryTable& geometry, const std::vector<SizeRows>& rows,
               const ClosureTable& table)
 {
-    constexpr double surelyBelowMm = -20.0; // the axles, with a wheel of full size
-    constexpr double smallWheelMm = 500.0;
     for (std::size_t i = 0; i < rows.size(); ++i) {
         const auto all = rows[i].all();
         const Adjustment adjusted = adjust(all, table.ordinary);
@@ -103,9 +106,8 @@ bool canExist(const GeometryTable& geometry, const std::vector<SizeRows>& rows,
             if (value.determined && (value.value < range.low || value.value > range.high))
                 return false;
         }
-        const Entry* bead = entryOf(Column::BeadSeat, geometry.sizes[i]);
-        if (!(bead && bead->value < smallWheelMm)
-            && reckon(Column::BbDrop, adjusted).value < surelyBelowMm)
+        if (!hasSmallWheel(geometry.sizes[i], table)
+            && reckon(Column::BbDrop, adjusted).value < table.surelyBelowMm)
             return false;
     }
     return true;
@@ -140,7 +142,7 @@ bool liesEvenlyBeside(Column column, const GeometryTable& headed, const std::vec
         rounding = std::max(rounding, effective.sd);
         beside.push_back({places[i], entry->value - effective.value});
     }
-    if (beside.size() < 3)
+    if (beside.size() < table.sizesInCommon)
         return false;
     const Evenness evenness{table.unevenness[indexOf(column)], table.unevennessWeight, rounding};
     for (std::size_t i = 0; i < beside.size(); ++i) {
@@ -215,7 +217,7 @@ private:
 
     [[nodiscard]] bool isSound(const Trial& trial) const
     {
-        return closesBetter(trial.agreement, m_agreement)
+        return closesBetter(trial.agreement, m_agreement, m_table)
                && canExist(trial.geometry, trial.rows, m_table);
     }
 
@@ -234,14 +236,11 @@ private:
     void takeSigns()
     {
         constexpr Alternative negated{Column::BbDrop, Column::BbRise};
-        constexpr double surelyBelowMm = -20.0;
-        constexpr double smallWheelMm = 500.0;
         if (!canBe(negated))
             return;
         for (const TableSize& size : m_chosen.geometry.sizes) {
             const Entry* drop = entryOf(Column::BbDrop, size);
-            const Entry* bead = entryOf(Column::BeadSeat, size);
-            if ((drop && drop->value > surelyBelowMm) || (bead && bead->value < smallWheelMm))
+            if ((drop && drop->value > m_table.surelyBelowMm) || hasSmallWheel(size, m_table))
                 return;
         }
         m_agreement = agreementOf(m_chosen.rows, m_table);

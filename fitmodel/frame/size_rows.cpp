@@ -7,9 +7,6 @@
 namespace tripoise::frame {
 namespace {
 
-constexpr double tyreSdMm = 3.0; // a nominal width against the inflated tyre on its rim
-constexpr std::size_t leastSizesInCommon = 3;
-
 bool isPlausible(Column column, double value, const ClosureTable& table)
 {
     const Range& range = table.plausible[indexOf(column)];
@@ -38,7 +35,7 @@ std::optional<Observation> wheelRow(const TableSize& size, const ClosureTable& t
     const Entry* tyre = entryOf(Column::Tyre, size);
     const auto wheel = indexOf(Unknown::WheelRadius);
     if (bead && tyre)
-        return Observation{Column::WheelRadius, 0.5 * bead->value + tyre->value, tyreSdMm};
+        return Observation{Column::WheelRadius, 0.5 * bead->value + tyre->value, table.tyreSdMm};
     if (bead)
         return Observation{Column::WheelRadius,
                            table.ordinary.mean(wheel)
@@ -80,7 +77,8 @@ double beadSeatOf(const TableSize& size)
 /// What the sizes on one wheel agree on, where enough of them tell. Their roundings may all be the
 /// same (a drop alike in all sizes), so many sizes are not surer than one.
 std::optional<Observation> inCommon(Column column, const std::vector<std::size_t>& sizes,
-                                    const std::vector<Adjustment>& adjusted)
+                                    const std::vector<Adjustment>& adjusted,
+                                    const ClosureTable& table)
 {
     std::vector<double> values;
     std::vector<double> sds;
@@ -90,7 +88,7 @@ std::optional<Observation> inCommon(Column column, const std::vector<std::size_t
             sds.push_back(one.sd);
         }
     }
-    if (values.size() < leastSizesInCommon)
+    if (values.size() < table.sizesInCommon)
         return std::nullopt;
     return Observation{column, medianOf(values), medianOf(sds)};
 }
@@ -134,7 +132,7 @@ std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& 
     for (std::size_t i = 0; i < all.size(); ++i)
         everySize.push_back(i);
     if (tellsHeadset)
-        if (const auto headset = inCommon(Column::LowerHeadset, everySize, adjusted))
+        if (const auto headset = inCommon(Column::LowerHeadset, everySize, adjusted, table))
             for (SizeRows& rows : all)
                 rows.beyondDoubt.push_back(*headset);
 
@@ -148,7 +146,7 @@ std::vector<SizeRows> rowsOf(const GeometryTable& geometry, const ClosureTable& 
             if (beadSeatOf(geometry.sizes[i]) == bead)
                 onThisWheel.push_back(i);
         const auto radius =
-            tellsWheel ? inCommon(Column::WheelRadius, onThisWheel, adjusted) : std::nullopt;
+            tellsWheel ? inCommon(Column::WheelRadius, onThisWheel, adjusted, table) : std::nullopt;
         for (const std::size_t i : onThisWheel) {
             if (const auto row = radius ? radius : wheelRow(geometry.sizes[i], table))
                 all[i].beyondDoubt.push_back(*row);

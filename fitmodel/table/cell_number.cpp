@@ -14,11 +14,6 @@ namespace {
 constexpr std::size_t longestCell = 60;
 constexpr std::string_view degreeSign = "°";
 
-bool isFigure(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
 /// Reads from the left of a cell, a piece at a time.
 class Scanner {
 public:
@@ -76,7 +71,19 @@ double stepOf(std::size_t decimals)
     return std::pow(10.0, -static_cast<double>(decimals));
 }
 
-/// "1", "1.5", "1,015", "1.015,5", ".5"
+/// " 015": three figures behind a blank, as the last thousand is grouped.
+std::string groupBehind(Scanner& scanner)
+{
+    const std::string_view before = scanner.rest();
+    const bool blank = scanner.take(" ");
+    std::string figures(scanner.figures());
+    if (blank && figures.size() == 3 && !scanner.rest().starts_with('/'))
+        return figures;
+    scanner.go(before);
+    return {};
+}
+
+/// "1", "1.5", "1,015", "1.015,5", "1 015", ".5"
 std::optional<CellNumber> plainNumber(Scanner& scanner)
 {
     const std::string_view start = scanner.rest();
@@ -103,6 +110,8 @@ std::optional<CellNumber> plainNumber(Scanner& scanner)
     CellNumber number;
     if (parts.empty()) {
         number.value = numberOf(whole);
+        if (whole.size() == 1)
+            number.value = numberOf(whole + groupBehind(scanner));
         return number;
     }
     for (std::size_t i = 0; i + 1 < parts.size(); ++i) {
@@ -253,13 +262,13 @@ bool onlyMarks(std::string_view rest)
            && onlyMarks(inside.substr(end + 1));
 }
 
-/// "565 mm (22.2\")", "22.2 in / 565 mm"
+/// "565 mm (22.2\")", "22.2 in / 565 mm", "565 mm 22.2\""
 bool sameInAnotherUnit(Scanner scanner, const CellNumber& number, const NumberWords& words)
 {
     scanner.blanks();
     const bool bracket = scanner.take("(") || scanner.take("[");
-    if (!bracket && !scanner.take("/"))
-        return false;
+    if (!bracket)
+        scanner.take("/");
     const auto other = oneNumber(scanner, words);
     scanner.blanks();
     const bool closed = !bracket || scanner.take(")") || scanner.take("]");
@@ -301,9 +310,15 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
         return number;
     if (!rangeSign(scanner, words))
         return std::nullopt;
+    const bool slash = cell.substr(0, cell.size() - scanner.rest().size()).ends_with('/');
     const auto high = oneNumber(scanner, words);
-    if (!high || !onlyMarks(scanner.rest()) || high->value < number->value)
+    number->first = high && slash && high->value < number->value;
+    if (!high || !onlyMarks(scanner.rest()) || (high->value < number->value && !slash))
         return std::nullopt;
+    if (number->first) {
+        number->unit = number->unit == PrintUnit::None ? high->unit : number->unit;
+        return number;
+    }
     number->high = high->value;
     number->step = std::min(number->step, high->step);
     if (number->grouped && high->grouped)

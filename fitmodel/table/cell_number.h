@@ -28,6 +28,11 @@ enum class PrintUnit : std::uint8_t {
     Pound,
 };
 
+inline constexpr std::pair<std::string_view, PrintUnit> unitKeys[] = {
+    {"mm", PrintUnit::Millimetre}, {"cm", PrintUnit::Centimetre}, {"m", PrintUnit::Metre},
+    {"in", PrintUnit::Inch},       {"deg", PrintUnit::Degree},    {"kg", PrintUnit::Kilogram},
+    {"g", PrintUnit::Gram},        {"lb", PrintUnit::Pound}};
+
 /// Words and signs that tables use beside numbers, by the keys of `wordsOf`, signs as they are.
 struct NumberWords {
     std::vector<std::pair<std::string, PrintUnit>> units;
@@ -40,7 +45,8 @@ struct CellNumber {
     std::optional<double> grouped; ///< the other reading, "1.015" as 1015
     std::optional<double> high;    ///< of a range
     std::optional<double> groupedHigh;
-    double step = 1.0; ///< of the last figure printed
+    double step = 1.0;  ///< of the last figure printed
+    bool first = false; ///< of two that are no range: "65.5 / 65.1"
     PrintUnit unit = PrintUnit::None;
 
     bool operator==(const CellNumber&) const = default;

@@ -7,23 +7,13 @@
 namespace tripoise::table {
 namespace {
 
-std::size_t filled(const GridRow& row)
-{
-    return static_cast<std::size_t>(std::count_if(row.cells.begin(), row.cells.end(),
-                                                  [](const auto& c) { return !c.empty(); }));
-}
-
 class Finder {
 public:
-    Finder(const Grid& grid, const HeadingTable& table) : m_grid(grid), m_table(table)
+    Finder(Grid& grid, const HeadingTable& table) : m_rows(grid.rows), m_table(table)
     {
-        for (const GridRow& row : grid.rows) {
-            m_result.reads.emplace_back();
-            for (const std::string& cell : row.cells)
-                m_result.reads.back().push_back(readHeading(cell, table));
-        }
+        for (GridRow& row : m_rows)
+            findNotes(row);
         findRows();
-        findNotes();
         findWay();
     }
 
@@ -33,9 +23,9 @@ private:
     /// The table reaches from its first line of two cells to its last.
     void findRows()
     {
-        m_result.from = m_grid.rows.size();
-        for (std::size_t r = 0; r < m_grid.rows.size(); ++r) {
-            if (filled(m_grid.rows[r]) < 2)
+        m_result.from = m_rows.size();
+        for (std::size_t r = 0; r < m_rows.size(); ++r) {
+            if (filledIn(m_rows[r]) < 2 || isNote(m_rows[r]))
                 continue;
             m_result.from = std::min(m_result.from, r);
             m_result.to = r + 1;
@@ -43,32 +33,30 @@ private:
         m_result.from = std::min(m_result.from, m_result.to);
     }
 
-    /// Lines outside of the cells may say what the letters are and in which unit all is.
-    void findNotes()
+    /// Cells that say what the letters are, cut as those of the table.
+    static bool isNote(const GridRow& row)
     {
-        for (std::size_t r = 0; r < m_grid.rows.size(); ++r) {
-            const GridRow& row = m_grid.rows[r];
-            const auto full = filled(row);
-            // A legend with commas may have been cut where the table was.
-            std::string whole;
-            for (const std::string& cell : row.cells)
-                whole += (whole.empty() ? "" : ", ") + cell;
-            const bool hasNumber =
-                std::any_of(row.cells.begin(), row.cells.end(), [&](const std::string& cell) {
-                    return kindOf(cell, m_table) == CellKind::Number;
-                });
-            // "A. Stack" in a cell of its own is a heading.
-            const bool legend = !hasNumber
-                                && (full == 1 || whole.find_first_of("=:") != std::string::npos)
-                                && m_result.legend.take(whole, m_table);
-            const bool unit = full == 1 && takeUnit(whole);
-            if (!legend && !unit)
-                continue;
-            for (std::size_t c = 0; c < row.cells.size(); ++c) {
-                if (!row.cells[c].empty())
-                    m_result.notes.push_back({r, c});
-                m_result.reads[r][c] = {}; // "B = stack" heads nothing
-            }
+        return std::any_of(row.begin(), row.end(), [](const GridCell& cell) { return cell.note; });
+    }
+
+    /// Lines outside of the cells may say what the letters are and in which unit all is.
+    void findNotes(GridRow& row)
+    {
+        const bool alone = filledIn(row) == 1;
+        // A legend with commas may have been cut where the table was.
+        std::string whole;
+        for (const GridCell& cell : row)
+            whole += (whole.empty() ? "" : ", ") + cell.text;
+        // "A. Stack" in a cell of its own is a heading.
+        const bool legend = countOf(CellKind::Number, row) == 0
+                            && (alone || whole.find_first_of("=:") != std::string::npos)
+                            && m_result.legend.take(whole, m_table);
+        const bool unit = alone && takeUnit(whole);
+        if (!legend && !unit)
+            return;
+        for (GridCell& cell : row) {
+            cell.note = !cell.text.empty();
+            cell.heading = noCell().heading; // "B = stack" heads nothing
         }
     }
 
@@ -83,11 +71,16 @@ private:
         return unit != PrintUnit::None;
     }
 
+    [[nodiscard]] bool isHeading(std::size_t r, std::size_t c) const
+    {
+        return m_result.isHeading(m_rows[r][c]);
+    }
+
     [[nodiscard]] std::size_t headingsInRow(std::size_t r) const
     {
         return static_cast<std::size_t>(
-            std::count_if(m_result.reads[r].begin(), m_result.reads[r].end(),
-                          [&](const HeadingRead& heading) { return m_result.isHeading(heading); }));
+            std::count_if(m_rows[r].begin(), m_rows[r].end(),
+                          [&](const GridCell& cell) { return m_result.isHeading(cell); }));
     }
 
     void findWay()
@@ -96,13 +89,11 @@ private:
         std::map<std::size_t, std::size_t> byCell;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
             most = std::max(most, headingsInRow(r));
-            for (std::size_t c = 0; c < m_result.reads[r].size(); ++c)
-                byCell[c] += m_result.isHeading(m_result.reads[r][c]) ? 1 : 0;
+            for (std::size_t c = 0; c < m_rows[r].size(); ++c)
+                byCell[c] += isHeading(r, c) ? 1 : 0;
         }
-        std::size_t mostDown = 0;
-        for (const auto& [cell, count] : byCell)
-            mostDown = std::max(mostDown, count);
-        m_result.rowsRead = m_grid.rows.size();
+        const std::size_t mostDown = byCell[usualOf(byCell)];
+        m_result.rowsRead = m_rows.size();
         m_result.anyHeading = most > 0;
         if (most == 0) {
             m_result.sizesDown = lettersAcross();
@@ -119,8 +110,8 @@ private:
     [[nodiscard]] bool lettersAcross() const
     {
         for (std::size_t r = m_result.from; r < m_result.to; ++r)
-            for (std::size_t c = 0; c + 1 < m_result.reads[r].size(); ++c)
-                if (m_result.reads[r][c].letter == "a" && m_result.reads[r][c + 1].letter == "b")
+            for (std::size_t c = 0; c + 1 < m_rows[r].size(); ++c)
+                if (m_rows[r][c].heading->letter == "a" && m_rows[r][c + 1].heading->letter == "b")
                     return true;
         return false;
     }
@@ -129,10 +120,10 @@ private:
     [[nodiscard]] bool numbersBelow() const
     {
         for (std::size_t r = m_result.from; r < m_result.to; ++r)
-            for (std::size_t c = 0; c < m_result.reads[r].size(); ++c)
-                if (m_result.isHeading(m_result.reads[r][c]))
-                    return r + 1 < m_result.to && c < m_grid.rows[r + 1].cells.size()
-                           && kindOf(m_grid.rows[r + 1].cells[c], m_table) == CellKind::Number;
+            for (std::size_t c = 0; c < m_rows[r].size(); ++c)
+                if (isHeading(r, c))
+                    return r + 1 < m_result.to && c < m_rows[r + 1].size()
+                           && m_rows[r + 1][c].kind == CellKind::Number;
         return false;
     }
 
@@ -140,89 +131,65 @@ private:
     {
         m_result.to = row;
         m_result.rowsRead = row;
-        while (m_result.to > m_result.from && filled(m_grid.rows[m_result.to - 1]) < 2)
+        while (m_result.to > m_result.from && filledIn(m_rows[m_result.to - 1]) < 2)
             --m_result.to;
     }
 
-    /// Another line of headings behind numbers begins another table.
+    /// Another line of headings behind numbers begins another table. Two lines of headings, one
+    /// below the other, are one heading.
     void cutSecondAcross()
     {
+        bool numbers = false;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            // Two lines of headings, one below the other, are one heading.
-            if (headingsInRow(r) < 2 || !hasNumbersBefore(r))
-                continue;
-            std::size_t end = r;
-            while (end > m_result.from && filled(m_grid.rows[end - 1]) < 2)
-                --end;
-            endAt(end);
-            return;
+            if (numbers && headingsInRow(r) >= 2) {
+                while (r > m_result.from && filledIn(m_rows[r - 1]) < 2)
+                    --r;
+                return endAt(r);
+            }
+            numbers = numbers || countOf(CellKind::Number, m_rows[r]) >= 2;
         }
-    }
-
-    [[nodiscard]] bool hasNumbersBefore(std::size_t row) const
-    {
-        for (std::size_t r = m_result.from; r < row; ++r) {
-            const auto& cells = m_grid.rows[r].cells;
-            if (std::count_if(cells.begin(), cells.end(),
-                              [&](const std::string& cell) {
-                                  return kindOf(cell, m_table) == CellKind::Number;
-                              })
-                >= 2)
-                return true;
-        }
-        return false;
     }
 
     /// Where headings come again, two of them or more, another table began: at its line of sizes.
     void cutSecondDown()
     {
-        std::vector<std::string> seen;
-        std::size_t again = 0;
-        std::size_t firstAgain = 0;
+        std::map<std::string, std::size_t> seen; // and in which row last
+        std::optional<std::size_t> again;
         for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            for (std::size_t c = 0; c < m_result.reads[r].size(); ++c) {
-                if (!m_result.reads[r][c].column)
-                    continue;
-                const std::string& text = m_grid.rows[r].cells[c];
-                if (r > 0 && c < m_grid.rows[r - 1].cells.size()
-                    && m_grid.rows[r - 1].cells[c] == text)
-                    continue; // merged over several rows
-                if (std::find(seen.begin(), seen.end(), text) == seen.end()) {
-                    seen.push_back(text);
-                } else if (++again == 1) {
-                    firstAgain = r;
-                } else {
-                    std::size_t start = firstAgain;
-                    while (start > m_result.from && headingsInRow(start - 1) == 0)
-                        --start;
-                    endAt(start);
-                    return;
-                }
-                break;
+            const auto heading =
+                std::find_if(m_rows[r].begin(), m_rows[r].end(),
+                             [](const GridCell& cell) { return cell.heading->column; });
+            if (heading == m_rows[r].end())
+                continue;
+            const auto [at, isNew] = seen.try_emplace(heading->text, r);
+            const bool merged = !isNew && at->second + 1 == r; // over several rows
+            at->second = r;
+            if (isNew || merged)
+                continue;
+            if (!again) {
+                again = r;
+                continue;
             }
+            while (*again > m_result.from && headingsInRow(*again - 1) == 0)
+                --*again;
+            return endAt(*again);
         }
     }
 
-    const Grid& m_grid;
+    std::vector<GridRow>& m_rows;
     const HeadingTable& m_table;
     Extent m_result;
 };
 
 } // namespace
 
-const HeadingRead& Extent::read(CellPlace place) const
+bool Extent::isHeading(const GridCell& cell) const
 {
-    static const HeadingRead none;
-    const auto& row = reads[place.row];
-    return place.cell < row.size() ? row[place.cell] : none;
+    return cell.heading->column
+           || (!cell.heading->letter.empty() && legend.named(cell.heading->letter));
 }
 
-bool Extent::isHeading(const HeadingRead& heading) const
-{
-    return heading.column || (!heading.letter.empty() && legend.named(heading.letter));
-}
-
-Extent extentOf(const Grid& grid, const HeadingTable& table)
+Extent extentOf(Grid& grid, const HeadingTable& table)
 {
     return Finder(grid, table).take();
 }

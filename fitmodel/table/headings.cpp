@@ -11,39 +11,19 @@ namespace {
 
 constexpr std::size_t longestHeading = 120;
 
-bool isLetter(const std::string& word)
+/// "a", "b1"
+bool isDrawnAs(const std::string& word)
 {
-    const auto isAlpha = [](char c) { return c >= 'a' && c <= 'z'; };
-    const auto isDigit = [](char c) { return c >= '0' && c <= '9'; };
-    return (word.size() == 1 && isAlpha(word[0]))
-           || (word.size() == 2 && isAlpha(word[0]) && isDigit(word[1]));
+    return isLetter(word[0]) && (word.size() == 1 || (word.size() == 2 && isFigure(word[1])));
 }
 
 bool isFigures(const std::string& word)
 {
-    return std::all_of(word.begin(), word.end(), [](char c) { return c >= '0' && c <= '9'; });
+    return std::all_of(word.begin(), word.end(), isFigure);
 }
 
-std::vector<std::string> without(const std::vector<std::string>& words,
-                                 const std::unordered_set<std::string>& fillers)
-{
-    std::vector<std::string> kept;
-    for (const std::string& word : words)
-        if (!fillers.contains(word))
-            kept.push_back(word);
-    return kept.empty() ? words : kept;
-}
-
-std::string joined(const std::vector<std::string>& words)
-{
-    std::string key;
-    for (const std::string& word : words)
-        key += word;
-    return key;
-}
-
-/// Takes words apart into terms of parts, longest first; every way of doing so until one has a
-/// meaning.
+/// Takes words apart into terms of parts, longest first: every set of parts that they can stand
+/// for, worked out once for each place from which it is asked.
 class PartsReader {
 public:
     PartsReader(const std::vector<std::string>& words, const HeadingParts& parts) : m_parts(parts)
@@ -53,42 +33,28 @@ public:
             m_text += word;
         }
         m_starts.push_back(m_text.size());
+        m_sets.resize(m_text.size() + 1);
     }
 
     /// The first meaning.
     std::optional<Column> column()
     {
-        std::optional<Column> found;
-        each([&](PartSet parts) {
-            const auto at = m_parts.meanings.find(parts);
-            if (at != m_parts.meanings.end())
-                found = at->second;
-            return found.has_value();
-        });
-        return found;
+        for (const PartSet set : sets())
+            if (const auto at = m_parts.meanings.find(set); at != m_parts.meanings.end())
+                return at->second;
+        return std::nullopt;
     }
 
-    /// Every set that the words can stand for.
     std::vector<PartSet> sets()
     {
-        std::vector<PartSet> result;
-        each([&](PartSet parts) {
-            result.push_back(parts);
-            return false;
-        });
+        std::vector<PartSet> result = setsFrom(0);
+        std::erase(result, PartSet(0));
         return result;
     }
 
 private:
-    static constexpr std::size_t mostSteps = 300;
+    static constexpr std::size_t mostSets = 64;
     static constexpr std::size_t shortTerm = 2; // "st", "bb": only as words of their own
-
-    template <typename Done> void each(Done&& done)
-    {
-        m_steps = 0;
-        m_dead.assign(m_text.size() + 1, false);
-        step(0, 0, done);
-    }
 
     [[nodiscard]] bool isStart(std::size_t at) const
     {
@@ -96,58 +62,49 @@ private:
                || (at > 0 && at < m_text.size() && ((m_text[at] ^ m_text[at - 1]) & 0x80) != 0);
     }
 
-    /// Whether it is done.
-    template <typename Done> bool step(std::size_t at, PartSet parts, Done& done)
+    const std::vector<PartSet>& setsFrom(std::size_t at)
     {
-        if (at == m_text.size()) {
-            m_reached = true;
-            return parts != 0 && done(parts);
-        }
-        if (m_dead[at])
-            return false;
-        if (++m_steps > mostSteps)
-            return true;
-        const bool before = std::exchange(m_reached, false);
-        const bool isDone = stepFrom(at, parts, done);
-        m_dead[at] = !m_reached && !isDone;
-        m_reached = m_reached || before;
-        return isDone;
+        if (!m_sets[at])
+            m_sets[at] = workedOut(at);
+        return *m_sets[at];
     }
 
-    template <typename Done> bool stepFrom(std::size_t at, PartSet parts, Done& done)
+    std::vector<PartSet> workedOut(std::size_t at)
     {
-        const std::string_view text = m_text;
-        const std::size_t most = std::min(m_parts.longestTerm, m_text.size() - at);
+        if (at == m_text.size())
+            return {0};
+        std::vector<PartSet> found;
+        const auto add = [&](PartSet one, std::size_t to) {
+            for (const PartSet rest : setsFrom(to))
+                if (found.size() < mostSets
+                    && std::find(found.begin(), found.end(), one | rest) == found.end())
+                    found.push_back(one | rest);
+        };
+        const std::string_view text = std::string_view(m_text).substr(at);
         const bool starts = isStart(at);
-        for (std::size_t length = most; length > 0; --length) {
-            if (length <= shortTerm && (m_text[at] & 0x80) == 0
-                && !(starts && isStart(at + length)))
-                continue;
-            const auto term = m_parts.terms.find(text.substr(at, length));
-            if (term == m_parts.terms.end())
-                continue;
-            for (const PartSet one : term->second)
-                if (step(at + length, parts | one, done))
-                    return true;
+        for (const auto& [term, parts] : m_parts.terms[static_cast<unsigned char>(text.front())]) {
+            const bool isShort = term.size() <= shortTerm && (term.front() & 0x80) == 0;
+            if (text.starts_with(term) && (!isShort || (starts && isStart(at + term.size()))))
+                for (const PartSet one : parts)
+                    add(one, at + term.size());
         }
         if (starts) {
-            const auto end = std::upper_bound(m_starts.begin(), m_starts.end(), at);
-            const std::size_t to = end == m_starts.end() ? m_text.size() : *end;
-            return m_parts.fillers.contains(text.substr(at, to - at)) && step(to, parts, done);
+            const std::size_t to = *std::upper_bound(m_starts.begin(), m_starts.end(), at);
+            if (m_parts.fillers.contains(text.substr(0, to - at)))
+                add(0, to);
+            return found;
         }
         // What joins the pieces of a compound.
         for (const std::string_view link : {"s", "en", "n", "ns"})
-            if (m_text.compare(at, link.size(), link) == 0 && step(at + link.size(), parts, done))
-                return true;
-        return false;
+            if (text.starts_with(link))
+                add(0, at + link.size());
+        return found;
     }
 
     const HeadingParts& m_parts;
     std::string m_text;
-    std::vector<std::size_t> m_starts; ///< of words, and the end
-    std::size_t m_steps = 0;
-    std::vector<bool> m_dead; ///< places from which the end cannot be reached
-    bool m_reached = false;
+    std::vector<std::size_t> m_starts;                       ///< of words, and the end
+    std::vector<std::optional<std::vector<PartSet>>> m_sets; ///< by place
 };
 
 class Reader {
@@ -170,9 +127,10 @@ public:
         if (m_read.unit == PrintUnit::Degree)
             takeAsAngle();
         for (const std::string& word : m_words)
-            if (const auto at = m_table.parts.terms.find(word); at != m_table.parts.terms.end())
-                for (const PartSet parts : at->second)
-                    m_read.qualified |= (parts & m_table.parts.qualifiers) != 0;
+            for (const auto& [term, parts] :
+                 m_table.parts.terms[static_cast<unsigned char>(word.front())])
+                for (const PartSet one : parts)
+                    m_read.qualified |= term == word && (one & m_table.parts.qualifiers) != 0;
         if (!m_read.understood() && m_read.letter.empty() && !m_read.onlyUnit)
             matchTwo(text);
         if (!m_read.understood() && m_read.letter.empty() && !m_read.onlyUnit)
@@ -190,8 +148,10 @@ private:
         if (words.empty())
             return false;
         const std::string key = exactKey(words);
-        if (m_table.sizes.contains(key)
-            || m_table.sizes.contains(joined(without(words, m_table.fillers)))) {
+        std::vector<std::string> kept = words;
+        std::erase_if(kept, [&](const auto& word) { return m_table.fillers.contains(word); });
+        if (m_table.sizes.contains(key) || m_table.sizes.contains(exactKey(kept))
+            || isSizes(words)) {
             m_read.isSize = true;
             return true;
         }
@@ -200,6 +160,13 @@ private:
             return false;
         m_read.column = found->second;
         return true;
+    }
+
+    /// "Größe / Size"
+    [[nodiscard]] bool isSizes(const std::vector<std::string>& words) const
+    {
+        return std::all_of(words.begin(), words.end(),
+                           [&](const std::string& word) { return m_table.sizes.contains(word); });
     }
 
     /// With and without what stands beside a heading. Words that name a unit are one only where the
@@ -212,13 +179,13 @@ private:
         takeUnits(words);
         if (words.empty()) {
             m_read.onlyUnit = m_read.unit != PrintUnit::None;
-            if (m_words.size() == 1 && isLetter(m_words.front()))
+            if (m_words.size() == 1 && isDrawnAs(m_words.front()))
                 m_read.letter = m_words.front(); // "G" is grams, or what is drawn as G
             return;
         }
         if (matches(words))
             return;
-        if (words.size() == 1 && isLetter(words.front())) {
+        if (words.size() == 1 && isDrawnAs(words.front())) {
             m_read.letter = words.front();
             return;
         }
@@ -230,8 +197,8 @@ private:
             words.pop_back();
         if (matches(words))
             return;
-        const bool before = words.size() > 1 && isLetter(words.front());
-        const bool behind = words.size() > 1 && isLetter(words.back());
+        const bool before = words.size() > 1 && isDrawnAs(words.front());
+        const bool behind = words.size() > 1 && isDrawnAs(words.back());
         if (before && matches({words.begin() + 1, words.end()}))
             return;
         if (behind && matches({words.begin(), words.end() - 1}))
@@ -312,9 +279,9 @@ private:
         const auto setsOf = [&](std::string_view part) {
             std::vector<std::string> words = wordsOf(part);
             takeUnits(words);
-            if (words.size() > 1 && isLetter(words.back()))
+            if (words.size() > 1 && isDrawnAs(words.back()))
                 words.pop_back();
-            if (words.size() > 1 && (isLetter(words.front()) || isFigures(words.front())))
+            if (words.size() > 1 && (isDrawnAs(words.front()) || isFigures(words.front())))
                 words.erase(words.begin());
             return PartsReader(words, m_table.parts).sets();
         };
@@ -357,7 +324,10 @@ private:
 
 std::string exactKey(const std::vector<std::string>& words)
 {
-    return joined(words);
+    std::string key;
+    for (const std::string& word : words)
+        key += word;
+    return key;
 }
 
 HeadingRead readHeading(std::string_view text, const HeadingTable& table)

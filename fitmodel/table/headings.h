@@ -13,6 +13,7 @@
 #include "frame/columns.h"
 #include "table/cell_number.h"
 
+#include <array>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -36,16 +37,32 @@ struct TextHash {
     }
 };
 
+struct PartTerm {
+    std::string text; ///< its `exactKey`
+    std::vector<PartSet> parts;
+};
+
 struct HeadingParts {
-    std::unordered_map<std::string, std::vector<PartSet>, TextHash, std::equal_to<>>
-        terms; ///< by `exactKey`
+    std::array<std::vector<PartTerm>, 256> terms; ///< by their first byte, the longest first
     std::unordered_map<PartSet, Column> meanings;
     std::unordered_set<std::string, TextHash, std::equal_to<>> fillers; ///< words
     std::unordered_set<std::string> asides; ///< words behind which something else is told
-    std::size_t longestTerm = 0;            ///< bytes
     PartSet angle = 0;
     PartSet measures = 0;   ///< angle, length, height: of "head / seat angle" both have it
     PartSet qualifiers = 0; ///< effective, actual: of two columns for one tube they tell
+};
+
+/// How sure something must be, and what tells one thing from another.
+struct ReadingLimits {
+    double headingWorth = 0.0;     ///< of a cell that is a known heading, in numbers
+    double dirtyCost = 0.0;        ///< of one that holds figures and is no number
+    double otherTableShare = 0.0;  ///< of the best table's worth, from which on another is told
+    double alikeShare = 0.0;       ///< of headings that are as far from the next as most
+    double pairsShare = 0.0;       ///< of rows that are pairs of label and value
+    double smallFigureMm = 0.0;    ///< a column that begins below it tells nothing of its unit
+    double widestTyreInches = 0.0; ///< a smaller figure is in inches
+    Range sizes;                   ///< numbers that name a size, in inches or centimetres
+    Range sizesMm;
 };
 
 struct HeadingTable {
@@ -59,6 +76,7 @@ struct HeadingTable {
     HeadingParts parts;
     NumberWords numbers;
     PerColumn<Range> plausible{};
+    ReadingLimits limits;
 };
 
 /// The words of a term or heading, run together.

@@ -12,45 +12,34 @@
 namespace tripoise::table {
 namespace {
 
-constexpr std::array lengthUnits{PrintUnit::Millimetre, PrintUnit::Centimetre, PrintUnit::Inch,
-                                 PrintUnit::Metre};
-constexpr std::array massUnits{PrintUnit::Kilogram, PrintUnit::Gram, PrintUnit::Pound};
+/// In the order in which they are tried.
+struct Unit {
+    PrintUnit unit;
+    ColumnUnit kind;
+    double factor;
+};
+constexpr std::array units{Unit{PrintUnit::Millimetre, ColumnUnit::Millimetre, 1.0},
+                           Unit{PrintUnit::Centimetre, ColumnUnit::Millimetre, 10.0},
+                           Unit{PrintUnit::Inch, ColumnUnit::Millimetre, 25.4},
+                           Unit{PrintUnit::Metre, ColumnUnit::Millimetre, 1000.0},
+                           Unit{PrintUnit::Kilogram, ColumnUnit::Kilogram, 1.0},
+                           Unit{PrintUnit::Gram, ColumnUnit::Kilogram, 0.001},
+                           Unit{PrintUnit::Pound, ColumnUnit::Kilogram, 0.45359237},
+                           Unit{PrintUnit::Degree, ColumnUnit::Degree, 1.0},
+                           Unit{PrintUnit::None, ColumnUnit::Plain, 1.0}};
 
 double factorOf(PrintUnit unit)
 {
-    switch (unit) {
-    case PrintUnit::Centimetre: return 10.0;
-    case PrintUnit::Metre: return 1000.0;
-    case PrintUnit::Inch: return 25.4;
-    case PrintUnit::Gram: return 0.001;
-    case PrintUnit::Pound: return 0.45359237;
-    default: return 1.0;
-    }
+    const auto at =
+        std::find_if(units.begin(), units.end(), [&](const Unit& one) { return one.unit == unit; });
+    return at->factor;
 }
 
 bool suits(PrintUnit unit, ColumnUnit kind)
 {
-    const auto among = [unit](const auto& units) {
-        return std::find(units.begin(), units.end(), unit) != units.end();
-    };
-    switch (kind) {
-    case ColumnUnit::Millimetre: return among(lengthUnits);
-    case ColumnUnit::Kilogram: return among(massUnits);
-    case ColumnUnit::Degree: return unit == PrintUnit::Degree;
-    case ColumnUnit::Plain: return false;
-    }
-    return false;
-}
-
-std::vector<PrintUnit> unitsFor(ColumnUnit kind)
-{
-    switch (kind) {
-    case ColumnUnit::Millimetre: return {lengthUnits.begin(), lengthUnits.end()};
-    case ColumnUnit::Kilogram: return {massUnits.begin(), massUnits.end()};
-    case ColumnUnit::Degree: return {PrintUnit::Degree};
-    case ColumnUnit::Plain: return {PrintUnit::None};
-    }
-    return {};
+    return unit != PrintUnit::None && std::any_of(units.begin(), units.end(), [&](const Unit& one) {
+               return one.unit == unit && one.kind == kind;
+           });
 }
 
 bool within(double value, const Range& range)
@@ -79,6 +68,14 @@ std::optional<Entry> entryIn(const CellNumber& number, PrintUnit unit, Column co
 }
 
 using Numbers = std::vector<std::optional<CellNumber>>;
+
+Numbers numbersOf(const std::vector<std::string>& cells, const HeadingTable& table)
+{
+    Numbers numbers;
+    for (const std::string& cell : cells)
+        numbers.push_back(cellNumber(cell, table.numbers));
+    return numbers;
+}
 
 struct Fit {
     PrintUnit unit = PrintUnit::None;
@@ -111,15 +108,16 @@ Fit fitOf(const Numbers& numbers, PrintUnit unit, Column column, const HeadingTa
 /// Whether the range is so low that a figure is plausible in several units.
 bool isSmallFigure(Column column, const HeadingTable& table)
 {
-    constexpr double lowest = 30.0;
     return unitOf(column) == ColumnUnit::Millimetre
-           && table.plausible[indexOf(column)].low < lowest;
+           && table.plausible[indexOf(column)].low < table.limits.smallFigureMm;
 }
 
 Fit bestFit(const Numbers& numbers, Column column, const HeadingTable& table)
 {
     Fit best;
-    for (const PrintUnit unit : unitsFor(unitOf(column))) {
+    for (const auto& [unit, kind, factor] : units) {
+        if (kind != unitOf(column))
+            continue;
         const Fit fit = fitOf(numbers, unit, column, table);
         if (fit.plausible > best.plausible
             || (fit.plausible == best.plausible && fit.plausible > 0
@@ -134,6 +132,12 @@ std::size_t plain(const Numbers& numbers)
     return static_cast<std::size_t>(
         std::count_if(numbers.begin(), numbers.end(),
                       [](const auto& n) { return n && n->unit == PrintUnit::None; }));
+}
+
+std::size_t countOf(const Numbers& numbers)
+{
+    return static_cast<std::size_t>(
+        std::count_if(numbers.begin(), numbers.end(), [](const auto& n) { return n.has_value(); }));
 }
 
 std::size_t inAnyUnit(const Numbers& numbers, Column column, const HeadingTable& table)
@@ -164,8 +168,7 @@ std::vector<Column> kindred(Column column, const Numbers& numbers)
 Column meaningOf(const Numbers& numbers, Column column, const HeadingTable& table)
 {
     const std::size_t as = inAnyUnit(numbers, column, table);
-    const auto count = static_cast<std::size_t>(
-        std::count_if(numbers.begin(), numbers.end(), [](const auto& n) { return n.has_value(); }));
+    const std::size_t count = countOf(numbers);
     if (2 * as >= count)
         return column;
     for (const Column other : kindred(column, numbers))
@@ -177,10 +180,8 @@ Column meaningOf(const Numbers& numbers, Column column, const HeadingTable& tabl
 class Valuer {
 public:
     Valuer(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
-        : m_table(table), m_lane(lane)
+        : m_table(table), m_lane(lane), m_numbers(numbersOf(lane.cells, table))
     {
-        for (const std::string& cell : lane.cells)
-            m_numbers.push_back(cellNumber(cell, table.numbers));
         m_result.column = lane.column;
         m_result.values.resize(lane.cells.size());
         if (!lane.column)
@@ -239,7 +240,7 @@ private:
         const std::string_view cell = trimmed(m_lane.cells[i]);
         if (cell.empty())
             return result;
-        if (kindOf(cell) == ValueState::Missing) {
+        if (isMissing(cell)) {
             result.state = ValueState::Missing;
             return result;
         }
@@ -255,24 +256,22 @@ private:
                 result.entry = entryIn(*number, number->unit, column, m_table);
         } else {
             result.entry = entryIn(*number, m_result.unit, column, m_table);
-            for (const PrintUnit unit : unitsFor(kind)) {
+            for (const Unit& other : units) {
                 if (result.entry || isSmallFigure(column, m_table))
                     break;
-                result.entry = entryIn(*number, unit, column, m_table);
+                if (other.kind == kind)
+                    result.entry = entryIn(*number, other.unit, column, m_table);
                 result.otherUnit = result.entry.has_value();
             }
         }
+        result.first = number->first;
         result.state = result.entry ? ValueState::Value : ValueState::OutOfRange;
         return result;
     }
 
-    [[nodiscard]] ValueState kindOf(std::string_view cell) const
+    [[nodiscard]] bool isMissing(std::string_view cell) const
     {
-        std::string small(cell);
-        for (char& c : small)
-            if (c >= 'A' && c <= 'Z')
-                c = static_cast<char>(c - 'A' + 'a');
-        return m_table.missing.contains(small) ? ValueState::Missing : ValueState::Value;
+        return m_table.missing.contains(smallLetters(cell));
     }
 
     void wheels(Column column)
@@ -282,7 +281,7 @@ private:
             const std::string_view cell = trimmed(m_lane.cells[i]);
             if (cell.empty())
                 continue;
-            if (kindOf(cell) == ValueState::Missing) {
+            if (isMissing(cell)) {
                 to.state = ValueState::Missing;
                 continue;
             }
@@ -348,11 +347,8 @@ private:
 
 bool canBe(Column column, const std::vector<std::string>& cells, const HeadingTable& table)
 {
-    Numbers numbers;
-    for (const std::string& cell : cells)
-        if (auto number = cellNumber(cell, table.numbers))
-            numbers.push_back(number);
-    return 2 * inAnyUnit(numbers, column, table) >= numbers.size();
+    const Numbers numbers = numbersOf(cells, table);
+    return 2 * inAnyUnit(numbers, column, table) >= countOf(numbers);
 }
 
 LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
@@ -362,21 +358,18 @@ LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& 
 
 PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table)
 {
-    std::array<std::size_t, lengthUnits.size()> votes{};
+    std::array<std::size_t, units.size()> votes{};
     for (const LaneTexts& lane : lanes) {
         if (!lane.column || unitOf(*lane.column) != ColumnUnit::Millimetre
             || isSmallFigure(*lane.column, table))
             continue;
-        Numbers numbers;
-        for (const std::string& cell : lane.cells)
-            numbers.push_back(cellNumber(cell, table.numbers));
-        const Fit best = bestFit(numbers, *lane.column, table);
-        for (std::size_t i = 0; i < lengthUnits.size(); ++i)
-            votes[i] += best.plausible > 0 && lengthUnits[i] == best.unit ? 1 : 0;
+        const Fit best = bestFit(numbersOf(lane.cells, table), *lane.column, table);
+        for (std::size_t i = 0; i < units.size(); ++i)
+            votes[i] += best.plausible > 0 && units[i].unit == best.unit ? 1 : 0;
     }
     const auto most = std::max_element(votes.begin(), votes.end());
     return *most == 0 ? PrintUnit::None
-                      : lengthUnits[static_cast<std::size_t>(most - votes.begin())];
+                      : units[static_cast<std::size_t>(most - votes.begin())].unit;
 }
 
 } // namespace tripoise::table

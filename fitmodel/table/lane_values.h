@@ -34,6 +34,7 @@ struct LaneValue {
     std::optional<Entry> beside; ///< a rim in a tyre's cell, a tyre in a rim's
     bool otherUnit = false;      ///< than the rest of its lane
     bool allSizes = false;       ///< one cell for all
+    bool first = false;          ///< of two figures that are no range
 };
 
 struct LaneValues {

@@ -29,28 +29,32 @@ std::string titleOf(std::string_view text, const HeadingTable& table)
         });
     };
     // From both ends, so that a name keeps what is inside it.
-    text = trimmed(text);
-    while (!text.empty()) {
+    for (text = trimmed(text); !text.empty();) {
         const std::size_t end = std::min(text.find(' '), text.size());
-        if (!isTitleWord(text.substr(0, end)))
+        const std::size_t start = text.rfind(' ') + 1; // 0 where there is none
+        if (isTitleWord(text.substr(0, end)))
+            text = trimmed(text.substr(end));
+        else if (isTitleWord(text.substr(start)))
+            text = trimmed(text.substr(0, start));
+        else
             break;
-        text = trimmed(text.substr(end));
-    }
-    while (!text.empty()) {
-        const std::size_t blank = text.rfind(' ');
-        const std::size_t start = blank == std::string_view::npos ? 0 : blank + 1;
-        if (!isTitleWord(text.substr(start)))
-            break;
-        text = trimmed(text.substr(0, start));
     }
     return std::string(text);
 }
 
 bool Legend::take(std::string_view text, const HeadingTable& table)
 {
+    std::string parted(text);
+    bool bullets = false;
+    for (const std::string_view bullet : {"•", "·"})
+        for (std::size_t at = 0; (at = parted.find(bullet, at)) != std::string::npos;
+             bullets = true)
+            parted.replace(at, bullet.size(), ";");
+    text = parted;
     // "A = angle, head tube, B = stack": a piece without a letter belongs to the one before.
-    const auto isEntry = [](std::string_view piece) {
-        const std::size_t sign = piece.find_first_of("=:)-.");
+    const std::string_view signs = bullets ? "=:)-. " : "=:)-."; // "A Stack • B Reach"
+    const auto isEntry = [&](std::string_view piece) {
+        const std::size_t sign = piece.find_first_of(signs);
         return sign != std::string_view::npos && trimmed(piece.substr(0, sign)).size() <= 2;
     };
     bool any = false;
@@ -60,7 +64,7 @@ bool Legend::take(std::string_view text, const HeadingTable& table)
         do {
             end = std::min(text.find_first_of(",;|", end + 1), text.size());
         } while (end < text.size() && !isEntry(trimmed(text.substr(end + 1))));
-        any = takeOne(trimmed(text.substr(start, end - start)), table) || any;
+        any = takeOne(trimmed(text.substr(start, end - start)), signs, table) || any;
         start = end + 1;
     }
     return any;
@@ -72,9 +76,9 @@ const HeadingRead* Legend::named(const std::string& letter) const
     return found == m_named.end() ? nullptr : &found->second;
 }
 
-bool Legend::takeOne(std::string_view text, const HeadingTable& table)
+bool Legend::takeOne(std::string_view text, std::string_view signs, const HeadingTable& table)
 {
-    const std::size_t sign = text.find_first_of("=:)-.");
+    const std::size_t sign = text.find_first_of(signs);
     if (sign == std::string_view::npos || sign + 1 >= text.size())
         return false;
     const auto letter = wordsOf(trimmed(text.substr(0, sign)));

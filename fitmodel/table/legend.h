@@ -32,7 +32,7 @@ public:
     [[nodiscard]] const HeadingRead* named(const std::string& letter) const;
 
 private:
-    bool takeOne(std::string_view text, const HeadingTable& table);
+    bool takeOne(std::string_view text, std::string_view signs, const HeadingTable& table);
 
     std::map<std::string, HeadingRead> m_named;
 };

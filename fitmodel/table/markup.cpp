@@ -18,21 +18,11 @@ constexpr std::size_t longestRepeated = 200; // bytes of a merged cell that stan
 constexpr std::size_t mostAcross = 200;
 constexpr std::size_t mostDown = 1000;
 
-char small(char c)
-{
-    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-}
-
-bool isLetter(char c)
-{
-    return small(c) >= 'a' && small(c) <= 'z';
-}
-
 std::size_t findSmall(std::string_view text, std::string_view what, std::size_t from)
 {
     const auto at =
         std::search(text.begin() + static_cast<std::ptrdiff_t>(from), text.end(), what.begin(),
-                    what.end(), [](char a, char b) { return small(a) == b; });
+                    what.end(), [](char a, char b) { return smallLetter(a) == b; });
     return at == text.end() ? std::string_view::npos : static_cast<std::size_t>(at - text.begin());
 }
 
@@ -47,36 +37,25 @@ constexpr std::string_view named = " amp & lt < gt > quot \" apos ' deg ° ndash
                                    "uacute ú Aacute Á Eacute É Aring Å"
                                    " Oslash Ø ";
 
-std::string utf8Of(std::uint32_t c)
-{
-    const auto byte = [](std::uint32_t value) { return static_cast<char>(value); };
-    if (c == 0 || c > 0x10FFFF || (c >= 0xD800 && c < 0xE000))
-        return {};
-    if (c < 0x80)
-        return {byte(c)};
-    if (c < 0x800)
-        return {byte(0xC0 | (c >> 6)), byte(0x80 | (c & 0x3F))};
-    if (c < 0x10000)
-        return {byte(0xE0 | (c >> 12)), byte(0x80 | ((c >> 6) & 0x3F)), byte(0x80 | (c & 0x3F))};
-    return {byte(0xF0 | (c >> 18)), byte(0x80 | ((c >> 12) & 0x3F)), byte(0x80 | ((c >> 6) & 0x3F)),
-            byte(0x80 | (c & 0x3F))};
-}
-
 /// The character that "&…;" stands for; as it is where it stands for none.
 std::string unescaped(std::string_view name)
 {
     if (name.starts_with('#')) {
-        const bool hex = name.size() > 1 && small(name[1]) == 'x';
+        const bool hex = name.size() > 1 && smallLetter(name[1]) == 'x';
         std::uint32_t value = 0;
         for (const char c : name.substr(hex ? 2 : 1)) {
-            const int digit = c >= '0' && c <= '9'                        ? c - '0'
-                              : hex && small(c) >= 'a' && small(c) <= 'f' ? small(c) - 'a' + 10
-                                                                          : -1;
+            const int digit = c >= '0' && c <= '9' ? c - '0'
+                              : hex && smallLetter(c) >= 'a' && smallLetter(c) <= 'f'
+                                  ? smallLetter(c) - 'a' + 10
+                                  : -1;
             if (digit < 0 || value > 0x10FFFF)
                 return '&' + std::string(name) + ';';
             value = value * (hex ? 16 : 10) + static_cast<std::uint32_t>(digit);
         }
-        return utf8Of(value);
+        std::string text;
+        if (value > 0 && value <= 0x10FFFF && (value < 0xD800 || value >= 0xE000))
+            appendUtf8(text, value);
+        return text;
     }
     if (name == "nbsp" || name.ends_with("sp")) // thinsp, ensp, emsp
         return " ";
@@ -118,7 +97,7 @@ std::size_t countOf(std::string_view value, std::size_t most)
 {
     std::size_t count = 0;
     for (const char c : trimmed(value)) {
-        if (c < '0' || c > '9')
+        if (!isFigure(c))
             break;
         count = std::min(most, count * 10 + static_cast<std::size_t>(c - '0'));
     }
@@ -224,11 +203,9 @@ private:
         tag.closes = m_text[m_at] == '/';
         m_at += tag.closes ? 1 : 0;
         constexpr std::size_t longest = 12;
-        for (; m_at < m_text.size()
-               && (isLetter(m_text[m_at]) || (m_text[m_at] >= '0' && m_text[m_at] <= '9'));
-             ++m_at)
+        for (; m_at < m_text.size() && (isLetter(m_text[m_at]) || isFigure(m_text[m_at])); ++m_at)
             if (tag.name.size() < longest)
-                tag.name += small(m_text[m_at]);
+                tag.name += smallLetter(m_text[m_at]);
         while (m_at < m_text.size() && m_text[m_at] != '>')
             readAttribute(tag);
         m_at += m_at < m_text.size() ? 1 : 0;
@@ -240,7 +217,7 @@ private:
         const std::size_t start = m_at;
         std::string name;
         while (m_at < m_text.size() && isLetter(m_text[m_at]))
-            name += small(m_text[m_at++]);
+            name += smallLetter(m_text[m_at++]);
         if (m_at == start) {
             ++m_at; // a blank, a slash, a stray sign
             return;
@@ -248,17 +225,11 @@ private:
         if (m_at >= m_text.size() || m_text[m_at] != '=')
             return;
         ++m_at;
-        std::size_t end = 0;
-        std::size_t from = m_at;
-        if (m_at < m_text.size() && (m_text[m_at] == '"' || m_text[m_at] == '\'')) {
-            from = m_at + 1;
-            end = std::min(m_text.find(m_text[m_at], from), m_text.size());
-            m_at = std::min(end + 1, m_text.size());
-        } else {
-            end = std::min(m_text.find_first_of(" \t\r\n>", from), m_text.size());
-            m_at = end;
-        }
-        const std::string_view value = m_text.substr(from, end - from);
+        const bool quoted = m_at < m_text.size() && (m_text[m_at] == '"' || m_text[m_at] == '\'');
+        const std::string_view ends = quoted ? m_text.substr(m_at++, 1) : " \t\r\n>";
+        const std::size_t end = std::min(m_text.find_first_of(ends, m_at), m_text.size());
+        const std::string_view value = m_text.substr(m_at, end - m_at);
+        m_at = std::min(end + (quoted ? 1 : 0), m_text.size());
         if (name == "colspan")
             tag.across = countOf(value, mostAcross);
         else if (name == "rowspan")
@@ -278,8 +249,9 @@ private:
                 endLine();
                 m_above.clear(); // what stands before the first title is the page's own
             }
-            static constexpr std::array ends{"br", "p",  "div", "li", "tr", "h1", "h2",
-                                             "h3", "h4", "h5",  "h6", "ul", "dt", "dd"};
+            static constexpr std::array ends{"br", "p",  "div",    "li",   "tr", "h1",
+                                             "h2", "h3", "h4",     "h5",   "h6", "ul",
+                                             "dt", "dd", "button", "label"};
             if (std::find(ends.begin(), ends.end(), tag.name) != ends.end())
                 endLine();
         } else if (tag.name == "tr") {

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "table/mended_rows.h"
 
-#include "table/size_name.h"
-
 #include <algorithm>
 #include <map>
 
 namespace tripoise::table {
 namespace {
+
+using Rows = std::vector<GridRow>;
 
 constexpr std::size_t mostPieces = 60; // lines of one row
 
@@ -17,14 +17,10 @@ bool endsInside(const std::string& line, char sign)
     bool starts = true;
     for (std::size_t i = 0; i < line.size(); ++i) {
         if (starts && line[i] == '"') {
-            for (++i; i < line.size(); ++i) {
-                if (line[i] != '"')
-                    continue;
-                if (i + 1 >= line.size() || line[i + 1] != '"')
-                    break;
-                ++i;
-            }
-            if (i >= line.size())
+            do // two of them are one in the cell
+                i = line.find('"', i + 1);
+            while (i != std::string::npos && i + 1 < line.size() && line[i + 1] == '"' && ++i);
+            if (i == std::string::npos)
                 return true;
         }
         starts = line[i] == sign || (starts && line[i] == ' ');
@@ -32,36 +28,21 @@ bool endsInside(const std::string& line, char sign)
     return false;
 }
 
-std::size_t numbersIn(const GridRow& row, const KindOf& kindOf)
-{
-    return static_cast<std::size_t>(
-        std::count_if(row.cells.begin(), row.cells.end(), [&](const std::string& cell) {
-            const CellKind kind = kindOf(cell);
-            return kind == CellKind::Number || kind == CellKind::Missing;
-        }));
-}
-
 /// The last cell of the one goes on in the first of the other.
-void append(GridRow& to, const GridRow& next)
+void append(GridRow& to, const GridRow& next, CellReader& reader)
 {
-    std::string& last = to.cells.back();
-    last += (last.empty() || next.cells.front().empty() ? "" : " ") + next.cells.front();
-    to.cells.insert(to.cells.end(), next.cells.begin() + 1, next.cells.end());
-    to.lines.insert(to.lines.end(), next.lines.begin() + 1, next.lines.end());
-}
-
-std::size_t headingsIn(const GridRow& row, const KindOf& kindOf)
-{
-    return static_cast<std::size_t>(
-        std::count_if(row.cells.begin(), row.cells.end(),
-                      [&](const std::string& cell) { return kindOf(cell) == CellKind::Heading; }));
+    GridCell& last = to.back();
+    if (last.text.empty() || !next.front().text.empty())
+        last = reader.cell(last.text + ' ' + next.front().text, last.line);
+    to.insert(to.end(), next.begin() + 1, next.end());
 }
 
 /// "A = stack": parted by what parts cells elsewhere.
 bool isLegend(const GridRow& row)
 {
-    return std::any_of(row.cells.begin(), row.cells.end(),
-                       [](const std::string& cell) { return cell.find('=') != std::string::npos; });
+    return std::any_of(row.begin(), row.end(), [](const GridCell& cell) {
+        return cell.text.find('=') != std::string::npos;
+    });
 }
 
 struct Join {
@@ -72,31 +53,53 @@ struct Join {
 };
 
 /// Of the rows from one to another, the run that makes a row of so many cells.
-std::optional<Join> bestJoin(const std::vector<GridRow>& rows, std::size_t from, std::size_t to,
-                             std::size_t length, const KindOf& kindOf)
+std::optional<Join> bestJoin(const Rows& rows, std::size_t from, std::size_t to, std::size_t length,
+                             CellReader& reader)
 {
     std::optional<Join> best;
     for (std::size_t start = from; start < to; ++start) {
         GridRow row = rows[start];
         for (std::size_t end = start + 1; end < to && end - start < mostPieces; ++end) {
-            append(row, rows[end]);
-            if (row.cells.size() > length)
+            append(row, rows[end], reader);
+            if (row.size() > length)
                 break;
-            if (row.cells.size() < length)
+            const std::size_t headings = countOf(CellKind::Heading, row);
+            if (row.size() < length || headings < 2 || (best && headings < best->headings))
                 continue;
-            const std::size_t headings = headingsIn(row, kindOf);
             // What stands between the headings and the first numbers belongs to the last of them.
             const bool whole = end + 1 == to;
             const bool better =
                 !best || headings > best->headings
-                || (headings == best->headings
-                    && (whole != (best->to == to) ? whole
-                                                  : end + 1 - start < best->to - best->from));
-            if (headings >= 2 && better)
+                || (whole != (best->to == to) ? whole : end + 1 - start < best->to - best->from);
+            if (better)
                 best = Join{start, end + 1, headings, row};
         }
     }
     return best;
+}
+
+/// Each row of numbers alone behind the single cell above it.
+Rows labelsBeside(Rows rows)
+{
+    const auto isBelow = [&](std::size_t i) {
+        return i > 0 && rows[i].size() > 1 && valuesIn(rows[i]) == rows[i].size()
+               && rows[i - 1].size() == 1 && !rows[i - 1].front().isValue();
+    };
+    std::size_t below = 0;
+    std::size_t numbers = 0;
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+        below += isBelow(i) ? 1 : 0;
+        numbers += valuesIn(rows[i]) >= 2 ? 1 : 0;
+    }
+    if (below < 2 || below < numbers)
+        return rows;
+    Rows result;
+    for (std::size_t i = 0; i < rows.size(); ++i)
+        if (isBelow(i))
+            result.back().insert(result.back().end(), rows[i].begin(), rows[i].end());
+        else
+            result.push_back(rows[i]);
+    return result;
 }
 
 } // namespace
@@ -119,28 +122,26 @@ std::vector<PlainLine> quotedLinesJoined(const std::vector<PlainLine>& lines, ch
     return result;
 }
 
-std::vector<GridRow> brokenRowsJoined(std::vector<GridRow> rows, const KindOf& kindOf)
+Rows brokenRowsJoined(Rows rows, CellReader& reader)
 {
+    rows = labelsBeside(std::move(rows));
     std::map<std::size_t, std::size_t> lengths;
     std::size_t count = 0;
     for (const GridRow& row : rows)
-        if (row.cells.size() >= 3 && numbersIn(row, kindOf) >= 2) {
-            ++lengths[row.cells.size()];
+        if (row.size() >= 3 && valuesIn(row) >= 2) {
+            ++lengths[row.size()];
             ++count;
         }
-    const auto usual =
-        std::max_element(lengths.begin(), lengths.end(),
-                         [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (usual == lengths.end() || 2 * usual->second <= count) // they do not say
+    const std::size_t length = usualOf(lengths);
+    if (2 * lengths[length] <= count) // they do not say
         return rows;
-    const std::size_t length = usual->first;
-    std::vector<GridRow> result;
+    Rows result;
     for (std::size_t i = 0; i < rows.size();) {
         std::size_t end = i;
-        while (end < rows.size() && rows[end].cells.size() < length
-               && numbersIn(rows[end], kindOf) < 2 && !isLegend(rows[end]))
+        while (end < rows.size() && rows[end].size() < length && valuesIn(rows[end]) < 2
+               && !isLegend(rows[end]))
             ++end;
-        const auto join = bestJoin(rows, i, end, length, kindOf);
+        const auto join = bestJoin(rows, i, end, length, reader);
         for (; i < (join ? join->from : end); ++i)
             result.push_back(std::move(rows[i]));
         if (join) {
@@ -153,88 +154,65 @@ std::vector<GridRow> brokenRowsJoined(std::vector<GridRow> rows, const KindOf& k
     return result;
 }
 
-void addCorner(std::vector<GridRow>& rows, const KindOf& kindOf, const HeadingTable& table)
+void addCorner(Rows& rows, CellReader& reader)
 {
-    const auto isNumber = [&](const std::string& cell) {
-        return kindOf(cell) == CellKind::Number || kindOf(cell) == CellKind::Missing;
-    };
     std::map<std::size_t, std::size_t> lengths;
     for (const GridRow& row : rows)
-        if (std::count_if(row.cells.begin() + 1, row.cells.end(), isNumber) >= 1)
-            ++lengths[row.cells.size()];
-    const auto usual =
-        std::max_element(lengths.begin(), lengths.end(),
-                         [](const auto& a, const auto& b) { return a.second < b.second; });
-    if (usual == lengths.end() || usual->first < 3)
+        if (valuesIn(row, 1) >= 1)
+            ++lengths[row.size()];
+    const std::size_t length = usualOf(lengths);
+    if (length < 3)
         return;
-    const std::size_t length = usual->first;
-    const auto isSize = [&](const std::string& cell) { return isSizeName(cell, table); };
-    const auto isHeading = [&](const std::string& cell) {
-        return kindOf(cell) == CellKind::Heading;
-    };
-    const bool sizesFirst = std::all_of(rows.begin(), rows.end(), [&](const GridRow& row) {
-        return row.cells.size() != length
-               || std::none_of(row.cells.begin() + 1, row.cells.end(), isNumber)
-               || isSize(row.cells.front());
-    });
-    const bool unitsSecond = std::none_of(rows.begin(), rows.end(), [&](const GridRow& row) {
-        return row.cells.size() == length && isNumber(row.cells[1]);
-    });
+    const auto isSize = [&](const GridCell& cell) { return isSizeName(cell.text, reader.table()); };
+    bool sizesFirst = true;
+    bool unitsSecond = true;
+    for (const GridRow& row : rows) {
+        if (row.size() != length)
+            continue;
+        sizesFirst = sizesFirst && (valuesIn(row, 1) == 0 || isSize(row.front()));
+        unitsSecond = unitsSecond && !row[1].isValue();
+    }
     const std::size_t names = length - (unitsSecond ? 2 : 1);
     for (GridRow& row : rows) {
-        if (row.cells.size() >= length || row.cells.size() < std::min(names, length - 1))
+        if (row.size() >= length || row.size() < std::min(names, length - 1))
             continue;
-        const auto lead = static_cast<std::ptrdiff_t>(row.cells.size() - names);
-        const auto headings = std::count_if(row.cells.begin(), row.cells.end(), isHeading);
-        const bool sizes = !sizesFirst
-                           && std::all_of(row.cells.begin() + lead, row.cells.end(), isSize)
-                           && std::none_of(row.cells.begin(), row.cells.begin() + lead, isSize);
-        const bool header = sizesFirst && row.cells.size() + 1 == length
-                            && 2 * static_cast<std::size_t>(headings) > row.cells.size()
-                            && isHeading(row.cells.front())
-                            && !readHeading(row.cells.front(), table).isSize;
+        const auto lead = row.begin() + static_cast<std::ptrdiff_t>(row.size() - names);
+        const bool sizes = !sizesFirst && std::all_of(lead, row.end(), isSize)
+                           && std::none_of(row.begin(), lead, isSize);
+        const bool header = sizesFirst && row.size() + 1 == length
+                            && 2 * countOf(CellKind::Heading, row) > row.size()
+                            && row.front().heading->column;
         if (!sizes && !header)
             continue;
-        const std::size_t lacks = length - row.cells.size();
-        const auto at = header ? 0 : lead;
-        row.lines.insert(row.lines.begin() + at, lacks, row.lines.front());
-        row.cells.insert(row.cells.begin() + at, lacks, std::string());
+        row.insert(header ? row.begin() : lead, length - row.size(),
+                   reader.cell({}, row.front().line));
         return;
     }
 }
 
-void pairsApart(std::vector<GridRow>& rows, const KindOf& kindOf)
+void pairsApart(Rows& rows, double share)
 {
-    std::size_t paired = 0;
-    std::size_t wide = 0;
-    const auto isPairs = [&](const GridRow& row) {
-        if (row.cells.size() < 4 || row.cells.size() % 2 != 0)
+    const auto isPairs = [](const GridRow& row) {
+        if (row.size() < 4 || row.size() % 2 != 0)
             return false;
         std::size_t headings = 0;
-        for (std::size_t i = 0; i < row.cells.size(); i += 2) {
-            headings += kindOf(row.cells[i]) == CellKind::Heading ? 1 : 0;
-            const CellKind label = kindOf(row.cells[i]);
-            if (label == CellKind::Number || label == CellKind::Missing)
-                return false;
-            if (kindOf(row.cells[i + 1]) == CellKind::Heading)
+        for (std::size_t i = 0; i < row.size(); i += 2) {
+            headings += row[i].kind == CellKind::Heading ? 1 : 0;
+            if (row[i].isValue() || row[i + 1].kind == CellKind::Heading)
                 return false;
         }
-        return 2 * headings >= row.cells.size() / 2;
+        return 4 * headings >= row.size();
     };
-    for (const GridRow& row : rows) {
-        wide += row.cells.size() > 2 ? 1 : 0;
-        paired += isPairs(row) ? 1 : 0;
-    }
-    if (paired == 0 || paired * 10 < wide * 8)
+    const auto wide =
+        std::count_if(rows.begin(), rows.end(), [](const GridRow& row) { return row.size() > 2; });
+    const auto paired = std::count_if(rows.begin(), rows.end(), isPairs);
+    if (paired == 0 || static_cast<double>(paired) < share * static_cast<double>(wide))
         return;
-    std::vector<GridRow> result;
+    Rows result;
     for (GridRow& row : rows) {
-        if (!isPairs(row)) {
-            result.push_back(std::move(row));
-            continue;
-        }
-        for (std::size_t i = 0; i < row.cells.size(); i += 2)
-            result.push_back({{row.cells[i], row.cells[i + 1]}, {row.lines[i], row.lines[i + 1]}});
+        const std::size_t length = isPairs(row) ? 2 : row.size();
+        for (auto at = row.begin(); at != row.end(); at += static_cast<std::ptrdiff_t>(length))
+            result.emplace_back(at, at + static_cast<std::ptrdiff_t>(length));
     }
     rows = std::move(result);
 }

@@ -36,26 +36,6 @@ char32_t nextOf(std::string_view text, std::size_t& at)
                : result;
 }
 
-void append(std::string& text, char32_t c)
-{
-    const auto put = [&](char32_t byte) { text += static_cast<char>(byte); };
-    if (c < 0x80) {
-        put(c);
-    } else if (c < 0x800) {
-        put(0xC0 | (c >> 6));
-        put(0x80 | (c & 0x3F));
-    } else if (c < 0x10000) {
-        put(0xE0 | (c >> 12));
-        put(0x80 | ((c >> 6) & 0x3F));
-        put(0x80 | (c & 0x3F));
-    } else {
-        put(0xF0 | (c >> 18));
-        put(0x80 | ((c >> 12) & 0x3F));
-        put(0x80 | ((c >> 6) & 0x3F));
-        put(0x80 | (c & 0x3F));
-    }
-}
-
 bool isUtf8(std::string_view text)
 {
     for (std::size_t at = 0; at < text.size();)
@@ -64,28 +44,17 @@ bool isUtf8(std::string_view text)
     return true;
 }
 
-/// Windows-1252 where it differs from Latin-1; the rest of 0x80 to 0x9F is nothing one types.
-char32_t windowsChar(unsigned char byte)
-{
-    switch (byte) {
-    case 0x84: return U'"';
-    case 0x85: return U'…';
-    case 0x91:
-    case 0x92: return U'\'';
-    case 0x93:
-    case 0x94: return U'"';
-    case 0x95: return U'•';
-    case 0x96: return U'–';
-    case 0x97: return U'—';
-    default: return byte;
-    }
-}
-
 std::string fromWindows(std::string_view bytes)
 {
+    // Windows-1252 where it differs from Latin-1.
+    static constexpr std::u32string_view from80 =
+        U"€\x81‚ƒ„…†‡ˆ‰Š‹Œ\x8DŽ\x8F\x90‘’“”•–—˜™š›œ\x9DžŸ";
+    static_assert(from80.size() == 0x20);
     std::string text;
-    for (const char byte : bytes)
-        append(text, windowsChar(static_cast<unsigned char>(byte)));
+    for (const char byte : bytes) {
+        const auto c = static_cast<unsigned char>(byte);
+        appendUtf8(text, c >= 0x80 && c < 0xA0 ? from80[c - 0x80] : c);
+    }
     return text;
 }
 
@@ -101,10 +70,10 @@ std::string fromUtf16(std::string_view bytes, bool bigEndian)
             high = unit;
         } else if (unit >= 0xDC00 && unit < 0xE000) {
             if (high)
-                append(text, 0x10000 + ((high - 0xD800) << 10) + (unit - 0xDC00));
+                appendUtf8(text, 0x10000 + ((high - 0xD800) << 10) + (unit - 0xDC00));
             high = 0;
         } else {
-            append(text, unit);
+            appendUtf8(text, unit);
         }
     }
     return text;
@@ -125,71 +94,31 @@ bool looksBinary(std::string_view text)
     return controls * 100 > start.size();
 }
 
-bool isFigure(char c)
-{
-    return c >= '0' && c <= '9';
-}
-
-struct Fraction {
-    char32_t sign;
-    const char* text;
+/// What stands in place of some characters.
+struct Plain {
+    char32_t from;
+    char32_t to;
+    std::string_view text;
 };
-constexpr std::array fractions{
-    Fraction{U'½', " 1/2"}, Fraction{U'¼', " 1/4"}, Fraction{U'¾', " 3/4"},
-    Fraction{U'⅛', " 1/8"}, Fraction{U'⅜', " 3/8"}, Fraction{U'⅝', " 5/8"},
-    Fraction{U'⅞', " 7/8"}, Fraction{U'⅓', " 1/3"}, Fraction{U'⅔', " 2/3"}};
-
-bool isSuperscript(char32_t c)
-{
-    return c == 0xB9 || c == 0xB2 || c == 0xB3 || c == 0x2070 || (c >= 0x2074 && c <= 0x2079)
-           || c == 0x207D || c == 0x207E;
-}
-
-bool isWideBlank(char32_t c)
-{
-    return c == 0x2002 || c == 0x2003 || c == 0x2001 || c == 0x2000 || c == 0x3000 || c == 0x2004
-           || c == 0x2005;
-}
-
-bool isNarrowBlank(char32_t c)
-{
-    return c == 0xA0 || c == 0x2009 || c == 0x202F || c == 0x2007 || c == 0x200A || c == 0x2006
-           || c == 0x2008;
-}
-
-bool isUnseen(char32_t c)
-{
-    return (c >= 0x200B && c <= 0x200F) || c == 0xFEFF || c == 0xAD || c == 0x2060
-           || (c >= 0x202A && c <= 0x202E) || c == 0xFE0F || c == 0xFE0E;
-}
-
-/// The plain sign for a character, or 0 where it stays.
-char plainOf(char32_t c)
-{
-    switch (c) {
-    case 0x2212:
-    case 0x2010:
-    case 0x2011: return '-';
-    case 0x2032:
-    case 0x2018:
-    case 0x2019:
-    case 0xB4: return '\'';
-    case 0x2033:
-    case 0x201C:
-    case 0x201D:
-    case 0x201E: return '"';
-    case 0xD7: return 'x';
-    case 0x2044: return '/';
-    case 0xFF0C: return ',';
-    case 0xFF1B: return ';';
-    case 0xFF5C: return '|';
-    case 0xFF1A: return ':';
-    case 0x2502: return '|'; // drawn tables
-    default:
-        // Letters, figures and signs as wide as ideographs.
-        return c > 0xFF00 && c < 0xFF5F ? static_cast<char>(c - 0xFEE0) : 0;
-    }
-}
+constexpr std::string_view narrowBlank = " ";
+constexpr std::array plains{
+    // unseen
+    Plain{0xAD, 0xAD, ""}, Plain{0x200B, 0x200F, ""}, Plain{0x202A, 0x202E, ""},
+    Plain{0x2060, 0x2060, ""}, Plain{0xFE0E, 0xFE0F, ""}, Plain{0xFEFF, 0xFEFF, ""},
+    // superscripts
+    Plain{0xB2, 0xB3, ""}, Plain{0xB9, 0xB9, ""}, Plain{0x2070, 0x2070, ""},
+    Plain{0x2074, 0x2079, ""}, Plain{0x207D, 0x207E, ""},
+    // blanks
+    Plain{0x2000, 0x2005, "  "}, Plain{0x3000, 0x3000, "  "}, Plain{0xA0, 0xA0, narrowBlank},
+    Plain{0x2006, 0x200A, narrowBlank}, Plain{0x202F, 0x202F, narrowBlank},
+    // signs
+    Plain{0xBA, 0xBA, "°"}, Plain{0x2DA, 0x2DA, "°"}, Plain{0x2010, 0x2011, "-"},
+    Plain{0x2212, 0x2212, "-"}, Plain{0x2018, 0x2019, "'"}, Plain{0x2032, 0x2032, "'"},
+    Plain{0xB4, 0xB4, "'"}, Plain{0x201C, 0x201E, "\""}, Plain{0x2033, 0x2033, "\""},
+    Plain{0xD7, 0xD7, "x"}, Plain{0x2044, 0x2044, "/"}, Plain{0x2502, 0x2502, "|"},
+    Plain{U'½', U'½', " 1/2"}, Plain{U'¼', U'¼', " 1/4"}, Plain{U'¾', U'¾', " 3/4"},
+    Plain{U'⅛', U'⅛', " 1/8"}, Plain{U'⅜', U'⅜', " 3/8"}, Plain{U'⅝', U'⅝', " 5/8"},
+    Plain{U'⅞', U'⅞', " 7/8"}, Plain{U'⅓', U'⅓', " 1/3"}, Plain{U'⅔', U'⅔', " 2/3"}};
 
 /// Three figures follow, and no fourth.
 bool groupFollows(std::string_view text, std::size_t at)
@@ -229,21 +158,46 @@ bool isOwnLetter(char32_t c)
 
 } // namespace
 
+void appendUtf8(std::string& text, char32_t c)
+{
+    const auto put = [&](char32_t byte) { text += static_cast<char>(byte); };
+    if (c < 0x80) {
+        put(c);
+    } else if (c < 0x800) {
+        put(0xC0 | (c >> 6));
+        put(0x80 | (c & 0x3F));
+    } else if (c < 0x10000) {
+        put(0xE0 | (c >> 12));
+        put(0x80 | ((c >> 6) & 0x3F));
+        put(0x80 | (c & 0x3F));
+    } else {
+        put(0xF0 | (c >> 18));
+        put(0x80 | ((c >> 12) & 0x3F));
+        put(0x80 | ((c >> 6) & 0x3F));
+        put(0x80 | (c & 0x3F));
+    }
+}
+
+std::string smallLetters(std::string_view text)
+{
+    std::string result(text);
+    for (char& c : result)
+        c = smallLetter(c);
+    return result;
+}
+
 std::optional<std::string> decoded(std::string_view bytes)
 {
-    if (bytes.starts_with("\xFF\xFE"))
-        bytes.remove_prefix(2);
-    else if (bytes.starts_with("\xFE\xFF")) {
-        std::string text = fromUtf16(bytes.substr(2), true);
-        return looksBinary(text) ? std::nullopt : std::optional(std::move(text));
+    std::string text;
+    if (bytes.starts_with("\xFF\xFE") || bytes.starts_with("\xFE\xFF")) {
+        text = fromUtf16(bytes.substr(2), bytes.front() == '\xFE');
     } else {
         if (bytes.starts_with("\xEF\xBB\xBF"))
             bytes.remove_prefix(3);
         if (looksBinary(bytes))
             return std::nullopt;
-        return isUtf8(bytes) ? std::string(bytes) : fromWindows(bytes);
+        text = isUtf8(bytes) ? std::string(bytes) : fromWindows(bytes);
     }
-    std::string text = fromUtf16(bytes, false);
     return looksBinary(text) ? std::nullopt : std::optional(std::move(text));
 }
 
@@ -253,25 +207,25 @@ std::string plainSigns(std::string_view utf8)
     text.reserve(utf8.size());
     for (std::size_t at = 0; at < utf8.size();) {
         const char32_t c = nextOf(utf8, at);
-        if (c == bad || isUnseen(c) || isSuperscript(c))
+        if (c == bad || (c < 0x20 && c != '\t'))
             continue;
-        const auto fraction = std::find_if(fractions.begin(), fractions.end(),
-                                           [&](const Fraction& one) { return one.sign == c; });
-        if (fraction != fractions.end())
-            text += fraction->text;
-        else if (isNarrowBlank(c) && !text.empty() && isFigure(text.back())
-                 && groupFollows(utf8, at))
-            continue;
-        else if (isNarrowBlank(c))
-            text += ' ';
-        else if (isWideBlank(c))
-            text += "  ";
-        else if (c == 0xBA || c == 0x2DA)
-            append(text, U'°');
-        else if (const char plain = plainOf(c))
-            text += plain;
-        else if (c == '\t' || c >= 0x20)
-            append(text, c);
+        const auto plain =
+            c < 0x80 ? plains.end()
+                     : std::find_if(plains.begin(), plains.end(),
+                                    [&](const Plain& one) { return c >= one.from && c <= one.to; });
+        if (plain
+            == plains.end()) // letters, figures and signs as wide as ideographs are made narrow
+            appendUtf8(text, c > 0xFF00 && c < 0xFF5F ? c - 0xFEE0 : c);
+        else if (plain->text != narrowBlank || text.empty() || !isFigure(text.back())
+                 || !groupFollows(utf8, at))
+            text += plain->text;
+    }
+    // "Stack ........ 585": a row of points leads to the number.
+    constexpr std::size_t leader = 4;
+    for (std::size_t at = 0; (at = text.find("....", at)) != std::string::npos;) {
+        const std::size_t end = std::min(text.find_first_not_of('.', at), text.size());
+        text.replace(at, end - at, std::max(end - at, leader), ' ');
+        at = end;
     }
     return text;
 }
@@ -314,13 +268,8 @@ std::vector<std::string> wordsOf(std::string_view text)
     };
     for (std::size_t at = 0; at < text.size();) {
         const char32_t c = nextOf(text, at);
-        char letter = 0;
-        if (c < 0x80 && ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')))
-            letter = static_cast<char>(c);
-        else if (c >= 'A' && c <= 'Z')
-            letter = static_cast<char>(c - 'A' + 'a');
-        else if (c != bad)
-            letter = baseLetter(c);
+        const char plain = c < 0x80 ? smallLetter(static_cast<char>(c)) : baseLetter(c);
+        const char letter = isLetter(plain) || isFigure(plain) ? plain : '\0';
         if (letter) {
             if (word.empty())
                 pendingDash = dash && !words.empty();
@@ -330,8 +279,8 @@ std::vector<std::string> wordsOf(std::string_view text)
                 word += 's';
             continue;
         }
-        if (c != bad && isOwnLetter(c)) {
-            append(word, c);
+        if (isOwnLetter(c)) {
+            appendUtf8(word, c);
             dash = false;
             continue;
         }

@@ -21,6 +21,22 @@ namespace tripoise {
 /// Lines without their ends, at most `most` and one more.
 [[nodiscard]] std::vector<std::string_view> linesOf(std::string_view text, std::size_t most);
 
+[[nodiscard]] constexpr char smallLetter(char c)
+{
+    return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
+}
+/// ASCII ones.
+[[nodiscard]] std::string smallLetters(std::string_view text);
+[[nodiscard]] constexpr bool isFigure(char c)
+{
+    return c >= '0' && c <= '9';
+}
+[[nodiscard]] constexpr bool isLetter(char c)
+{
+    return smallLetter(c) >= 'a' && smallLetter(c) <= 'z';
+}
+void appendUtf8(std::string& text, char32_t c);
+
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 
 /// Words in small ASCII letters and figures, accents and umlauts dropped ("Länge" and "Laenge" are

@@ -4,12 +4,13 @@
 #include "table/lane_values.h"
 #include "table/layout.h"
 #include "table/legend.h"
-#include "table/pasted.h"
+#include "table/markup.h"
 #include "table/plain.h"
 
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <set>
 
 namespace tripoise {
 
@@ -37,22 +38,25 @@ std::string lineName(std::size_t line)
 class Reader {
 public:
     Reader(std::string_view bytes, const HeadingTable& table,
-           const std::vector<Assignment>& assignments)
-        : m_table(table), m_assignments(assignments)
+           const std::vector<Assignment>& assignments, const std::stop_token& stop)
+        : m_table(table), m_assignments(assignments), m_cells(table, stop)
     {
-        auto grid = gridOfBytes(bytes, table);
+        auto grid = gridOf(bytes, m_cells);
         if (auto* refused = std::get_if<Problem>(&grid)) {
             m_result.problems.push_back(std::move(*refused));
             return;
         }
+        if (stop.stop_requested())
+            return;
         m_grid = std::get<Grid>(std::move(grid));
         m_layout = layoutOf(m_grid, table);
-        if (m_layout.sizes.size() > mostTableSizes) {
-            tooMany(m_layout.sizes.size(), mostTableSizes);
-            keepAll();
+        cells();
+        if (m_layout.sizes.names.size() > mostTableSizes) {
+            problem(ProblemCode::TooMany, {}, std::to_string(m_layout.sizes.names.size()));
+            m_result.problems.back().high = static_cast<double>(mostTableSizes);
+            gatherNotUnderstood();
             return;
         }
-        cells();
         columns();
         states();
         gatherNotUnderstood();
@@ -69,42 +73,29 @@ private:
             {code, std::move(path), std::move(value), {}, {}, {}, std::move(names)});
     }
 
-    void tooMany(std::size_t count, std::size_t most)
-    {
-        m_result.problems.push_back({ProblemCode::TooMany,
-                                     {},
-                                     std::to_string(count),
-                                     {},
-                                     static_cast<double>(most),
-                                     {},
-                                     {}});
-    }
-
     void cells()
     {
         for (const GridRow& row : m_grid.rows) {
-            m_result.rows.emplace_back();
-            for (std::size_t i = 0; i < row.cells.size(); ++i) {
-                const bool blank = row.cells[i].empty();
-                m_result.rows.back().push_back({row.cells[i],
-                                                row.lines[i],
-                                                blank ? CellState::Blank : CellState::NotUnderstood,
-                                                {},
-                                                {}});
-            }
+            auto& to = m_result.rows.emplace_back();
+            for (const GridCell& cell : row)
+                to.push_back({cell.text,
+                              cell.line,
+                              cell.text.empty() ? CellState::Blank
+                              : cell.note       ? CellState::Unit
+                                                : CellState::NotUnderstood,
+                              {},
+                              {}});
         }
-    }
-
-    void keepAll()
-    {
-        cells();
-        gatherNotUnderstood();
     }
 
     TableCell& at(const CellPlace& place) { return m_result.rows[place.row][place.cell]; }
     [[nodiscard]] const std::string& textAt(const CellPlace& place) const
     {
-        return m_grid.rows[place.row].cells[place.cell];
+        return m_grid.rows[place.row][place.cell].text;
+    }
+    [[nodiscard]] std::size_t lineOf(const CellPlace& place) const
+    {
+        return m_grid.rows[place.row][place.cell].line;
     }
 
     [[nodiscard]] const Assignment* assigned(std::size_t column, const std::string& heading) const
@@ -121,18 +112,17 @@ private:
     void columns()
     {
         m_result.sizesDown = m_layout.sizesDown;
-        m_result.sizes = m_layout.sizes;
+        m_result.sizes = m_layout.sizes.names;
         shortRows();
-        m_result.sizesFrom = m_layout.sizesGuessed ? SizesFrom::Guessed
-                             : m_layout.sizesNamed ? SizesFrom::Named
-                                                   : SizesFrom::Counted;
+        m_result.sizesFrom = m_layout.sizes.guessed ? SizesFrom::Guessed
+                             : m_layout.sizes.named ? SizesFrom::Named
+                                                    : SizesFrom::Counted;
         nameSizesOnce();
         std::vector<LaneTexts> texts;
+        std::map<std::size_t, LaneTexts> seconds;
         for (const Lane& lane : m_layout.lanes) {
-            LaneTexts one{lane.column, lane.unit, {}};
-            if (one.stated == PrintUnit::None || one.stated == PrintUnit::Degree)
-                if (m_layout.unit != PrintUnit::None && lane.unit == PrintUnit::None)
-                    one.stated = m_layout.unit;
+            const auto& read = lane.read;
+            LaneTexts one{read.column, statedFor(lane), {}};
             for (std::size_t i = 0; i < lane.cells.size(); ++i) {
                 // What is withheld is not blank: another size's figure is not its own.
                 const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
@@ -141,23 +131,25 @@ private:
             }
             if (const Assignment* by = assigned(texts.size(), lane.heading))
                 one.column = by->meaning;
+            if (read.second && one.column == read.column)
+                seconds[texts.size()] = secondOf(one, *read.second);
             texts.push_back(std::move(one));
         }
-        std::map<std::size_t, LaneTexts> seconds;
-        for (std::size_t i = 0; i < texts.size(); ++i)
-            if (m_layout.lanes[i].second && texts[i].column == m_layout.lanes[i].column)
-                seconds[i] = secondOf(texts[i], *m_layout.lanes[i].second);
         const PrintUnit usual = usualUnit(texts, m_table);
         for (std::size_t i = 0; i < texts.size(); ++i) {
             addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
-            if (seconds.contains(i)) {
-                ReadColumn& column = m_result.columns.back();
-                const LaneValues values = valuesOf(seconds[i], usual, m_table);
-                for (std::size_t j = 0; j < values.values.size(); ++j)
-                    column.beside[j] = values.values[j].entry;
-            }
+            if (!seconds.contains(i))
+                continue;
+            const LaneValues values = valuesOf(seconds[i], usual, m_table);
+            for (std::size_t j = 0; j < values.values.size(); ++j)
+                m_result.columns.back().beside[j] = values.values[j].entry;
         }
         dropRepeated();
+    }
+
+    [[nodiscard]] PrintUnit statedFor(const Lane& lane) const
+    {
+        return lane.read.unit == PrintUnit::None ? m_layout.unit : lane.read.unit;
     }
 
     /// Told once, with the first few of them.
@@ -181,10 +173,8 @@ private:
         LaneTexts second{column, lane.stated, {}};
         for (std::string& cell : lane.cells) {
             const std::size_t sign = cell.find_first_of("/|");
-            second.cells.push_back(sign == std::string::npos
-                                       ? std::string()
-                                       : std::string(trimmed(cell.substr(sign + 1))));
-            cell = std::string(trimmed(cell.substr(0, sign)));
+            second.cells.push_back(sign == std::string::npos ? "" : cell.substr(sign + 1));
+            cell.resize(std::min(sign, cell.size()));
         }
         return second;
     }
@@ -195,19 +185,14 @@ private:
             const std::string name = m_result.sizes[i];
             std::size_t count = 1;
             for (std::size_t j = 0; j < i; ++j)
-                count += m_layout.sizes[j] == name ? 1 : 0;
+                count += m_layout.sizes.names[j] == name ? 1 : 0;
             if (count == 1)
                 continue;
             m_result.sizes[i] = name + " (" + std::to_string(count) + ')';
-            const auto& cell = m_layout.sizeCells[i];
+            const auto& cell = m_layout.sizes.cells[i];
             problem(ProblemCode::SizeTwice, cell ? lineName(lineOf(*cell)) : std::string(),
                     shown(name), {m_result.sizes[i]});
         }
-    }
-
-    [[nodiscard]] std::size_t lineOf(const CellPlace& place) const
-    {
-        return m_grid.rows[place.row].lines[place.cell];
     }
 
     void addColumn(const Lane& lane, std::size_t index, LaneValues values)
@@ -219,11 +204,13 @@ private:
         column.meaning = values.column;
         column.headedAs = values.headedAs;
         column.assigned = assigned(index, lane.heading) != nullptr;
+        const bool first = std::any_of(values.values.begin(), values.values.end(),
+                                       [](const LaneValue& value) { return value.first; });
         column.from = column.assigned ? ColumnFrom::Known
-                      : values.headedAs || lane.guessed || m_layout.headingsGuessed
+                      : values.headedAs || lane.read.guessed || m_layout.headingsGuessed || first
                           ? ColumnFrom::Guessed
-                      : lane.byParts ? ColumnFrom::Parts
-                                     : ColumnFrom::Known;
+                      : lane.read.byParts ? ColumnFrom::Parts
+                                          : ColumnFrom::Known;
         column.unit = values.unit;
         column.unitGuessed = values.unitGuessed;
         for (const LaneValue& value : values.values) {
@@ -232,8 +219,7 @@ private:
         }
         if (values.unitDoubtful)
             problem(ProblemCode::UnitDoubtful, lineName(column.line), shown(lane.heading),
-                    {unitKey(lane.unit == PrintUnit::None ? m_layout.unit : lane.unit),
-                     unitKey(values.unit)});
+                    {unitKey(statedFor(lane)), unitKey(values.unit)});
         if (values.headedAs)
             problem(ProblemCode::OtherMeaning, lineName(column.line), shown(lane.heading),
                     {std::string(keyOf(*values.headedAs)), std::string(keyOf(*values.column))});
@@ -252,42 +238,44 @@ private:
 
     static std::string unitKey(PrintUnit unit)
     {
-        switch (unit) {
-        case PrintUnit::Centimetre: return "cm";
-        case PrintUnit::Metre: return "m";
-        case PrintUnit::Inch: return "in";
-        case PrintUnit::Degree: return "deg";
-        case PrintUnit::Kilogram: return "kg";
-        case PrintUnit::Gram: return "g";
-        case PrintUnit::Pound: return "lb";
-        default: return "mm";
+        for (const auto& [key, of] : unitKeys)
+            if (of == unit)
+                return std::string(key);
+        return "mm";
+    }
+    static std::string unitKey(Column column)
+    {
+        switch (unitOf(column)) {
+        case ColumnUnit::Degree: return "deg";
+        case ColumnUnit::Kilogram: return "kg";
+        case ColumnUnit::Plain: return {};
+        case ColumnUnit::Millimetre: break;
         }
+        return "mm";
     }
 
+    /// Cells that were taken in another unit than the rest; the first, where several state their
+    /// own.
     void mixedUnits(const Lane& lane, const ReadColumn& column, const LaneValues& values)
     {
-        std::vector<std::string> cells;
-        PrintUnit own = PrintUnit::None;
-        bool differs = false;
+        std::vector<std::string> other;
+        std::vector<std::string> first;
+        std::set<PrintUnit> stated;
         for (std::size_t i = 0; i < values.values.size(); ++i) {
-            if (!lane.cells[i] || !values.values[i].entry)
+            if (!lane.cells[i])
                 continue;
-            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
-            const PrintUnit unit = number ? number->unit : PrintUnit::None;
-            if (unit != PrintUnit::None) {
-                differs = differs || (own != PrintUnit::None && own != unit);
-                own = unit;
-            }
+            const std::string text = shown(textAt(*lane.cells[i]));
+            if (first.size() < 3)
+                first.push_back(text);
             if (values.values[i].otherUnit)
-                cells.push_back(shown(textAt(*lane.cells[i])));
+                other.push_back(text);
+            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
+            if (values.values[i].entry && number && number->unit != PrintUnit::None)
+                stated.insert(number->unit);
         }
-        if (differs && cells.empty())
-            for (const auto& cell : lane.cells)
-                if (cell && cells.size() < 3)
-                    cells.push_back(shown(textAt(*cell)));
-        if (!cells.empty())
+        if (!other.empty() || stated.size() > 1)
             problem(ProblemCode::MixedUnits, lineName(column.line), shown(column.heading),
-                    std::move(cells));
+                    other.empty() ? first : other);
     }
 
     /// What is measured in two ways.
@@ -306,38 +294,36 @@ private:
                            [&](const ReadColumn& one) { return one.meaning == column; });
     }
 
-    /// Of two columns with one meaning the one counts whose heading says which way of measuring it
-    /// is, and the other is the other way; else the first, and that is a guess.
+    /// Of two columns with one meaning a guess gives way ("Stack+" to "Stack"); else the one counts
+    /// whose heading says which way of measuring it is, and the other is the other way; else the
+    /// first, and that is a guess.
     void dropRepeated()
     {
-        for (std::size_t i = 0; i < m_result.columns.size(); ++i) {
-            ReadColumn& column = m_result.columns[i];
-            if (!column.meaning || isSetAside(*column.meaning))
-                continue;
-            for (std::size_t j = 0; j < i; ++j) {
-                ReadColumn& before = m_result.columns[j];
-                if (before.meaning != column.meaning)
-                    continue;
-                if (m_layout.lanes[j].guessed && !m_layout.lanes[i].guessed && !before.assigned) {
-                    problem(ProblemCode::ColumnTwice, lineName(before.line), shown(before.heading),
-                            {lineName(column.line), shown(column.heading)});
-                    before.meaning.reset(); // "Stack+" gives way to "Stack"
-                    continue;
-                }
-                const bool firstSays = m_layout.lanes[j].qualified;
-                const auto other = otherWay(*column.meaning);
-                if (other && !has(*other) && firstSays != m_layout.lanes[i].qualified) {
-                    takeAs(firstSays ? column : before, *other);
-                    break;
-                }
-                problem(ProblemCode::ColumnTwice, lineName(column.line), shown(column.heading),
-                        {lineName(before.line), shown(before.heading)});
-                if (!isSame(before, column) && !before.assigned)
-                    before.from = ColumnFrom::Guessed;
-                column.meaning.reset();
-                break;
-            }
-        }
+        auto& columns = m_result.columns;
+        for (std::size_t i = 0; i < columns.size(); ++i)
+            for (std::size_t j = 0; j < i; ++j)
+                if (columns[i].meaning && columns[i].meaning == columns[j].meaning
+                    && !isSetAside(*columns[i].meaning))
+                    dropOne(j, i);
+    }
+
+    void dropOne(std::size_t first, std::size_t second)
+    {
+        const HeadingRead& read = m_layout.lanes[first].read;
+        const HeadingRead& other = m_layout.lanes[second].read;
+        ReadColumn* kept = &m_result.columns[first];
+        ReadColumn* dropped = &m_result.columns[second];
+        const bool firstGuessed = read.guessed && !other.guessed && !kept->assigned;
+        if (firstGuessed)
+            std::swap(kept, dropped);
+        const auto way = otherWay(*kept->meaning);
+        if (!firstGuessed && way && !has(*way) && read.qualified != other.qualified)
+            return takeAs(read.qualified ? *dropped : *kept, *way);
+        problem(ProblemCode::ColumnTwice, lineName(dropped->line), shown(dropped->heading),
+                {lineName(kept->line), shown(kept->heading)});
+        if (!isSame(*kept, *dropped) && !kept->assigned && read.guessed == other.guessed)
+            kept->from = ColumnFrom::Guessed;
+        dropped->meaning.reset();
     }
 
     /// The same figures, in another unit maybe.
@@ -362,25 +348,22 @@ private:
 
     void states()
     {
-        for (const CellPlace& note : m_layout.notes)
-            at(note).state = CellState::Unit;
         if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
             std::string title = textAt(*m_layout.model);
-            if (m_layout.sizeInModel)
+            if (m_layout.sizes.inModel)
                 title.resize(std::min(title.rfind(' '), title.size()));
             m_result.model = titleOf(title, m_table);
         }
-        for (const CellPlace& place : m_layout.sizeHeading)
+        for (const CellPlace& place : m_layout.sizes.headings)
             at(place).state = CellState::Heading;
-        for (std::size_t r = 0; r < m_grid.rows.size(); ++r) // "Geometry"
-            for (std::size_t c = 0; c < m_grid.rows[r].cells.size(); ++c)
-                if (const auto& text = m_grid.rows[r].cells[c];
-                    text.size() > 2 && titleOf(text, m_table).empty()
-                    && at({r, c}).state == CellState::NotUnderstood)
-                    at({r, c}).state = CellState::Heading;
-        for (std::size_t i = 0; i < m_layout.sizeCells.size(); ++i)
-            if (const auto& place = m_layout.sizeCells[i]; place && !textAt(*place).empty())
+        for (auto& row : m_result.rows) // "Geometry"
+            for (TableCell& cell : row)
+                if (cell.text.size() > 2 && titleOf(cell.text, m_table).empty()
+                    && cell.state == CellState::NotUnderstood)
+                    cell.state = CellState::Heading;
+        for (std::size_t i = 0; i < m_layout.sizes.cells.size(); ++i)
+            if (const auto& place = m_layout.sizes.cells[i]; place && !textAt(*place).empty())
                 mark(*place, CellState::Size, std::nullopt, i);
         for (std::size_t i = 0; i < m_layout.lanes.size(); ++i)
             laneStates(i);
@@ -399,7 +382,7 @@ private:
     {
         const Lane& lane = m_layout.lanes[index];
         const ReadColumn& column = m_result.columns[index];
-        const bool understood = column.meaning || lane.isSize;
+        const bool understood = column.meaning || lane.read.isSize;
         const bool leftOut = column.assigned && !column.meaning;
         const CellState heading = understood ? CellState::Heading
                                   : leftOut  ? CellState::SetAside
@@ -418,7 +401,7 @@ private:
         const Lane& lane = m_layout.lanes[index];
         const ReadColumn& column = m_result.columns[index];
         const LaneValue& value = m_values[index].values[size];
-        if (leftOut || lane.isSize || (column.meaning && isSetAside(*column.meaning)))
+        if (leftOut || lane.read.isSize || (column.meaning && isSetAside(*column.meaning)))
             return CellState::SetAside;
         if (!column.meaning)
             return CellState::NotUnderstood;
@@ -439,10 +422,7 @@ private:
                       shown(textAt(place)),
                       range.low,
                       range.high,
-                      unitOf(*column.meaning) == ColumnUnit::Degree     ? "deg"
-                      : unitOf(*column.meaning) == ColumnUnit::Kilogram ? "kg"
-                      : unitOf(*column.meaning) == ColumnUnit::Plain    ? ""
-                                                                        : "mm",
+                      unitKey(*column.meaning),
                       {}};
         m_result.problems.push_back(std::move(wrong));
         return CellState::NotUnderstood;
@@ -471,7 +451,7 @@ private:
     {
         if (m_layout.rowsRead < m_grid.rows.size())
             problem(ProblemCode::SecondTable,
-                    lineName(m_grid.rows[m_layout.rowsRead].lines.front()));
+                    lineName(m_grid.rows[m_layout.rowsRead].front().line));
         if (m_grid.another)
             problem(ProblemCode::OtherTables, {});
         if (m_result.sizesFrom == SizesFrom::Guessed)
@@ -483,7 +463,7 @@ private:
                         {std::string(keyOf(*column.meaning))});
         if (!isGeometry())
             problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
-        else if (!m_layout.sizesNamed)
+        else if (!m_layout.sizes.named)
             problem(ProblemCode::NoSizes, {});
     }
 
@@ -499,18 +479,15 @@ private:
     /// A line of two numbers or more: a table of something.
     [[nodiscard]] bool hasNumbers() const
     {
-        return std::any_of(m_grid.rows.begin(), m_grid.rows.end(), [&](const GridRow& row) {
-            return std::count_if(
-                       row.cells.begin(), row.cells.end(),
-                       [&](const auto& cell) { return kindOf(cell, m_table) == CellKind::Number; })
-                   >= 2;
-        });
+        return std::any_of(m_grid.rows.begin(), m_grid.rows.end(),
+                           [](const GridRow& row) { return countOf(CellKind::Number, row) >= 2; });
     }
 
     [[nodiscard]] bool isGeometry() const { return m_result.readable(); }
 
     const HeadingTable& m_table;
     const std::vector<Assignment>& m_assignments;
+    CellReader m_cells;
     Grid m_grid;
     GridLayout m_layout;
     std::vector<LaneValues> m_values;
@@ -527,19 +504,21 @@ bool ReadTable::readable() const
               });
 }
 
-std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table)
+std::optional<std::string> tableTextOfPage(std::string_view page, const HeadingTable& table,
+                                           const std::stop_token& stop)
 {
     if (page.size() > mostMarkupBytes || !looksLikeMarkup(page))
         return std::nullopt;
-    const auto grid = gridOfBytes(page, table);
+    CellReader cells(table, stop);
+    const auto grid = gridOf(page, cells);
     const auto* found = std::get_if<Grid>(&grid);
     return found ? std::optional(textOf(*found)) : std::nullopt;
 }
 
 ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
-                            const std::vector<Assignment>& assignments)
+                            const std::vector<Assignment>& assignments, const std::stop_token& stop)
 {
-    ReadTable read = Reader(text, table, assignments).take();
+    ReadTable read = Reader(text, table, assignments, stop).take();
     constexpr std::size_t longest = 20'000; // bytes; a page's tables are told apart already
     if (read.readable() || read.rows.empty() || text.size() > longest || looksLikeMarkup(text))
         return read;
@@ -552,16 +531,17 @@ ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
         rest.assign(static_cast<std::size_t>(std::count(
                         text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n')),
                     '\n');
-        ReadTable below = Reader(rest + std::string(text.substr(at)), table, assignments).take();
+        ReadTable below =
+            Reader(rest + std::string(text.substr(at)), table, assignments, stop).take();
         if (!below.readable())
             continue;
         std::vector<std::vector<TableCell>> above;
         for (auto& row : read.rows)
             if (!row.empty() && row.front().line <= rest.size()) {
                 for (TableCell& cell : row) {
-                    cell.state = cell.text.empty() ? CellState::Blank : CellState::NotUnderstood;
-                    cell.column.reset();
-                    cell.size.reset();
+                    const auto state =
+                        cell.text.empty() ? CellState::Blank : CellState::NotUnderstood;
+                    cell = {cell.text, cell.line, state, {}, {}};
                     if (!cell.text.empty())
                         below.notUnderstood.push_back({cell.text, cell.line});
                 }

@@ -15,6 +15,7 @@
 #include "table/headings.h"
 
 #include <optional>
+#include <stop_token>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -107,12 +108,14 @@ struct Assignment {
 };
 
 /// A page's source as the text of its table, with tabs; nothing where there is no table in it.
-[[nodiscard]] std::optional<std::string> tableTextOfPage(std::string_view page,
-                                                         const HeadingTable& table);
+/// After `stop` the result is of no use.
+[[nodiscard]] std::optional<std::string>
+tableTextOfPage(std::string_view page, const HeadingTable& table, const std::stop_token& stop = {});
 
-/// The text may be the source of a page (HTML).
+/// The text may be the source of a page (HTML). After `stop` the result is of no use.
 [[nodiscard]] ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
-                                          const std::vector<Assignment>& assignments = {});
+                                          const std::vector<Assignment>& assignments = {},
+                                          const std::stop_token& stop = {});
 
 /// What was understood of it.
 [[nodiscard]] GeometryTable geometryOf(const ReadTable& read);

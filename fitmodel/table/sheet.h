@@ -17,13 +17,20 @@ struct CellPlace {
     bool operator==(const CellPlace&) const = default;
 };
 
+[[nodiscard]] inline const GridCell& noCell()
+{
+    static const HeadingRead nothing;
+    static const GridCell cell{{}, 0, CellKind::Blank, &nothing};
+    return cell;
+}
+
 class Sheet {
 public:
     Sheet(const Grid& grid, std::size_t from, std::size_t to, bool turned)
         : m_grid(grid), m_from(from), m_to(to), m_turned(turned)
     {
         for (std::size_t r = from; r < to; ++r)
-            m_widest = std::max(m_widest, grid.rows[r].cells.size());
+            m_widest = std::max(m_widest, grid.rows[r].size());
     }
 
     [[nodiscard]] std::size_t lines() const { return m_turned ? m_widest : m_to - m_from; }
@@ -32,17 +39,20 @@ public:
     {
         return m_turned ? CellPlace{m_from + at, line} : CellPlace{m_from + line, at};
     }
+    /// Blank where the row ends before.
+    [[nodiscard]] const GridCell& cell(std::size_t line, std::size_t at) const
+    {
+        const auto p = existing(line, at);
+        return p ? m_grid.rows[p->row][p->cell] : noCell();
+    }
     [[nodiscard]] const std::string& text(std::size_t line, std::size_t at) const
     {
-        static const std::string none;
-        const CellPlace p = place(line, at);
-        const auto& cells = m_grid.rows[p.row].cells;
-        return p.cell < cells.size() ? cells[p.cell] : none;
+        return cell(line, at).text;
     }
     [[nodiscard]] std::optional<CellPlace> existing(std::size_t line, std::size_t at) const
     {
         const CellPlace p = place(line, at);
-        return p.cell < m_grid.rows[p.row].cells.size() ? std::optional(p) : std::nullopt;
+        return p.cell < m_grid.rows[p.row].size() ? std::optional(p) : std::nullopt;
     }
 
 private:

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "table/wheel_name.h"
 
+#include "table/plain.h"
+
 #include <charconv>
 #include <string>
 #include <vector>
@@ -9,21 +11,18 @@ namespace tripoise::table {
 namespace {
 
 constexpr std::size_t longestName = 40;
-constexpr double widestInInches = 6.0; // below it a tyre's width is in inches
 constexpr double mmPerInch = 25.4;
 
 /// Runs of figures with their decimal sign and letters behind, small: "700x40c" is "700", "40c".
 std::vector<std::string> partsOf(std::string_view cell)
 {
     std::vector<std::string> parts(1);
-    const auto isFigure = [](char c) { return c >= '0' && c <= '9'; };
     for (std::size_t i = 0; i < cell.size(); ++i) {
-        const char c =
-            cell[i] >= 'A' && cell[i] <= 'Z' ? static_cast<char>(cell[i] - 'A' + 'a') : cell[i];
+        const char c = smallLetter(cell[i]);
         std::string& last = parts.back();
         const bool decimal = (c == '.' || c == ',') && !last.empty() && isFigure(last.back())
                              && i + 1 < cell.size() && isFigure(cell[i + 1]);
-        const bool letter = c >= 'a' && c <= 'z' && c != 'x';
+        const bool letter = isLetter(c) && c != 'x';
         if (decimal)
             last += '.';
         else if (isFigure(c) || letter)
@@ -48,7 +47,7 @@ std::optional<double> widthOf(const std::string& part, const HeadingTable& table
     auto width = numberOf(part);
     if (!width)
         return std::nullopt;
-    if (*width < widestInInches)
+    if (*width < table.limits.widestTyreInches)
         *width *= mmPerInch;
     const Range& range = table.plausible[indexOf(Column::Tyre)];
     return *width >= range.low && *width <= range.high ? width : std::nullopt;

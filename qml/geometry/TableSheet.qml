@@ -24,24 +24,27 @@ Sheet {
 
     function show() {
         page.offerClipboard()
-        standing = page.readable ? "table" : "text"
+        place()
         open()
     }
     function showFile(file: url) {
         page.openFile(file)
-        standing = page.readable ? "table" : "text"
+        place()
         open()
     }
-    onOpened: {
+    function place() { standing = page.readable ? "table" : "text" }
+    function takeFocus() {
         if (sideBySide || standing === "text")
             text.takeFocus()
         else
             grid.takeFocus()
     }
+    onOpened: takeFocus()
 
     TablePage {
         id: page
         session: sheet.session
+        onTaken: sheet.place()
     }
 
     contentItem: ColumnLayout {

@@ -71,7 +71,7 @@ ColumnLayout {
                 selectByMouse: true
                 textFormat: TextEdit.PlainText
                 tabStopDistance: Math.round(64 * Look.textScale)
-                readOnly: !pane.page.wholeShown
+                readOnly: !pane.page.wholeShown || pane.page.reading
                 Accessible.role: Accessible.EditableText
                 Accessible.name: qsTr("The table's text")
                 Keys.priority: Keys.BeforeItem // a tab that is typed would keep the keys here

@@ -134,7 +134,7 @@ StandIn frontCentre(const FrameSize&, const Skeleton& s)
 }
 StandIn forkLength(const FrameSize& frame, const Skeleton& s)
 {
-    const bool derived = frame.geometry.headTubeMm.has_value();
+    const bool derived = frame.geometry.headTubeMm && frame.headset.lowerMm;
     return Estimate{(s.crown - s.frontAxle).norm(), 0.0,
                     derived ? weakest({s.forkOffsetMm, s.bbDropMm}) : Origin::Assumed};
 }

@@ -44,6 +44,8 @@ Json valueJson(const ClosedValue& value, const Entry* entry)
     Json json{{"value", told(value.value.value)},
               {"sd", told(value.value.sd)},
               {"state", stateKey(value.value.origin)}};
+    if (value.assuming)
+        json["assuming"] = keyOf(*value.assuming);
     if (entry && entry->high) // an adjustable dropout
         json["high"] = told(*entry->high);
     return json;

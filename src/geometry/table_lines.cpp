@@ -136,7 +136,7 @@ private:
         const bool follows = value->value.origin != Origin::Assumed;
         return {standInFigure(*value),
                 follows ? FigureMark::Follows : FigureMark::Assumed,
-                follows ? followsText() : assumedText(),
+                follows ? followsText() : assumedText(*value),
                 {}};
     }
 

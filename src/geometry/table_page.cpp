@@ -6,6 +6,7 @@
 #include "frame/candidates.h"
 #include "session/library.h"
 #include "session/store.h"
+#include "table/markup.h"
 #include "table/plain.h"
 #include "wording/table_page_words.h"
 #include "wording/table_words.h"
@@ -25,24 +26,35 @@ constexpr qsizetype mostShown = 60'000;
 
 const QString leaveOut = QStringLiteral("leave out");
 
-/// Browsers and spreadsheets put the cells as they are laid out beside the plain text. Nothing in
-/// them is opened.
-QString clipboardTable()
+/// What the clipboard holds. Browsers and spreadsheets put the cells as they are laid out beside
+/// the plain text. Nothing in them is opened.
+PageOrder clipboard()
 {
+    PageOrder order;
+    order.readableOnly = true;
     const QMimeData* data = QGuiApplication::clipboard()->mimeData();
     if (!data)
-        return {};
-    const std::string page = data->hasHtml() ? data->html().toStdString() : std::string();
-    if (page.size() <= mostTableBytes)
-        if (const auto text = tableTextOfPage(page, shippedHeadings());
-            text && readGeometryTable(*text, shippedHeadings()).readable())
-            return QString::fromStdString(*text);
-    return data->text();
+        return order;
+    if (const QString page = data->hasHtml() ? data->html() : QString();
+        page.contains(QStringLiteral("<table"), Qt::CaseInsensitive))
+        order.page = page.toStdString();
+    order.plain = data->text().toStdString();
+    return order;
 }
 
 } // namespace
 
-TablePage::TablePage(QObject* parent) : QObject(parent) {}
+TablePage::TablePage(QObject* parent)
+    : QObject(parent), m_reader([this](quint64 number, PageRead read) {
+          QMetaObject::invokeMethod(
+              this,
+              [this, number, answer = std::move(read)]() mutable {
+                  arrived(number, std::move(answer));
+              },
+              Qt::QueuedConnection);
+      })
+{
+}
 
 void TablePage::sessionSet()
 {
@@ -56,17 +68,28 @@ void TablePage::sessionSet()
 void TablePage::setText(const QString& text)
 {
     std::string next = text.toStdString();
-    if (next != m_work.text)
+    if (next != m_work.text || reading())
         put(std::move(next));
 }
 
 void TablePage::put(std::string text)
 {
-    const QString whole = QString::fromStdString(text);
-    m_work.text = std::move(text);
+    TableWork work = m_work;
+    work.text = std::move(text);
+    TableAnswer answer = workedOut(work);
+    put(std::move(work), std::move(answer));
+}
+
+void TablePage::put(TableWork work, TableAnswer answer)
+{
+    letGo();
+    const QString whole = QString::fromStdString(work.text);
+    m_work = std::move(work);
+    m_answer = std::move(answer);
     m_shownText = whole.left(mostShown);
     m_wholeShown = whole.size() <= mostShown;
-    workOut();
+    m_said.clear();
+    show();
     emit textChanged();
 }
 
@@ -77,36 +100,82 @@ void TablePage::take(std::string text)
     m_ownName.reset();
     m_unticked.clear();
     put(std::move(text));
+    emit taken();
+}
+
+/// A newer order takes the place of an older one.
+void TablePage::read(PageOrder order)
+{
+    m_reading = m_reader.ask(std::move(order));
+    m_said.clear();
+    emit changed();
+}
+
+void TablePage::arrived(quint64 number, PageRead read)
+{
+    if (number != m_reading)
+        return;
+    if (read.isNew) {
+        m_ownName.reset();
+        m_unticked.clear();
+    }
+    if (!read.offered || read.answer.read.readable()) {
+        put(std::move(read.work), std::move(read.answer));
+    } else {
+        letGo();
+        emit changed();
+    }
+    if (read.isNew)
+        emit taken();
+}
+
+void TablePage::letGo()
+{
+    if (std::exchange(m_reading, 0) != 0)
+        m_reader.letGo();
 }
 
 bool TablePage::pasteLong(int from, int to, bool selected)
 {
-    const QString plainText = QGuiApplication::clipboard()->text(selected ? QClipboard::Selection
-                                                                          : QClipboard::Clipboard);
-    const QString pasted = selected ? plainText : clipboardTable();
+    PageOrder order = selected ? PageOrder() : clipboard();
+    const QString plain = selected ? QGuiApplication::clipboard()->text(QClipboard::Selection)
+                                   : QString::fromStdString(order.plain);
     const QString now = QString::fromStdString(m_work.text);
-    if (now.size() - (to - from) + pasted.size() <= mostShown && pasted == plainText)
+    if (order.page.empty() && now.size() - (to - from) + plain.size() <= mostShown)
         return false;
-    setText(now.left(from) + pasted + now.mid(to));
+    if (order.page.empty()) {
+        setText(now.left(from) + plain + now.mid(to));
+        return true;
+    }
+    order.work = m_work;
+    order.before = now.left(from).toStdString();
+    order.behind = now.mid(to).toStdString();
+    read(std::move(order));
     return true;
 }
 
 void TablePage::paste()
 {
-    const QString text = clipboardTable();
-    if (text.isEmpty())
+    PageOrder order = clipboard();
+    if (!order.page.empty())
+        read(std::move(order));
+    else if (order.plain.empty())
         say(tr("There is no text in the clipboard."));
     else
-        take(text.toStdString());
+        take(std::move(order.plain));
 }
 
 void TablePage::offerClipboard()
 {
     if (!m_work.text.empty())
         return;
-    std::string text = clipboardTable().toStdString();
-    if (text.size() <= mostTableBytes && readGeometryTable(text, shippedHeadings()).readable())
-        take(std::move(text));
+    PageOrder order = clipboard();
+    order.offered = true;
+    if (!order.page.empty())
+        read(std::move(order));
+    else if (order.plain.size() <= mostTableBytes
+             && readGeometryTable(order.plain, shippedHeadings()).readable())
+        take(std::move(order.plain));
 }
 
 void TablePage::openFile(const QUrl& file)
@@ -117,15 +186,25 @@ void TablePage::openFile(const QUrl& file)
     }
     const QString path = file.toLocalFile();
     const QString name = QFileInfo(path).fileName();
-    const store::Read read = store::read(path);
-    if (read.tooLarge)
+    const store::Read file = store::read(path);
+    if (file.tooLarge)
         say(tr("%1 was not opened: it is too large to be a geometry table.").arg(name));
-    else if (!read.failure.isEmpty())
-        say(tr("%1 was not opened: %2.").arg(name, read.failure));
-    else if (const auto text = decoded({read.bytes.constData(), std::size_t(read.bytes.size())}))
-        take(tableTextOfPage(*text, shippedHeadings()).value_or(*text));
+    else if (!file.failure.isEmpty())
+        say(tr("%1 was not opened: %2.").arg(name, file.failure));
+    else if (auto text = decoded({file.bytes.constData(), std::size_t(file.bytes.size())}))
+        openText(std::move(*text));
     else
         say(tr("%1 was not opened: it holds no text.").arg(name));
+}
+
+void TablePage::openText(std::string text)
+{
+    if (!table::looksLikeMarkup(text))
+        return take(std::move(text));
+    PageOrder order;
+    order.plain = text;
+    order.page = std::move(text);
+    read(std::move(order));
 }
 
 void TablePage::clear()
@@ -178,7 +257,7 @@ void TablePage::setModelName(const QString& name)
 
 QString TablePage::summary() const
 {
-    return tableSummary(m_answer.read);
+    return reading() ? tr("The table is being read…") : tableSummary(m_answer.read);
 }
 
 QVariantList TablePage::meanings(int line) const
@@ -201,7 +280,7 @@ QVariantList TablePage::meanings(int line) const
 
 void TablePage::assign(int line, const QString& key)
 {
-    if (line < 0 || line >= m_lines.count())
+    if (line < 0 || line >= m_lines.count() || reading())
         return;
     const auto index = m_lines.lines()[std::size_t(line)].readColumn;
     if (!index)
@@ -246,7 +325,7 @@ void TablePage::assignColumn(std::size_t index, std::optional<Column> meaning)
 
 bool TablePage::actOn(int line, int size)
 {
-    if (line < 0 || line >= m_lines.count() || size < 0
+    if (line < 0 || line >= m_lines.count() || size < 0 || reading()
         || std::size_t(size) >= m_answer.geometry.sizes.size())
         return false;
     const TableLine& at = m_lines.lines()[std::size_t(line)];
@@ -269,7 +348,7 @@ bool TablePage::actOn(int line, int size)
 
 int TablePage::step(int note)
 {
-    if (note < 0 || note >= m_notes.count())
+    if (note < 0 || note >= m_notes.count() || reading())
         return -1;
     const TableStep step = m_notes.notes()[std::size_t(note)].step;
     if (const auto* taking = std::get_if<TakeFigure>(&step)) {
@@ -333,7 +412,7 @@ void TablePage::setKeep(bool keep)
 /// Which size has which numbers: a guess is confirmed before it goes anywhere.
 bool TablePage::isSure() const
 {
-    return m_answer.read.sizesFrom != SizesFrom::Guessed;
+    return !reading() && m_answer.read.sizesFrom != SizesFrom::Guessed;
 }
 
 bool TablePage::canAdd() const

@@ -3,6 +3,7 @@
 // The page on which a pasted geometry table becomes candidates.
 #pragma once
 
+#include "geometry/page_reading.h"
 #include "geometry/table_models.h"
 #include "session/session_holder.h"
 
@@ -20,6 +21,7 @@ class TablePage : public QObject, public SessionHolder {
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
     Q_PROPERTY(QString shownText READ shownText NOTIFY textChanged)
     Q_PROPERTY(bool wholeShown READ wholeShown NOTIFY textChanged)
+    Q_PROPERTY(bool reading READ reading NOTIFY changed)
     Q_PROPERTY(QString modelName READ modelName NOTIFY changed)
     Q_PROPERTY(bool readable READ readable NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
@@ -38,6 +40,8 @@ public:
     /// The text, or the beginning of one that is too long for a field.
     [[nodiscard]] const QString& shownText() const { return m_shownText; }
     [[nodiscard]] bool wholeShown() const { return m_wholeShown; }
+    /// A page's source is being read beside the window's thread; `taken` follows.
+    [[nodiscard]] bool reading() const { return m_reading != 0; }
     Q_INVOKABLE void setText(const QString& text);
     Q_INVOKABLE void paste();
     /// Puts the clipboard (`selected`: what is marked in another window) into the text, from one
@@ -81,11 +85,17 @@ signals:
     void sessionChanged();
     void textChanged();
     void changed();
+    void taken(); ///< another table, or the clipboard has none to offer
 
 private:
     void sessionSet() override;
     void take(std::string text);
     void put(std::string text);
+    void put(TableWork work, TableAnswer answer);
+    void openText(std::string text);
+    void read(PageOrder order);
+    void arrived(quint64 number, PageRead read);
+    void letGo();
     void workOut();
     void show();
     void say(const QString& what);
@@ -107,6 +117,8 @@ private:
     TableLinesModel m_lines;
     TableSizesModel m_sizes;
     TableNotesModel m_notes;
+    quint64 m_reading = 0; ///< number of what is being read; 0 where nothing is
+    PageReading m_reader;  // last: its thread must end first
 };
 
 } // namespace tripoise

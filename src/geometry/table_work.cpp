@@ -33,10 +33,10 @@ GeometryTable withCorrections(GeometryTable geometry, const std::vector<Correcti
 
 } // namespace
 
-TableAnswer workedOut(const TableWork& work)
+TableAnswer workedOut(const TableWork& work, const std::stop_token& stop)
 {
     TableAnswer answer;
-    answer.read = readGeometryTable(work.text, shippedHeadings(), work.assignments);
+    answer.read = readGeometryTable(work.text, shippedHeadings(), work.assignments, stop);
     if (work.sizesConfirmed && answer.read.sizesFrom == SizesFrom::Guessed) {
         answer.read.sizesFrom = SizesFrom::Named;
         std::erase_if(answer.read.problems, [](const Problem& problem) {

@@ -43,7 +43,7 @@ struct TableAnswer {
     ClosedTable closed;                  ///< of that
 };
 
-[[nodiscard]] TableAnswer workedOut(const TableWork& work);
+[[nodiscard]] TableAnswer workedOut(const TableWork& work, const std::stop_token& stop = {});
 
 /// The correction of one figure; null where it is taken as printed.
 [[nodiscard]] const Correction* correctionOf(std::size_t size, Column column,

@@ -17,9 +17,10 @@ QString followsText()
     return Words::tr("follows from the other figures");
 }
 
-QString assumedText()
+QString assumedText(const ClosedValue& value)
 {
-    return Words::tr("assumed, as nothing in the table tells it");
+    return value.assuming ? withOrdinaryText(*value.assuming)
+                          : Words::tr("assumed, as nothing in the table tells it");
 }
 
 QString notUnderstoodText()

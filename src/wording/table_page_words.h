@@ -13,7 +13,7 @@ namespace tripoise {
 
 // What to think of a figure, for who hovers over it.
 [[nodiscard]] QString followsText();
-[[nodiscard]] QString assumedText();
+[[nodiscard]] QString assumedText(const ClosedValue& value);
 [[nodiscard]] QString notUnderstoodText();
 [[nodiscard]] QString correctedText(Column column, double printed, double taken);
 [[nodiscard]] QString takesText(Column column, double value); ///< what a click does about it

@@ -34,7 +34,8 @@ QString cellOf(const ClosedValue* value, const Entry* printed)
     switch (value->value.origin) {
     case Origin::Given: return text;
     case Origin::Derived: return text + u'*';
-    case Origin::Assumed: return text + u'~';
+    case Origin::Assumed:
+        return text + (value->assuming ? QStringLiteral("*~") : QStringLiteral("~"));
     }
     return text;
 }
@@ -82,11 +83,12 @@ QString grid(const ClosedTable& closed, const GeometryTable& printed)
     return text;
 }
 
-bool anyOf(Origin origin, const ClosedTable& closed)
+bool anyOf(Origin origin, std::optional<Column> assuming, const ClosedTable& closed)
 {
     return std::any_of(closed.sizes.begin(), closed.sizes.end(), [&](const ClosedSize& size) {
-        return std::any_of(size.values.begin(), size.values.end(),
-                           [&](const ClosedValue& value) { return value.value.origin == origin; });
+        return std::any_of(size.values.begin(), size.values.end(), [&](const ClosedValue& value) {
+            return value.value.origin == origin && value.assuming == assuming;
+        });
     });
 }
 
@@ -157,6 +159,13 @@ QString sentence(const Redefinition& one)
                      "otherwise, and so taken %5.")
         .arg(nameOf(one.column), nameOf(one.takenAs), plain(double(one.contradicted)),
              plain(double(one.of)), plain(double(one.contradictedStill)));
+}
+
+QString withOrdinaryText(Column column)
+{
+    return column == Column::HeadTube
+               ? Words::tr("follows from the other figures with an ordinary head tube")
+               : Words::tr("follows from the other figures with an ordinary lower headset");
 }
 
 QString sentence(const Mixup& one, const ClosedTable& closed)
@@ -249,10 +258,13 @@ QString closedTableText(const ReadTable& read, const ClosedTable& closed)
     if (read.model)
         text += asName(*read.model) + QStringLiteral("\n\n");
     text += grid(closed, geometryOf(read));
-    if (anyOf(Origin::Derived, closed))
+    if (anyOf(Origin::Derived, {}, closed))
         text += Words::tr("* follows from the other numbers\n");
-    if (anyOf(Origin::Assumed, closed))
+    if (anyOf(Origin::Assumed, {}, closed))
         text += Words::tr("~ assumed, as nothing in the table tells it\n");
+    for (const Column ordinary : {Column::LowerHeadset, Column::HeadTube})
+        if (anyOf(Origin::Assumed, ordinary, closed))
+            text += QStringLiteral("*~ ") + withOrdinaryText(ordinary) + u'\n';
     QStringList told;
     for (const Contradiction& one : closed.contradictions)
         told << sentence(one, closed);

@@ -26,6 +26,8 @@ namespace tripoise {
 
 /// Once for all sizes that lack the same.
 [[nodiscard]] QStringList missingOf(const ClosedTable& closed);
+/// Of a value that follows from the others if this is as in ordinary frames.
+[[nodiscard]] QString withOrdinaryText(Column column);
 /// Of a definition that would agree and is not taken up.
 [[nodiscard]] QString proposal(const Redefinition& redefinition);
 [[nodiscard]] QString anglesRoundedText();

@@ -12,11 +12,16 @@
 
 #include <QAbstractItemModelTester>
 #include <QClipboard>
+#include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QMimeData>
+#include <QSignalSpy>
 #include <QTest>
 
 #include <cmath>
+#include <ctime>
+#include <memory>
+#include <random>
 
 using namespace tripoise;
 using namespace tripoise::test;
@@ -77,6 +82,29 @@ FrameSize sized(const char* size, double stackMm)
     return frame;
 }
 
+void putPage(const QString& page)
+{
+    auto* data = new QMimeData;
+    data->setText(QStringLiteral("plain"));
+    data->setHtml(page);
+    QGuiApplication::clipboard()->setMimeData(data);
+}
+
+/// As many cells as are read at all, of headings' words, so that each takes its time.
+QString longPage()
+{
+    const QStringList words{"effective", "seat",   "tube",  "angle",  "head",  "top",   "centre",
+                            "length",    "height", "frame", "actual", "stack", "reach", "fork"};
+    std::minstd_rand random(1);
+    QString page = QStringLiteral("<table>");
+    for (int cell = 0; cell < 19'999; ++cell) {
+        page += cell % 20 == 0 ? QStringLiteral("<tr><td>") : QStringLiteral("<td>");
+        for (int i = 0; i < 13; ++i)
+            page += words[qsizetype(random() % std::size_t(words.size()))] + u' ';
+    }
+    return page + QStringLiteral("</table>");
+}
+
 } // namespace
 
 class TestTablePage : public QObject {
@@ -122,12 +150,15 @@ private slots:
         QGuiApplication::clipboard()->setMimeData(data);
         TablePage page;
         page.offerClipboard();
+        QVERIFY(page.reading() && page.shownText().isEmpty());
+        QTRY_VERIFY(!page.reading());
         QCOMPARE(page.shownText(),
                  QStringLiteral("Size\tS\tM\nStack\t560\t585\nSeat angle\t73.5\t73.5\n"));
         QVERIFY(lineOf(page, Column::SeatAngle).figures[1].mark == FigureMark::Given);
         page.setText(QStringLiteral("Weir\n"));
         QVERIFY(page.pasteLong(5, 5, false));
-        QVERIFY(page.readable());
+        QTRY_VERIFY(page.readable());
+        QVERIFY(page.shownText().startsWith(QStringLiteral("Weir\nSize\tS")));
         data = new QMimeData;
         data->setText(QStringLiteral("prose"));
         data->setHtml(QStringLiteral("<p><img src='https://192.0.2.1/a.png'>prose</p>"));
@@ -138,7 +169,89 @@ private slots:
         page.openFile(QUrl::fromLocalFile(folders.file(
             QStringLiteral("page.html"),
             QByteArrayLiteral("<table><tr><td>Size<td>S<tr><td>Stack<td>560</table>"))));
-        QVERIFY(page.readable());
+        QTRY_VERIFY(page.readable());
+        QCOMPARE(page.shownText(), QStringLiteral("Size\tS\nStack\t560\n"));
+        data = new QMimeData; // a page's table that is none of geometry
+        data->setText(QStringLiteral("plain"));
+        data->setHtml(QStringLiteral("<table><tr><td>Price<td>1490</table>"));
+        QGuiApplication::clipboard()->setMimeData(data);
+        page.paste();
+        QTRY_COMPARE(page.shownText(), QStringLiteral("plain"));
+        page.clear();
+        page.offerClipboard();
+        QTRY_VERIFY(!page.reading());
+        QCOMPARE(page.shownText(), QString());
+    }
+
+    /// The window's thread gives the page away and goes on; a word says so meanwhile.
+    void shouldReadAPageBesideTheWindow()
+    {
+        putPage(longPage());
+        TablePage page;
+        page.setText(clean);
+        QElapsedTimer clock;
+        clock.start();
+        page.paste();
+        const qint64 given = clock.elapsed();
+        QVERIFY(page.reading());
+        QCOMPARE(page.summary(), QStringLiteral("The table is being read…"));
+        QVERIFY(!page.canAdd());
+        QCOMPARE(page.shownText(), clean); // until the other is there
+        qint64 longest = 0;
+        for (qint64 last = clock.elapsed(); page.reading() && clock.elapsed() < 60'000;) {
+            QTest::qWait(1);
+            longest = std::max(longest, clock.elapsed() - last);
+            last = clock.elapsed();
+        }
+        qInfo("read in %lld ms, given away in %lld, the window waited %lld at most",
+              clock.elapsed(), given, longest);
+        QVERIFY(!page.reading());
+        QVERIFY(page.shownText() != clean);
+        QVERIFY(given < 100 && longest < clock.elapsed() / 2);
+    }
+
+    /// Whatever is newer: another page, a text, nothing at all.
+    void shouldLetANewerTableReplaceAPage()
+    {
+        TablePage page;
+        const QSignalSpy texts(&page, &TablePage::textChanged);
+        putPage(longPage());
+        page.paste();
+        putPage(QStringLiteral("<table><tr><td>Size<td>S<tr><td>Stack<td>560</table>"));
+        page.paste();
+        QTRY_VERIFY(!page.reading());
+        QCOMPARE(page.shownText(), QStringLiteral("Size\tS\nStack\t560\n"));
+        QCOMPARE(texts.size(), 1);
+        putPage(longPage());
+        page.paste();
+        page.setText(clean);
+        QVERIFY(!page.reading());
+        page.paste();
+        page.clear();
+        QTest::qWait(50);
+        QCOMPARE(page.shownText(), QString());
+    }
+
+    /// In a small part of the time that the reading takes; in processor time, which a busy machine
+    /// does not lengthen much.
+    void shouldEndInTheMiddleOfAPage()
+    {
+        putPage(longPage());
+        auto page = std::make_unique<TablePage>();
+        const std::clock_t begun = std::clock();
+        page->paste();
+        QTRY_VERIFY_WITH_TIMEOUT(!page->reading(), 60'000);
+        const std::clock_t whole = std::clock() - begun;
+        page->paste();
+        QTest::qSleep(20);
+        QElapsedTimer clock;
+        clock.start();
+        const std::clock_t asked = std::clock();
+        page.reset();
+        const std::clock_t ended = std::clock() - asked;
+        qInfo("ended in %lld ms; processor %ld of %ld", clock.elapsed(), ended, whole);
+        QVERIFY(ended < whole / 3);
+        QVERIFY(ended < CLOCKS_PER_SEC / 10);
     }
 
     void shouldAskForAGuessToBeConfirmed()

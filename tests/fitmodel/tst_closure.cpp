@@ -391,6 +391,87 @@ private slots:
         QVERIFY(named >= trials * 97 / 100);
     }
 
+    // By hand: tan of the head angle 12/5; fork 500 along the axis, offset 44, so 501.93 straight;
+    // head tube 120 and lower headset 8, so 628 from the top down to the axle's foot; drop 35, so
+    // the stack is 35 + (628 - 44 * 5/12) * 12/13 = 597.77.
+    void shouldTakeAForkFromTheHeadTubeBeforeAnOrdinaryOne()
+    {
+        const auto entry = [](Column column, double value) {
+            return Entry{column, value, {}, 0.01};
+        };
+        GeometryTable table{"", {{"M", {}}}};
+        auto& entries = table.sizes.front().entries;
+        entries = {entry(Column::Stack, 597.77),    entry(Column::Reach, 440),
+                   entry(Column::HeadAngle, 67.38), entry(Column::SeatAngle, 75),
+                   entry(Column::BbDrop, 35),       entry(Column::ForkOffset, 44),
+                   entry(Column::HeadTube, 120)};
+        const ClosedTable closed = closeTable(table, closureTable());
+        const ClosedValue* fork = closed.valueOf(0, Column::ForkLength);
+        QVERIFY(fork && fork->value.origin == Origin::Assumed);
+        QVERIFY(std::abs(fork->value.value - 501.93) < 0.1);
+        QVERIFY(fork->assuming == Column::LowerHeadset); // whose sd is 5
+        QVERIFY(std::abs(fork->value.sd - 5.0) < 0.1);
+
+        entries.push_back(entry(Column::LowerHeadset, 8.0));
+        const ClosedTable told = closeTable(table, closureTable());
+        QVERIFY(told.valueOf(0, Column::ForkLength)->value.origin == Origin::Derived);
+        QVERIFY(!told.valueOf(0, Column::ForkLength)->assuming);
+
+        // Neither: 628 less the longest head tube that is ordinary, 230, and headset, are 390 along
+        // the axis, sqrt(390^2 + 44^2) straight, a little less than an ordinary fork; 40 mm of
+        // stack more make it 43.3 longer.
+        entries.erase(entries.end() - 2, entries.end());
+        entries.front().value += 40.0;
+        const ClosedTable open = closeTable(table, closureTable());
+        fork = open.valueOf(0, Column::ForkLength);
+        QVERIFY(fork && fork->assuming == Column::HeadTube);
+        QVERIFY(std::abs(fork->value.value - std::hypot(390.0 + 40.0 * 13.0 / 12.0, 44.0)) < 0.1);
+    }
+
+    // The points are those of random_table.h, worked by vectors: long forks and short ones.
+    void shouldBeWithinAHeadsetOfTheFork()
+    {
+        Random random(15);
+        int count = 0;
+        for (int trial = 0; trial < samples(500); ++trial) {
+            TrueSize size = oneSize();
+            size.at(Column::Stack) = between(500, 650, random);
+            size.at(Column::HeadAngle) = between(64, 73, random);
+            size.at(Column::BbDrop) = between(10, 80, random);
+            size.at(Column::ForkLength) = between(360, 580, random);
+            size.at(Column::LowerHeadset) = between(0, 14, random);
+            measure(size);
+            if (size.of(Column::HeadTube) < 60.0) // is none
+                continue;
+            ++count;
+            const std::vector<Column> columns{Column::Stack,      Column::Reach,  Column::HeadAngle,
+                                              Column::SeatAngle,  Column::BbDrop, Column::HeadTube,
+                                              Column::FrontCentre};
+            const ClosedTable closed = closeTable(printed({size}, columns), closureTable());
+            const ClosedValue* fork = closed.valueOf(0, Column::ForkLength);
+            QVERIFY(fork && fork->assuming == Column::LowerHeadset);
+            QVERIFY(std::abs(fork->value.value - size.of(Column::ForkLength)) < 10.0);
+        }
+        QVERIFY(count > samples(200));
+    }
+
+    // A crown stands above the tyre, however small or large the wheel is.
+    void shouldAssumeAForkThatTheWheelFitsInto()
+    {
+        double before = 0.0;
+        for (const auto& [bead, tyre] : {std::pair{406.0, 50.0}, {584.0, 47.0}, {622.0, 60.0}}) {
+            GeometryTable table =
+                printed({oneSize()}, {Column::Stack, Column::Reach, Column::HeadAngle,
+                                      Column::SeatAngle, Column::BbDrop, Column::ForkOffset});
+            table.sizes.front().entries.push_back({Column::BeadSeat, bead, {}, 1.0});
+            table.sizes.front().entries.push_back({Column::Tyre, tyre, {}, 1.0});
+            const ClosedTable closed = closeTable(table, closureTable());
+            const double fork = closed.valueOf(0, Column::ForkLength)->value.value;
+            QVERIFY(fork > 0.5 * bead + tyre && fork > before);
+            before = fork;
+        }
+    }
+
     // The candidate's points are those of the frame that the table was printed of.
     void shouldMakeCandidates()
     {

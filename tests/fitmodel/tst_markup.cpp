@@ -10,6 +10,9 @@
 #include <QElapsedTimer>
 #include <QTest>
 
+#include <algorithm>
+#include <ctime>
+
 using namespace tripoise;
 using namespace tripoise::test;
 
@@ -144,6 +147,31 @@ private slots:
         QCOMPARE(text, std::optional<std::string>("Size\tS\tM\nHead angle\t71\t72\n"));
         QVERIFY(!tableTextOfPage("<p>Stack 560</p>", headingTable()));
         QVERIFY(!tableTextOfPage("Stack\t560", headingTable()));
+    }
+
+    // Four times the cells take four times the time, where each is made of headings' words and no
+    // two are alike. Processor time.
+    void shouldTakeTimeByTheCells()
+    {
+        const auto seconds = [](int cells) {
+            const char* words[] = {"effective", "seat",  "tube",   "angle",  "head",
+                                   "top",       "frame", "actual", "length", "height"};
+            std::string page = "<table>";
+            for (int cell = 0; cell < cells; ++cell) {
+                page += cell % 10 == 0 ? "<tr><td>" : "<td>";
+                for (int i = 0, rest = cell; i < 12; ++i, rest /= 3)
+                    page += words[(rest + i) % 10] + std::string(" ");
+            }
+            const std::clock_t begun = std::clock();
+            const ReadTable read = readGeometryTable(page + "</table>", headingTable());
+            return read.readable() ? 0.0 : double(std::clock() - begun) / CLOCKS_PER_SEC;
+        };
+        (void)seconds(100);
+        const double few = std::min(seconds(4'000), seconds(4'000));
+        const double many = std::min(seconds(16'000), seconds(16'000));
+        qInfo("%.0f and %.0f ms", 1e3 * few, 1e3 * many);
+        QVERIFY(few > 0.0 && many < 8.0 * few);
+        QVERIFY(many < 2.0);
     }
 
     // A megabyte in a second, with room for a slow machine.

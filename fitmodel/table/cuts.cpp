@@ -1,0 +1,423 @@
+// SPDX-License-Identifier: MIT
+#include "table/cuts.h"
+
+#include "table/mended_rows.h"
+#include "table/plain.h"
+
+#include <algorithm>
+#include <map>
+
+namespace tripoise::table {
+namespace {
+
+using Lines = std::vector<PlainLine>;
+using Rows = std::vector<GridRow>;
+using Cells = std::vector<std::string>;
+
+/// At a sign; a quoted cell keeps the signs inside it (RFC 4180).
+Cells cutAt(std::string_view line, std::string_view sign)
+{
+    Cells cells;
+    std::string cell;
+    bool quoted = false;
+    for (std::size_t i = 0; i < line.size();) {
+        const bool opens = line[i] == '"' && !quoted && trimmed(cell).empty();
+        const std::size_t end = opens ? line.find('"', i + 1) : std::string_view::npos;
+        if (end != std::string_view::npos) {
+            // Only a quote that ends at a separator encloses a cell; 18" does not.
+            const std::string_view after = trimmed(line.substr(end + 1));
+            if (after.empty() || after.starts_with(trimmed(sign)) || after.starts_with('"')
+                || line.substr(end + 1).starts_with(sign)) {
+                quoted = true;
+                cell.clear();
+                ++i;
+                continue;
+            }
+        }
+        if (quoted && line[i] == '"') {
+            quoted = line.substr(i + 1).starts_with('"');
+            cell += quoted ? "\"" : "";
+            i += quoted ? 2 : 1;
+        } else if (!quoted && line.substr(i).starts_with(sign)) {
+            cells.push_back(std::exchange(cell, {}));
+            i += sign.size();
+        } else {
+            cell += line[i++];
+        }
+    }
+    cells.push_back(std::move(cell));
+    return cells;
+}
+
+/// At a run of blanks that is as long or longer.
+Cells pieces(std::string_view line, std::string_view blanks)
+{
+    Cells cells;
+    for (line = trimmed(line); !line.empty();) {
+        const std::size_t end = std::min(line.find(blanks), line.size());
+        cells.emplace_back(trimmed(line.substr(0, end)));
+        line = trimmed(line.substr(end));
+    }
+    return cells;
+}
+
+Cells cutAtBlanks(std::string_view line)
+{
+    return pieces(line, "  ");
+}
+
+Cells tokensOf(std::string line)
+{
+    std::replace(line.begin(), line.end(), '\t', ' ');
+    return pieces(line, " ");
+}
+
+/// "|---|:--:|", "+----+", "=====": a line that is drawn.
+bool isDrawn(std::string_view line)
+{
+    const std::string_view text = trimmed(line);
+    const auto has = [&](std::string_view sign) {
+        return text.find(sign) != std::string_view::npos;
+    };
+    return text.size() >= 3 && text.find_first_not_of("-+|=:_ \t") == std::string_view::npos
+           && (has("--") || has("==") || has("__"));
+}
+
+template <typename Cut> Rows cut(const Lines& lines, CellReader& reader, Cut&& cutLine)
+{
+    Rows rows;
+    for (const PlainLine& line : lines) {
+        if (isDrawn(line.text))
+            continue;
+        GridRow row;
+        for (const std::string& cell : cutLine(line.text))
+            row.push_back(reader.cell(cell, line.number));
+        if (!isBlank(row))
+            rows.push_back(std::move(row));
+    }
+    return rows;
+}
+
+/// At a sign, cells that break over lines put together.
+Rows cutJoined(const Lines& lines, std::string_view sign, CellReader& reader)
+{
+    return brokenRowsJoined(cut(quotedLinesJoined(lines, sign.front()), reader,
+                                [&](const std::string& text) {
+                                    const bool decimal =
+                                        sign == "," && reader.kindOf(text) == CellKind::Number;
+                                    return decimal ? Cells{text} : cutAt(text, sign);
+                                }),
+                            reader);
+}
+
+/// "| Stack | 585 |": bars stand at both ends of the line as well.
+Rows cutAtBars(const Lines& lines, CellReader& reader)
+{
+    std::ptrdiff_t bars = 0;
+    for (const PlainLine& line : lines)
+        bars += (trimmed(line.text).starts_with('|') ? 2 : 0)
+                - (line.text.find('|') != std::string::npos ? 1 : 0);
+    return cut(lines, reader, [&](const std::string& text) {
+        std::string_view line = trimmed(text);
+        if (bars > 0 && line.starts_with('|'))
+            line.remove_prefix(1);
+        if (bars > 0 && line.ends_with('|'))
+            line.remove_suffix(1);
+        return cutAt(line, "|");
+    });
+}
+
+/// "Stack: 585 mm    Reach: 390 mm"
+Rows cutAtColons(const Lines& lines, CellReader& reader)
+{
+    return cut(lines, reader, [](const std::string& text) {
+        Cells cells;
+        for (const std::string& pair : cutAtBlanks(text)) {
+            const std::size_t colon = pair.find(':');
+            if (colon <= 1 || colon == std::string::npos || colon + 1 == pair.size())
+                return Cells{text}; // "A: stack" says what a letter is
+            cells.push_back(pair.substr(0, colon));
+            cells.push_back(pair.substr(colon + 1));
+        }
+        return cells;
+    });
+}
+
+bool occurs(const Lines& lines, std::string_view sign)
+{
+    return std::count_if(
+               lines.begin(), lines.end(),
+               [&](const PlainLine& line) { return line.text.find(sign) != std::string::npos; })
+           >= 2;
+}
+
+/// Whether most lines with a number have runs of blanks inside: those part cells, single ones
+/// words.
+bool inColumns(const Lines& lines)
+{
+    std::size_t count = 0;
+    std::size_t with = 0;
+    for (const PlainLine& line : lines) {
+        if (line.text.find_first_of("0123456789") == std::string::npos)
+            continue;
+        ++count;
+        with += trimmed(line.text).find("  ") != std::string_view::npos ? 1 : 0;
+    }
+    return 2 * with > count;
+}
+
+/// Whether every line with several numbers has a sign between its cells: then blanks part words.
+bool isMarked(const Lines& lines, CellReader& reader)
+{
+    constexpr std::string_view signs = "\t;|";
+    std::vector<std::size_t> with(signs.size());
+    std::size_t count = 0;
+    for (const PlainLine& line : lines) {
+        std::size_t numbers = 0;
+        for (const std::string& token : tokensOf(line.text))
+            numbers += reader.kindOf(token) == CellKind::Number ? 1 : 0;
+        if (numbers < 2 && line.text.find_first_of(signs) == std::string::npos)
+            continue;
+        ++count;
+        for (std::size_t i = 0; i < with.size(); ++i)
+            with[i] += line.text.find(signs[i]) != std::string::npos ? 1 : 0;
+    }
+    return count >= 2 && std::find(with.begin(), with.end(), count) != with.end();
+}
+
+/// Number of characters rather than bytes before each byte, so that "Ä" takes one column.
+std::vector<std::size_t> columnsOf(const std::string& text)
+{
+    std::vector<std::size_t> columns;
+    std::size_t column = 0;
+    for (const char c : text) {
+        const bool continues = (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+        columns.push_back(continues ? column - 1 : column);
+        column += continues ? 0 : 1;
+    }
+    return columns;
+}
+
+/// Cells between the columns that are blank in all lines.
+Rows cutAtGutters(const Lines& lines, CellReader& reader)
+{
+    std::vector<bool> inked;
+    for (const PlainLine& line : lines) {
+        if (cutAtBlanks(line.text).size() < 2)
+            continue;
+        const auto columns = columnsOf(line.text);
+        inked.resize(std::max(inked.size(), columns.back() + 1), false);
+        for (std::size_t i = 0; i < line.text.size(); ++i)
+            if (line.text[i] != ' ')
+                inked[columns[i]] = true;
+    }
+    std::vector<std::size_t> ends; // the column at which a cell ends
+    for (std::size_t i = 1; i + 1 < inked.size(); ++i)
+        if (!inked[i] && !inked[i + 1] && inked[i - 1])
+            ends.push_back(i);
+    return cut(lines, reader, [&](const std::string& text) {
+        if (cutAtBlanks(text).size() < 2)
+            return Cells{text};
+        const auto columns = columnsOf(text);
+        Cells cells;
+        std::size_t from = 0;
+        for (const std::size_t end : ends) {
+            const auto to = static_cast<std::size_t>(
+                std::lower_bound(columns.begin(), columns.end(), end) - columns.begin());
+            cells.push_back(text.substr(from, to - from));
+            from = to;
+        }
+        cells.push_back(text.substr(from));
+        return cells;
+    });
+}
+
+std::string phrase(const Cells& tokens, std::size_t count)
+{
+    std::string text;
+    for (std::size_t i = 0; i < count; ++i)
+        text += (i ? " " : "") + tokens[i];
+    return text;
+}
+
+/// A phrase, then as many values in every line, with single blanks.
+class Phrases {
+public:
+    Phrases(const Lines& lines, CellReader& reader) : m_reader(reader)
+    {
+        std::map<std::size_t, std::size_t> counts;
+        for (const PlainLine& line : lines) {
+            const Cells tokens = tokensOf(line.text);
+            const std::size_t from = valuesFrom(tokens);
+            if (from > 0 && from < tokens.size())
+                ++counts[valueCells(tokens, from).size()];
+        }
+        if (counts[usualOf(counts)] >= 2)
+            m_count = usualOf(counts);
+    }
+
+    [[nodiscard]] bool found() const { return m_count > 0; }
+
+    Cells operator()(const std::string& text)
+    {
+        const Cells tokens = tokensOf(text);
+        const std::size_t from = valuesFrom(tokens);
+        Cells values = valueCells(tokens, from);
+        const std::size_t names = tokens.size() - std::min(m_count, tokens.size());
+        const auto behind = tokens.begin() + static_cast<std::ptrdiff_t>(names);
+        // A line of sizes: their names are words as well.
+        const bool ofSizes =
+            tokens.size() >= m_count && std::all_of(behind, tokens.end(), [&](const auto& token) {
+                return isSizeName(token, m_reader.table());
+            });
+        const bool title =
+            values.size() == 1 && m_count > 1 && !is(CellKind::Heading, phrase(tokens, from));
+        Cells cells;
+        if (from > 0 && !values.empty() && !title && !(ofSizes && values.size() != m_count)) {
+            cells.push_back(phrase(tokens, from));
+        } else if (ofSizes && names <= 3) {
+            cells.push_back(phrase(tokens, names));
+            values.assign(behind, tokens.end());
+        } else {
+            return {text};
+        }
+        cells.insert(cells.end(), values.begin(), values.end());
+        return cells;
+    }
+
+private:
+    bool is(CellKind kind, const std::string& token) { return m_reader.kindOf(token) == kind; }
+
+    std::size_t valuesFrom(const Cells& tokens)
+    {
+        std::size_t from = tokens.size();
+        while (from > 0
+               && (is(CellKind::Unit, tokens[from - 1])
+                   || m_reader.cell(tokens[from - 1], 0).isValue()))
+            --from;
+        while (from < tokens.size() && is(CellKind::Unit, tokens[from]))
+            ++from; // of the phrase
+        return from;
+    }
+
+    /// The cells at the end of a line, a unit taken together with its number.
+    Cells valueCells(const Cells& tokens, std::size_t from)
+    {
+        Cells cells;
+        for (std::size_t i = from; i < tokens.size(); ++i)
+            if (is(CellKind::Unit, tokens[i]) && !cells.empty())
+                cells.back() += ' ' + tokens[i];
+            else
+                cells.push_back(tokens[i]);
+        return cells;
+    }
+
+    CellReader& m_reader;
+    std::size_t m_count = 0;
+};
+
+/// One cell a line, as some pages are copied: headings each followed by as many values, or all
+/// headings and then the values of one size after another.
+Rows cutByHeadings(const Lines& lines, CellReader& reader)
+{
+    GridRow cells;
+    for (const PlainLine& line : lines) {
+        if (trimmed(line.text).empty() || isDrawn(line.text))
+            continue;
+        GridCell cell = reader.cell(line.text, line.number);
+        // A unit, or the rest of a heading: "Top tube", "horizontal".
+        const bool whole = cell.isValue() || cell.kind == CellKind::Heading
+                           || !cell.heading->letter.empty()
+                           || isSizeName(cell.text, reader.table());
+        if (!whole && !cells.empty() && !cells.back().isValue()) {
+            GridCell both = reader.cell(cells.back().text + ' ' + cell.text, cells.back().line);
+            if (cell.kind == CellKind::Unit || both.heading->column) {
+                cells.back() = std::move(both);
+                continue;
+            }
+        }
+        cells.push_back(std::move(cell));
+    }
+    // Headings, known or not, stand before a number, the ones of columns before each other.
+    std::vector<std::size_t> headings;
+    for (std::size_t i = 0; i + 1 < cells.size(); ++i)
+        if (!cells[i].isValue() && cells[i + 1].isValue())
+            headings.push_back(i);
+    if (headings.empty())
+        return {};
+    std::size_t length = 0;
+    std::size_t first = headings.front();
+    std::size_t start = first;
+    if (headings.size() == 1) { // all headings, then sizes that are numbers
+        const auto top = std::find_if(cells.begin(), cells.end(), [](const GridCell& cell) {
+            return cell.kind == CellKind::Heading;
+        });
+        start = std::min(static_cast<std::size_t>(top - cells.begin()), first);
+        length = first + 1 - start;
+        first = start;
+    } else {
+        std::map<std::size_t, std::size_t> lengths;
+        for (std::size_t i = 1; i < headings.size(); ++i)
+            ++lengths[headings[i] - headings[i - 1]];
+        length = usualOf(lengths);
+        const double alike = static_cast<double>(lengths[length]);
+        if (alike < reader.table().limits.alikeShare * static_cast<double>(headings.size() - 1))
+            return {};
+        // The sizes, or all headings, stand before, with or without a word for them.
+        if (first + 1 >= length)
+            start = first + 1 - length;
+        if (start > 0 && start < first && cells[start - 1].kind == CellKind::Heading)
+            --start;
+    }
+    if (length < 2)
+        return {};
+    Rows rows;
+    const auto rowFrom = [&](std::size_t from, std::size_t count) {
+        const auto begin = cells.begin() + static_cast<std::ptrdiff_t>(from);
+        rows.emplace_back(
+            begin, begin + static_cast<std::ptrdiff_t>(std::min(count, cells.size() - from)));
+    };
+    for (std::size_t i = 0; i < start; ++i)
+        rowFrom(i, 1);
+    if (start < first)
+        rowFrom(start, first - start);
+    if (start < first && first - start < length)
+        rows.back().insert(rows.back().begin(), reader.cell({}, cells[start].line));
+    // From heading to heading: one that has a single number for all sizes shifts none.
+    for (std::size_t i = first, next = 0; i < cells.size(); i = next) {
+        const auto at = std::upper_bound(headings.begin(), headings.end(), i);
+        const bool isRow = std::binary_search(headings.begin(), headings.end(), i);
+        next = at == headings.end() || !isRow ? i + length : *at;
+        rowFrom(i, next - i);
+    }
+    return rows;
+}
+
+} // namespace
+
+std::vector<GridRow> cutNowhere(const Lines& lines, CellReader& reader)
+{
+    return cut(lines, reader, [](const std::string& text) { return Cells{text}; });
+}
+
+void eachCut(const Lines& lines, CellReader& reader, const std::function<void(Rows)>& offer)
+{
+    for (const char* sign : {"\t", ";", ", ", ","})
+        if (occurs(lines, sign))
+            offer(cutJoined(lines, sign, reader));
+    if (occurs(lines, "|"))
+        offer(cutAtBars(lines, reader));
+    if (occurs(lines, ":"))
+        offer(cutAtColons(lines, reader));
+    offer(cutByHeadings(lines, reader));
+    if (isMarked(lines, reader))
+        return;
+    if (occurs(lines, "  ")) {
+        offer(cut(lines, reader, cutAtBlanks));
+        offer(cutAtGutters(lines, reader));
+    }
+    if (Phrases phrases(lines, reader); phrases.found() && !inColumns(lines))
+        offer(cut(lines, reader, phrases));
+}
+
+} // namespace tripoise::table

@@ -1,0 +1,271 @@
+// SPDX-License-Identifier: MIT
+#include "table/places.h"
+
+#include <algorithm>
+#include <cmath>
+
+namespace tripoise::table {
+namespace {
+
+class Finder {
+public:
+    Finder(const Grid& grid, const Sheet& sheet, const Extent& extent, const HeadingTable& table)
+        : m_grid(grid), m_sheet(sheet), m_extent(extent), m_table(table)
+    {
+        sortPlaces();
+        for (std::size_t at = 0; at < m_sheet.length(); ++at)
+            if (m_result.of[at] == Place::Values)
+                m_result.values.push_back(at);
+        findSizeLine();
+        leaveOtherUnits();
+        nameSizes();
+    }
+
+    Places take() { return std::move(m_result); }
+
+private:
+    /// Whether a line of the sheet has a heading.
+    [[nodiscard]] bool hasHeading(std::size_t line) const
+    {
+        const GridCell& cell = m_sheet.cell(line, m_result.headingAt);
+        return m_extent.anyHeading ? m_extent.isHeading(cell) : line > 0 && !cell.text.empty();
+    }
+
+    void sortPlaces()
+    {
+        std::vector<std::size_t> headings(m_sheet.length(), 0);
+        for (std::size_t at = 0; at < m_sheet.length(); ++at)
+            for (std::size_t line = 0; line < m_sheet.lines(); ++line)
+                headings[at] += m_extent.isHeading(m_sheet.cell(line, at)) ? 1 : 0;
+        m_result.headingAt = static_cast<std::size_t>(
+            std::max_element(headings.begin(), headings.end()) - headings.begin());
+        for (std::size_t at = 0; at < m_sheet.length(); ++at)
+            m_result.of.push_back(at == m_result.headingAt ? Place::Heading : sorted(at));
+    }
+
+    [[nodiscard]] Place sorted(std::size_t at) const
+    {
+        // "Weight: 1.9 kg" below sizes of many columns is no size.
+        constexpr std::size_t least = 3;
+        if (m_extent.sizesDown && m_sheet.lines() > least
+            && m_grid.rows[m_sheet.place(0, at).row].size() < least)
+            return Place::Note;
+        std::size_t full = 0;
+        std::size_t values = 0;
+        std::size_t units = 0;
+        std::size_t letters = 0;
+        for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
+            const GridCell& cell = m_sheet.cell(line, at);
+            if (cell.text.empty() || !hasHeading(line))
+                continue;
+            ++full;
+            if (cell.isValue())
+                ++values;
+            else if (cell.kind == CellKind::Unit)
+                ++units;
+            else
+                letters += cell.heading->letter.empty() ? 0 : 1;
+        }
+        return full == 0            ? Place::Note
+               : units == full      ? Place::Unit
+               : letters == full    ? Place::Letter
+               : 2 * values >= full ? Place::Values
+                                    : Place::Note;
+    }
+
+    void findSizeLine()
+    {
+        auto& line = m_result.sizeLine;
+        for (std::size_t i = 0; i < m_sheet.lines() && !line; ++i)
+            for (std::size_t at = 0; at < m_sheet.length(); ++at)
+                if (isSizeHeading(i, at))
+                    line = i;
+        if (!line)
+            findUnnamed();
+    }
+
+    [[nodiscard]] bool isSizeHeading(std::size_t line, std::size_t at) const
+    {
+        return m_result.of[at] != Place::Values && m_sheet.cell(line, at).heading->isSize;
+    }
+
+    /// How much a line looks like one of sizes' names: by letters, figures that are sizes, other
+    /// words; not at all by other figures.
+    [[nodiscard]] int likeSizes(std::size_t line) const
+    {
+        std::size_t full = 0;
+        std::size_t sizes = 0;
+        std::size_t numbers = 0;
+        double last = 0.0;
+        bool rising = true;
+        for (const std::size_t at : m_result.values) {
+            const std::string& text = m_sheet.text(line, at);
+            const auto number = cellNumber(text, m_table.numbers);
+            full += text.empty() ? 0 : 1;
+            sizes += isSizeName(text, m_table) ? 1 : 0;
+            if (!number)
+                continue;
+            ++numbers;
+            const double twice = 2.0 * number->value;
+            rising = rising && number->value > last && isSizeNumber(number->value)
+                     && twice == std::floor(twice);
+            last = number->value;
+        }
+        if (full == 0 || 2 * full < m_result.values.size() || isUnitLine(m_sheet, line))
+            return 0;
+        if (numbers == full)
+            return rising ? ofNumbers : 0;
+        return sizes == full ? ofNumbers + 1 : ofNumbers - 1;
+    }
+
+    static constexpr int ofNumbers = 2;
+
+    [[nodiscard]] bool isSizeNumber(double value) const
+    {
+        const auto in = [value](const Range& range) {
+            return value >= range.low && value <= range.high;
+        };
+        return in(m_table.limits.sizes) || in(m_table.limits.sizesMm);
+    }
+
+    /// Of the lines before the first heading the one that looks most like names of sizes, the last
+    /// of several, of several of numbers the first; or the last below all headings, if it looks
+    /// more like it.
+    void findUnnamed()
+    {
+        int most = 1;
+        const auto offer = [&](std::size_t line, int like) {
+            most = like;
+            m_result.sizeLine = line;
+        };
+        for (std::size_t line = 0; line < m_sheet.lines() && !hasHeading(line); ++line)
+            if (const int like = likeSizes(line);
+                like > most || (like == most && like != ofNumbers))
+                offer(line, like);
+        for (std::size_t line = m_sheet.lines(); line-- > 0 && !hasHeading(line);)
+            if (const int like = likeSizes(line); like >= ofNumbers) {
+                if (!m_result.sizeLine || like > most)
+                    offer(line, like);
+                return;
+            }
+    }
+
+    /// A line of units below the sizes: a size that stands twice, or without a name behind another,
+    /// is the same in another unit.
+    void leaveOtherUnits()
+    {
+        const std::size_t next = m_result.sizeLine.value_or(m_sheet.lines()) + 1;
+        if (next >= m_sheet.lines() || !isUnitLine(m_sheet, next))
+            return;
+        std::vector<std::size_t> kept;
+        for (const std::size_t at : m_result.values) {
+            const std::string& name = m_sheet.text(next - 1, at);
+            const bool again = !kept.empty()
+                               && (name.empty() || name == m_sheet.text(next - 1, kept.back()))
+                               && m_sheet.cell(next, at).heading->unit
+                                      != m_sheet.cell(next, kept.back()).heading->unit;
+            if (again)
+                m_result.of[at] = Place::Note;
+            else
+                kept.push_back(at);
+        }
+        m_result.values = std::move(kept);
+    }
+
+    void nameSizes()
+    {
+        SizesFound& sizes = m_result.sizes;
+        const auto line = m_result.sizeLine;
+        sizes.named = line.has_value();
+        for (std::size_t i = 0; i < m_result.values.size(); ++i) {
+            const std::size_t at = m_result.values[i];
+            const std::string name = line ? m_sheet.text(*line, at) : std::string();
+            sizes.guessed = sizes.guessed || (line && name.empty());
+            sizes.cells.push_back(line ? m_sheet.existing(*line, at) : std::nullopt);
+            sizes.names.push_back(name.empty() ? std::to_string(i + 1) : name);
+        }
+        if (line)
+            nameByNextLine(*line);
+        else if (m_result.values.size() == 1)
+            sizeInTitle();
+        for (std::size_t at = 0; line && at < m_sheet.length(); ++at)
+            if (isSizeHeading(*line, at))
+                sizes.headings.push_back(m_sheet.place(*line, at));
+    }
+
+    /// One size for two sizes of wheel: "M" over "27.5" and "29".
+    void nameByNextLine(std::size_t line)
+    {
+        std::vector<std::string> names = m_result.sizes.names;
+        const auto isTwice = [&names] {
+            return std::any_of(names.begin(), names.end(), [&](const std::string& name) {
+                return std::count(names.begin(), names.end(), name) > 1;
+            });
+        };
+        const std::size_t next = line + 1;
+        if (!isTwice() || next >= m_sheet.lines())
+            return;
+        const GridCell& head = m_sheet.cell(next, m_result.headingAt);
+        if (!head.text.empty() && head.text != m_sheet.text(line, m_result.headingAt)
+            && head.heading->column != Column::BeadSeat)
+            return;
+        for (std::size_t i = 0; i < names.size(); ++i)
+            if (const std::string& more = m_sheet.text(next, m_result.values[i]); !more.empty())
+                names[i] += ' ' + more;
+        if (isTwice())
+            return;
+        m_result.sizes.names = std::move(names);
+        if (head.heading->column)
+            return;
+        m_result.secondSizeLine = next;
+        for (std::size_t at = 0; at < m_sheet.length(); ++at)
+            if (!m_sheet.text(next, at).empty())
+                m_result.sizes.headings.push_back(m_sheet.place(next, at));
+    }
+
+    /// "Kettlebridge 56" above a single size.
+    void sizeInTitle()
+    {
+        SizesFound& sizes = m_result.sizes;
+        for (std::size_t r = 0; r < m_extent.from && !sizes.named; ++r) {
+            const std::string& title = m_grid.rows[r].front().text;
+            const std::size_t blank = title.rfind(' ');
+            if (m_grid.rows[r].size() != 1 || blank == std::string::npos)
+                continue;
+            const std::string last = title.substr(blank + 1);
+            const auto number = cellNumber(last, m_table.numbers);
+            sizes.named = number ? isSizeNumber(number->value) : isSizeName(last, m_table);
+            if (sizes.named)
+                sizes.names.front() = last;
+            sizes.inModel = sizes.named;
+        }
+    }
+
+    const Grid& m_grid;
+    const Sheet& m_sheet;
+    const Extent& m_extent;
+    const HeadingTable& m_table;
+    Places m_result;
+};
+
+} // namespace
+
+bool isUnitLine(const Sheet& sheet, std::size_t line)
+{
+    std::size_t units = 0;
+    for (std::size_t at = 0; at < sheet.length(); ++at) {
+        const CellKind kind = sheet.cell(line, at).kind;
+        if (kind != CellKind::Unit && kind != CellKind::Blank)
+            return false;
+        units += kind == CellKind::Unit ? 1 : 0;
+    }
+    return units > 0;
+}
+
+Places placesOf(const Grid& grid, const Sheet& sheet, const Extent& extent,
+                const HeadingTable& table)
+{
+    return Finder(grid, sheet, extent, table).take();
+}
+
+} // namespace tripoise::table
