@@ -90,7 +90,7 @@ FocusScope {
                     id: shownSizes
                     objectName: "shownSizes"
                     label: qsTr("Drawn")
-                    labelWidth: Math.max(wordsWidth, besideSizes.wordsWidth)
+                    labelWidth: Math.max(wordsWidth, besideSizes.wordsWidth, choice.wordsWidth)
                     sizes: sizes
                     width: parent.width
                 }
@@ -99,10 +99,19 @@ FocusScope {
                     objectName: "besideSizes"
                     label: qsTr("Beside it")
                     labelWidth: shownSizes.labelWidth
-                    beside: true
+                    of: "beside"
                     sizes: sizes
                     width: parent.width
                 }
+            }
+            ChoiceSection {
+                id: choice
+                objectName: "choice"
+                visible: pane.decided
+                session: pane.session
+                sizes: sizes
+                labelWidth: shownSizes.labelWidth
+                width: page.width
             }
             ToldList {
                 objectName: "reasons"

@@ -104,7 +104,8 @@ QString DecisionModel::text() const
         return {};
     const Solution& solution = session()->solution();
     // The fitting as it is now: its rider may have been renamed since, which changes no decision.
-    return visible(decisionText(session()->fitting(), solution.advice, *solution.prepared));
+    return visible(decisionText(session()->fitting(), solution.advice, *solution.prepared,
+                                *solution.tables));
 }
 
 void DecisionModel::copy() const

@@ -85,6 +85,7 @@ struct SetupFigures {
 struct BikeSketch {
     std::string model;
     std::string size;
+    bool byBuilder = false; ///< chosen by the builder
 
     TubeSketch headTube;  ///< from its top to its lower end
     TubeSketch seatTube;  ///< from the bottom bracket to its top

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/choice_words.h"
 #include "wording/fit_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
@@ -56,6 +57,25 @@ QString written(const Section& section)
     QString text = heading(section.heading);
     for (const QString& sentence : section.items)
         text += item(sentence);
+    return text;
+}
+
+/// What the builder chose, after what breaks on it.
+QString written(const BuildersChoice& choice, const Advice& advice, const Prepared& prepared)
+{
+    const ChoiceWords words = choiceWords(choice, advice, prepared);
+    QString text(QLatin1Char('\n'));
+    for (const QString& caution : words.cautions)
+        text += paragraph(caution);
+    text += paragraph(words.sentence);
+    const auto tell = [&text](const QString& before, const QStringList& sentences) {
+        if (!before.isEmpty())
+            text += paragraph(before);
+        for (const QString& sentence : sentences)
+            text += item(sentence);
+    };
+    tell(words.against, words.costs);
+    tell(words.moved, words.moves);
     return text;
 }
 
@@ -141,7 +161,7 @@ QString uses(const Candidate& candidate, const Mix& mix, const Advice& advice,
 } // namespace
 
 QString decisionText(const Fitting& fitting, const Advice& advice, const Prepared& prepared,
-                     Told told)
+                     const Tables& tables, Told told)
 {
     const auto limits = [&] {
         QString text;
@@ -155,6 +175,9 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     if (advice.solved && advice.verdict.other && !advice.person.provisional
         && (kind == VerdictKind::Slight || kind == VerdictKind::Either))
         text += paragraph(verdictWords(advice, prepared, fitting.riding).kind);
+    if (const auto choice =
+            buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables))
+        text += written(*choice, advice, prepared);
     if (!advice.solved)
         return text + limits();
     const Candidate& named = advice.leading();

@@ -32,12 +32,12 @@ QString handsOn(GripPlace place)
 
 QString nameOf(const BikeSketch& bike, const SideView& view)
 {
-    const QString size = asName(bike.size);
-    if (view.other && view.other->model == view.chosen.model)
-        return size;
-    return Drawing::tr("%1 %2", "model and size of a frame")
-        .arg(asName(bike.model), size)
-        .trimmed();
+    QString name = asName(bike.size);
+    if (!view.other || view.other->model != view.chosen.model)
+        name = Drawing::tr("%1 %2", "model and size of a frame")
+                   .arg(asName(bike.model), name)
+                   .trimmed();
+    return bike.byBuilder ? Drawing::tr("%1 (chosen)", "a size, by the builder").arg(name) : name;
 }
 
 /// A frame is spoken of in millimetres in any units.

@@ -147,7 +147,7 @@ private slots:
         QVERIFY(model.lacks().isEmpty());
         QVERIFY(!model.cautions().isEmpty());
         QVERIFY(model.canCopy());
-        QCOMPARE(model.text(), decisionText(fitting, worked.advice(), worked.prepared()));
+        QCOMPARE(model.text(), decisionText(fitting, worked.advice(), worked.prepared(), test::tables()));
         model.copy();
         QCOMPARE(QGuiApplication::clipboard()->text(), model.text());
     }
