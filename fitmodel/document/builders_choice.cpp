@@ -72,9 +72,10 @@ std::optional<std::size_t> chosenCandidate(const Choices& choices, const Advice&
     const auto size = sizeOf(choices);
     if (!size)
         return std::nullopt;
-    const auto at = std::find_if(
-        advice.candidates.begin(), advice.candidates.end(),
-        [&](const Candidate& one) { return size->is(prepared.sizes[one.size].frame); });
+    const auto at =
+        std::find_if(advice.candidates.begin(), advice.candidates.end(), [&](const Candidate& one) {
+            return size->is(prepared.sizes[one.size].frame);
+        });
     if (at == advice.candidates.end())
         return std::nullopt;
     return static_cast<std::size_t>(at - advice.candidates.begin());
@@ -87,15 +88,18 @@ std::optional<BuildersChoice> buildersChoice(const Choices& choices, const Ridin
     const auto size = sizeOf(choices);
     if (!size)
         return std::nullopt;
-    BuildersChoice choice{*size, choices.size.has_value(),
-                          chosenCandidate(choices, advice, prepared), {}, choices.reason};
+    BuildersChoice choice{*size,
+                          choices.size.has_value(),
+                          chosenCandidate(choices, advice, prepared),
+                          {},
+                          choices.reason};
     if (!choice.candidate || !ownSetup(choices) || choices.trial->on() != *size)
         return choice;
     const Candidate& candidate = advice.candidates[*choice.candidate];
     if (candidate.best)
-        choice.setup = tryContacts(contactsOf(*choices.trial), *candidate.best,
-                                   prepared.sizes[candidate.size],
-                                   {advice.person, riding, prepared, tables});
+        choice.setup =
+            tryContacts(contactsOf(*choices.trial), *candidate.best, prepared.sizes[candidate.size],
+                        {advice.person, riding, prepared, tables});
     return choice;
 }
 

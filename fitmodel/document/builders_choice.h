@@ -30,18 +30,15 @@ void pull(Choices& choices, std::optional<Trial> trial);
 [[nodiscard]] bool ownSetup(const Choices& choices); ///< one was chosen
 
 /// The candidate that the builder chose; empty without a choice, or where it is none of them.
-[[nodiscard]] std::optional<std::size_t> chosenCandidate(const Choices& choices,
-                                                         const Advice& advice,
-                                                         const Prepared& prepared);
+[[nodiscard]] std::optional<std::size_t>
+chosenCandidate(const Choices& choices, const Advice& advice, const Prepared& prepared);
 
 /// Whether two choices say the same of the builder's word.
 [[nodiscard]] bool sameWord(const Choices& a, const Choices& b);
 
 /// Empty where the builder chose nothing.
-[[nodiscard]] std::optional<BuildersChoice> buildersChoice(const Choices& choices,
-                                                           const Riding& riding,
-                                                           const Advice& advice,
-                                                           const Prepared& prepared,
-                                                           const Tables& tables);
+[[nodiscard]] std::optional<BuildersChoice>
+buildersChoice(const Choices& choices, const Riding& riding, const Advice& advice,
+               const Prepared& prepared, const Tables& tables);
 
 } // namespace tripoise

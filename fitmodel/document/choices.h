@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// What the builder chose on top of what was measured: how much each consideration counts, a size and
-// a set-up other than advised, a set-up pulled about by hand, and sizes that are still being typed.
+// What the builder chose on top of what was measured: how much each consideration counts, a size
+// and a set-up other than advised, a set-up pulled about by hand, and sizes that are still being
+// typed.
 #pragma once
 
 #include "advice/riding.h"
@@ -47,8 +48,8 @@ inline constexpr Range weightFactorRange{0.0, 8.0};
 struct Choices {
     PerConsideration<double> weightFactor = ordinary();
     std::optional<Trial> trial;
-    std::optional<ChosenSize> size; ///< the builder's word on the size
-    std::string reason;             ///< for what was chosen, in the builder's words
+    std::optional<ChosenSize> size;   ///< the builder's word on the size
+    std::string reason;               ///< for what was chosen, in the builder's words
     std::optional<Position> position; ///< today's kept or not; by default where it is liked
     bool toeTold = false;             ///< the rider knows that a shoe may touch the front wheel
     std::vector<FrameSize>

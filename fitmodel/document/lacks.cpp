@@ -63,9 +63,8 @@ std::optional<std::size_t> trialFrame(const Fitting& fitting)
     const auto& trial = fitting.choices.trial;
     if (!trial)
         return std::nullopt;
-    const auto at =
-        std::find_if(fitting.frames.begin(), fitting.frames.end(),
-                     [&](const FrameSize& frame) { return trial->on().is(frame); });
+    const auto at = std::find_if(fitting.frames.begin(), fitting.frames.end(),
+                                 [&](const FrameSize& frame) { return trial->on().is(frame); });
     if (at == fitting.frames.end())
         return std::nullopt;
     return static_cast<std::size_t>(at - fitting.frames.begin());

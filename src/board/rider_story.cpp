@@ -85,7 +85,8 @@ void RiderStory::make(const Session& session)
     else if (verdict.other == shown && verdict.named == besides)
         m_reasons = reasonsAgainst(advice, *solution.prepared);
     if (pulled) // what the advised set-up does is not what is ridden
-        std::erase_if(m_reasons, [](const ToldReason& reason) { return reason.by && ofSetup(*reason.by); });
+        std::erase_if(m_reasons,
+                      [](const ToldReason& reason) { return reason.by && ofSetup(*reason.by); });
 
     if (const auto& ridden = of(WhichBike::Shown)) {
         const KneeRoom room = roomAtTheKnee(*ridden);

@@ -51,6 +51,7 @@ void Scene::make(const Session& session, const SceneOptions& options,
     m_view = shown.tried || shown.crank
                  ? makeSideView(solution.advice, shown, riding.mix, *m_prepared, *m_tables)
                  : m_still;
+    m_ownSetup = m_tried && tripoise::ownSetup(session.fitting().choices);
     const auto word = chosenCandidate(session.fitting().choices, solution.advice, *m_prepared);
     m_view.chosen.byBuilder = word && word == candidate;
     if (m_view.other)

@@ -270,9 +270,9 @@ Json choiceJson(const std::optional<BuildersChoice>& choice, const Advice& advic
     return {{"model", choice->size.model},
             {"size", choice->size.size},
             {"among_candidates", choice->candidate.has_value()},
-            {"setup", choice->setup ? contactsJson(choice->setup->setup.saddle,
-                                                   choice->setup->setup.grip)
-                                    : Json(nullptr)},
+            {"setup", choice->setup
+                          ? contactsJson(choice->setup->setup.saddle, choice->setup->setup.grip)
+                          : Json(nullptr)},
             {"reason", choice->reason},
             {"cautions", textsJson(words.cautions)},
             {"text", words.sentence.toStdString()},
@@ -333,8 +333,9 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
                  {{"length_mm", part->stem.lengthMm}, {"angle_deg", told(part->stem.angle.deg())}}},
                 {"nearer_mm", orNull(part->nearerMm, asIs)}};
     }
-    json["choice"] = choiceJson(
-        buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables), advice, prepared);
+    json["choice"] =
+        choiceJson(buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables),
+                   advice, prepared);
     json["findings"] = findingsJson(advice.riderFindings);
     return json.dump(2) + "\n";
 }

@@ -180,12 +180,12 @@ int runAdvise(const Arguments& arguments)
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
-    return written(
-        json ? QString::fromStdString(
-            adviceJson(found->fitting, found->advice, found->prepared, found->tables))
-             : decisionText(found->fitting, found->advice, found->prepared, found->tables,
-                            arguments.flagged ? Told::All : Told::OneScreen),
-        found->exitCode());
+    return written(json
+                       ? QString::fromStdString(adviceJson(found->fitting, found->advice,
+                                                           found->prepared, found->tables))
+                       : decisionText(found->fitting, found->advice, found->prepared, found->tables,
+                                      arguments.flagged ? Told::All : Told::OneScreen),
+                   found->exitCode());
 }
 
 int runDraw(const Arguments& arguments)

@@ -83,9 +83,8 @@ void SizesModel::choose(int row)
 int SizesModel::pinned(int frame) const
 {
     const auto followed = session()->followedCandidate();
-    const bool unasked =
-        frame >= 0 && followed
-        && solution()->advice.candidates[*followed].size == std::size_t(frame);
+    const bool unasked = frame >= 0 && followed
+                         && solution()->advice.candidates[*followed].size == std::size_t(frame);
     return unasked ? -1 : frame;
 }
 

@@ -11,7 +11,7 @@
 
 namespace tripoise {
 
-/// "The M, with the 100 mm stem turned over and 15 mm of spacers."
+/// "The M, with the flipped 100 mm stem and 15 mm of spacers."
 [[nodiscard]] QString verdictSentence(const Advice& advice, const Prepared& prepared,
                                       const Riding& riding);
 /// The same, as a title that is read from afar and what stands under it.

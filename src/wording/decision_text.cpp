@@ -192,12 +192,15 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
         Section checks = checksSection(advice, named);
         checks.items = checks.items.mid(0, mostChecksOnAScreen);
         text += written(checks);
-        return text + QLatin1Char('\n') + paragraph(cautions().mid(0, 2).join(QLatin1Char(' ')))
+        return text + QLatin1Char('\n')
+               + paragraph(cautionsOf(fitting, &named).first.join(QLatin1Char(' ')))
                + paragraph(Words::tr("How it rides, more cautions and the rest: the same with "
                                      "--all."));
     }
     text += written(changeSection(advice, prepared));
     text += setups(advice, prepared, told);
+    if (const auto& part = advice.part)
+        text += item(toOrderSentence(*part));
     text += rides(advice, prepared);
     text += uses(named, fitting.riding.mix, advice, prepared);
     text += written(cranksSection(advice));
@@ -206,7 +209,9 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(askedSection(advice));
     text += limits();
     text += written(checksSection(advice, named));
-    return text + QLatin1Char('\n') + paragraph(cautions().join(QLatin1Char(' ')));
+    const Cautions cautions = cautionsOf(fitting, &named);
+    text += written({Words::tr("Cautions"), cautions.first + cautions.others});
+    return text + written(sourcesSection());
 }
 
 } // namespace tripoise

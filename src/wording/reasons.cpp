@@ -173,13 +173,13 @@ QString sameSeatSentence(const Advice& advice, const Prepared& prepared)
             takes << (differenceMm > 0.0 ? more : less).arg(partMm(std::abs(differenceMm)));
     };
     add(same.stemLongerMm, Words::tr("a stem %1 longer"), Words::tr("a stem %1 shorter"));
-    add(same.spacersMoreMm, Words::tr("%1 more of spacers"), Words::tr("%1 less of spacers"));
+    add(same.spacersMoreMm, Words::tr("%1 more spacers"), Words::tr("%1 fewer spacers"));
     if (takes.isEmpty() && same.lowerMm < leastSeenMm)
         return Words::tr("To sit the same on %1, the same parts do.").arg(other);
     if (same.lowerMm < leastSeenMm)
         return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
     takes << Words::tr("a bar that sits %1 lower still", "than without any spacers")
-                 .arg(partMm(same.lowerMm));
+                 .arg(mm(same.lowerMm));
     return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
 }
 

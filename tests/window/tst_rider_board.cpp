@@ -198,8 +198,7 @@ void TestRiderBoard::shouldShowWhatTheBuilderChose()
     Fitting fitting = open.session.fitting();
     const FrameSize& other =
         open.session.solution()
-            .prepared
-            ->sizes[open.session.solution().advice.candidates[1 - named].size]
+            .prepared->sizes[open.session.solution().advice.candidates[1 - named].size]
             .frame;
     chooseSize(fitting.choices, ChosenSize{other.model, other.size});
     open.session.edit(fitting, QStringLiteral("size"));
@@ -210,9 +209,10 @@ void TestRiderBoard::shouldShowWhatTheBuilderChose()
     QCOMPARE(ridden().chosen.size, other.size);
     QVERIFY(open.board->description().contains(QStringLiteral("(chosen)")));
     // what the advice says stays beside it
-    QVERIFY(rider->change().contains(QString::fromStdString(
-        open.session.solution().prepared->sizes[open.session.solution().advice.leading().size]
-            .frame.size)));
+    QVERIFY(rider->change().contains(
+        QString::fromStdString(open.session.solution()
+                                   .prepared->sizes[open.session.solution().advice.leading().size]
+                                   .frame.size)));
 
     open.session.undo();
     QCOMPARE(*open.session.shownCandidate(), named);
@@ -228,12 +228,13 @@ void TestRiderBoard::shouldShowWhatTheBuilderChose()
     shownAnew->setSize({640, 600});
     shownAnew->setSession(&open.session);
     QVERIFY(shownAnew->change().contains(QStringLiteral("just tried")));
-    QVERIFY((shownAnew->story().of(WhichBike::Shown)->rider->grip - grip - Point(-30.0, 10.0))
-                .norm()
-            < exact);
+    QVERIFY(
+        (shownAnew->story().of(WhichBike::Shown)->rider->grip - grip - Point(-30.0, 10.0)).norm()
+        < exact);
     chooseSetup(fitting.choices, true);
     open.session.edit(fitting, QStringLiteral("set-up"));
     QVERIFY(rider->change().contains(QStringLiteral("set up as chosen")));
+    QVERIFY(open.board->pulledText().startsWith(QStringLiteral("Chosen. ")));
     QVERIFY((ridden().rider->grip - grip - Point(-30.0, 10.0)).norm() < exact);
     open.board->backToAdvised();
     QVERIFY((ridden().rider->grip - grip).norm() < exact);
