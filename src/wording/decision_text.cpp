@@ -192,8 +192,9 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
         Section checks = checksSection(advice, named);
         checks.items = checks.items.mid(0, mostChecksOnAScreen);
         text += written(checks);
+        const Cautions cautions = cautionsOf(fitting, &named);
         return text + QLatin1Char('\n')
-               + paragraph(cautionsOf(fitting, &named).first.join(QLatin1Char(' ')))
+               + paragraph((cautions.first + cautions.others.mid(0, 1)).join(QLatin1Char(' ')))
                + paragraph(Words::tr("How it rides, more cautions and the rest: the same with "
                                      "--all."));
     }

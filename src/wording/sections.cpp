@@ -214,15 +214,15 @@ Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate)
     const auto tell = [&told](bool applies, const QString& caution) {
         (applies ? told.first : told.others) << caution;
     };
+    tell(!fitting.rider.bendsFreely,
+         Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
+                   "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
+                   "length need a person, not a formula."));
     tell(
         tells({FindingCode::ToeOverlaps, FindingCode::ToeNear}),
         Words::tr("A shoe that touches tyre or mudguard is a hazard at walking pace: sit the rider "
                   "on in their shoes, pedals level, turn the bar, and show them. Mudguards need "
                   "stays that break away."));
-    tell(!fitting.rider.bendsFreely,
-         Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
-                   "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
-                   "length need a person, not a formula."));
     tell(false, Words::tr("After any change at the bar: hoses at full lock, bar against top tube, "
                           "reach of the levers, torque, brakes, a loaded test ride."));
     tell(false, Words::tr("Marks and limits on parts and the makers' instructions rule over this "

@@ -163,14 +163,18 @@ private slots:
         QTest::addColumn<QString>("said");
         QTest::newRow("nearer, higher")
             << -26.0 << 50.0
-            << QStringLiteral("At the hand, touring is 26 mm nearer and 50 mm higher than road.");
+            << QStringLiteral(
+                   "At the hand, touring is 26 mm nearer and 50 mm higher than road riding.");
         QTest::newRow("further, lower")
             << 6.0 << -14.0
-            << QStringLiteral("At the hand, touring is 6 mm further and 14 mm lower than road.");
+            << QStringLiteral(
+                   "At the hand, touring is 6 mm further and 14 mm lower than road riding.");
         QTest::newRow("higher alone")
-            << 0.4 << 10.0 << QStringLiteral("At the hand, touring is 10 mm higher than road.");
+            << 0.4 << 10.0
+            << QStringLiteral("At the hand, touring is 10 mm higher than road riding.");
         QTest::newRow("the same") << 0.3 << -0.4
-                                  << QStringLiteral("At the hand, road and touring are the same.");
+                                  << QStringLiteral(
+                                         "At the hand, road riding and touring are the same.");
     }
     void shouldTellTheDifferenceAtTheHand()
     {
