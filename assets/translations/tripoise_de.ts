@@ -211,6 +211,29 @@
     </message>
 </context>
 <context>
+    <name>ChoiceSection</name>
+    <message>
+        <source>Chosen</source>
+        <translation>Gewählt</translation>
+    </message>
+    <message>
+        <source>Set-up</source>
+        <translation>Einstellung</translation>
+    </message>
+    <message>
+        <source>As advised</source>
+        <translation>Wie empfohlen</translation>
+    </message>
+    <message>
+        <source>As pulled</source>
+        <translation>Wie gezogen</translation>
+    </message>
+    <message>
+        <source>Why, in your own words</source>
+        <translation>Warum, in eigenen Worten</translation>
+    </message>
+</context>
+<context>
     <name>Columns</name>
     <message>
         <source>beside the drawing</source>
@@ -287,20 +310,8 @@
         <translation>Ein Rahmen, zwei Einsätze</translation>
     </message>
     <message>
-        <source>Look at these</source>
-        <translation>Zu prüfen</translation>
-    </message>
-    <message>
         <source>More</source>
         <translation>Mehr</translation>
-    </message>
-    <message>
-        <source>Cranks, published rules, the frame asked for</source>
-        <translation>Kurbeln, bekannte Formeln, der gesuchte Rahmen</translation>
-    </message>
-    <message>
-        <source>Cautions</source>
-        <translation>Vorbehalte</translation>
     </message>
     <message>
         <source>What every advice is given under</source>
@@ -319,8 +330,28 @@
         <translation>Wie es sich fährt</translation>
     </message>
     <message>
-        <source>Toe room, steadiness, braking, weight on the wheels</source>
-        <translation>Fußfreiheit, Ruhe, Bremsen, Last auf den Rädern</translation>
+        <source>Every consideration, and how much it counts</source>
+        <translation>Alle Gesichtspunkte, und wie viel sie zählen</translation>
+    </message>
+    <message>
+        <source>To see the difference</source>
+        <translation>Den Unterschied sehen</translation>
+    </message>
+    <message>
+        <source>Toe room, steadiness, weight on the wheels</source>
+        <translation>Zehenfreiheit, Spurtreue, Last auf den Rädern</translation>
+    </message>
+    <message>
+        <source>Look at these as well</source>
+        <translation>Auch dies ansehen</translation>
+    </message>
+    <message>
+        <source>Cranks, published rules, the frame asked for, sources</source>
+        <translation>Kurbeln, veröffentlichte Regeln, der gesuchte Rahmen, Quellen</translation>
+    </message>
+    <message>
+        <source>Other cautions</source>
+        <translation>Weitere Vorbehalte</translation>
     </message>
 </context>
 <context>
@@ -366,14 +397,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>trunk</source>
-        <translation>Rumpf</translation>
-    </message>
-    <message>
-        <source>arm–trunk</source>
-        <translation>Arm–Rumpf</translation>
-    </message>
-    <message>
         <source>elbow</source>
         <translation>Ellbogen</translation>
     </message>
@@ -407,24 +430,12 @@
         <translation>Lenker %1 weiter weg</translation>
     </message>
     <message>
-        <source>bar %1 closer</source>
-        <translation>Lenker %1 näher</translation>
-    </message>
-    <message>
         <source>stem %1 longer</source>
         <translation>Vorbau %1 länger</translation>
     </message>
     <message>
         <source>stem %1 shorter</source>
         <translation>Vorbau %1 kürzer</translation>
-    </message>
-    <message>
-        <source>spacers %1 more</source>
-        <translation>Spacer %1 mehr</translation>
-    </message>
-    <message>
-        <source>spacers %1 less</source>
-        <translation>Spacer %1 weniger</translation>
     </message>
     <message>
         <source>head tube %1 higher</source>
@@ -445,10 +456,6 @@
     <message>
         <source>front wheel %1 further</source>
         <translation>Vorderrad %1 weiter</translation>
-    </message>
-    <message>
-        <source>front wheel %1 closer</source>
-        <translation>Vorderrad %1 näher</translation>
     </message>
     <message>
         <source>saddle %1 higher</source>
@@ -567,10 +574,6 @@
         <translation>Sattelversatz %1</translation>
     </message>
     <message>
-        <source>drop %1</source>
-        <translation>Überhöhung %1</translation>
-    </message>
-    <message>
         <source>grip reach %1</source>
         <translation>Griffweite %1</translation>
     </message>
@@ -633,6 +636,36 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1 (chosen)</source>
+        <comment>a size, by the builder</comment>
+        <translation>%1 (gewählt)</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>Rücken</translation>
+    </message>
+    <message>
+        <source>arms to back</source>
+        <translation>Arme zum Rücken</translation>
+    </message>
+    <message>
+        <source>%1 more spacers</source>
+        <translation>%1 mehr Spacer</translation>
+    </message>
+    <message>
+        <source>%1 fewer spacers</source>
+        <translation>%1 weniger Spacer</translation>
+    </message>
+    <message>
+        <source>front wheel %1 nearer</source>
+        <translation>Vorderrad %1 näher</translation>
+    </message>
+    <message>
+        <source>bar %1</source>
+        <comment>19 mm below the saddle</comment>
+        <translation>Lenker %1</translation>
     </message>
 </context>
 <context>
@@ -1064,10 +1097,6 @@
         <translation>Rennlenker</translation>
     </message>
     <message>
-        <source>Can be turned over</source>
-        <translation>Lässt sich umdrehen</translation>
-    </message>
-    <message>
         <source>Put in the box</source>
         <translation>In den Kasten</translation>
     </message>
@@ -1078,6 +1107,10 @@
     <message>
         <source>Done</source>
         <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>Can be flipped</source>
+        <translation>Lässt sich umdrehen</translation>
     </message>
 </context>
 <context>
@@ -1582,6 +1615,22 @@
         <source>The whole bicycle</source>
         <translation>Das ganze Rad</translation>
     </message>
+    <message>
+        <source>Chosen with you. Set up as just tried.</source>
+        <translation>Gemeinsam gewählt. Eingestellt wie eben versucht.</translation>
+    </message>
+    <message>
+        <source>Set up as just tried.</source>
+        <translation>Eingestellt wie eben versucht.</translation>
+    </message>
+    <message>
+        <source>Chosen with you, and set up as chosen.</source>
+        <translation>Gemeinsam gewählt, und so eingestellt.</translation>
+    </message>
+    <message>
+        <source>Chosen with you. As we would set it up for you.</source>
+        <translation>Gemeinsam gewählt. So würden wir es einstellen.</translation>
+    </message>
 </context>
 <context>
     <name>RidingSection</name>
@@ -1602,20 +1651,12 @@
         <translation>schmale Lenker zählen mehr; Fußfreiheit zählt doppelt</translation>
     </message>
     <message>
-        <source>shoes fixed to the pedals</source>
-        <translation>Schuhe fest an den Pedalen</translation>
-    </message>
-    <message>
         <source>sold under a safety standard</source>
         <translation>verkauft nach einer Sicherheitsnorm</translation>
     </message>
     <message>
         <source>none</source>
         <translation>keine</translation>
-    </message>
-    <message>
-        <source>on the ground from the saddle</source>
-        <translation>vom Sattel aus auf dem Boden</translation>
     </message>
     <message>
         <source>nothing asked</source>
@@ -1626,20 +1667,28 @@
         <translation>eine Fußspitze</translation>
     </message>
     <message>
-        <source>saddle up to 10 mm lower</source>
-        <translation>Sattel bis 10 mm tiefer</translation>
-    </message>
-    <message>
         <source>toes</source>
         <translation>Fußspitzen</translation>
     </message>
     <message>
-        <source>saddle up to 20 mm lower</source>
-        <translation>Sattel bis 20 mm tiefer</translation>
-    </message>
-    <message>
         <source>flat feet</source>
         <translation>ganze Füße</translation>
+    </message>
+    <message>
+        <source>clipless pedals or toe straps</source>
+        <translation>Klickpedale oder Riemen</translation>
+    </message>
+    <message>
+        <source>feet on the ground, seated</source>
+        <translation>Füße am Boden, im Sitzen</translation>
+    </message>
+    <message>
+        <source>saddle a little lower</source>
+        <translation>Sattel etwas tiefer</translation>
+    </message>
+    <message>
+        <source>saddle lower</source>
+        <translation>Sattel tiefer</translation>
     </message>
 </context>
 <context>
@@ -1687,6 +1736,13 @@
     <message>
         <source>Another window had changed the shop&apos;s box of parts; what it held is kept in %1.</source>
         <translation>Ein anderes Fenster hatte die Teilekiste der Werkstatt geändert; was darin stand, liegt in %1.</translation>
+    </message>
+</context>
+<context>
+    <name>SizeChips</name>
+    <message>
+        <source>Not yet</source>
+        <translation>Noch offen</translation>
     </message>
 </context>
 <context>
@@ -1801,10 +1857,6 @@
         <translation>Gemessen</translation>
     </message>
     <message>
-        <source>From the bracket</source>
-        <translation>Ab Tretlager</translation>
-    </message>
-    <message>
         <source>Each contact from the bottom bracket</source>
         <translation>Jeder Kontaktpunkt ab dem Tretlager</translation>
     </message>
@@ -1891,6 +1943,10 @@
     <message>
         <source>kept where it is comfortable and the riding alike</source>
         <translation>behalten, wo sie bequem ist und das Fahren gleich</translation>
+    </message>
+    <message>
+        <source>From the bottom bracket</source>
+        <translation>Vom Tretlager aus</translation>
     </message>
 </context>
 <context>
@@ -2050,6 +2106,11 @@
     <message>
         <source>The front wheel carries %1, %2 less than advised.</source>
         <translation>Das Vorderrad trägt %1, %2 weniger als empfohlen.</translation>
+    </message>
+    <message>
+        <source>Chosen. %1</source>
+        <comment>a set-up, how it was pulled about</comment>
+        <translation>Gewählt. %1</translation>
     </message>
 </context>
 <context>
@@ -2381,30 +2442,6 @@
         <source>, </source>
         <comment>between items of a list</comment>
         <translation>, </translation>
-    </message>
-    <message>
-        <source>errands</source>
-        <translation>Besorgungen</translation>
-    </message>
-    <message>
-        <source>to work</source>
-        <translation>zur Arbeit</translation>
-    </message>
-    <message>
-        <source>to work, fast</source>
-        <translation>schnell zur Arbeit</translation>
-    </message>
-    <message>
-        <source>work and away</source>
-        <translation>Arbeit und Reise</translation>
-    </message>
-    <message>
-        <source>long trips</source>
-        <translation>lange Reisen</translation>
-    </message>
-    <message>
-        <source>for sport</source>
-        <translation>für den Sport</translation>
     </message>
     <message>
         <source>Set it up</source>
@@ -2863,10 +2900,6 @@
         <translation>Vom Tretlager hinauf zur Mitte der Handfläche.</translation>
     </message>
     <message>
-        <source>Nose behind bracket</source>
-        <translation>Nase hinter Tretlager</translation>
-    </message>
-    <message>
         <source>Plumb line from the saddle&apos;s nose; negative when ahead.</source>
         <translation>Lot von der Sattelnase; negativ, wenn davor.</translation>
     </message>
@@ -3168,14 +3201,6 @@
         <translation>Das Oberrohr ist %1 zu hoch, um darüber zu stehen.</translation>
     </message>
     <message>
-        <source>The pedal meets the ground at %1 of lean; at least %2 is required (16 CFR 1512.17(c)).</source>
-        <translation>Das Pedal setzt bei %1 Schräglage auf; mindestens %2 sind verlangt (16 CFR 1512.17(c)).</translation>
-    </message>
-    <message>
-        <source>Only %1 clear when standing over the top tube; %2 is wanted.</source>
-        <translation>Nur %1 Luft beim Stehen über dem Oberrohr; gewünscht sind %2.</translation>
-    </message>
-    <message>
         <source>The knee asks for %1 of saddle setback; rails and post reach %2.</source>
         <translation>Das Knie verlangt %1 Sattelversatz; Sattelgestell und Stütze reichen bis %2.</translation>
     </message>
@@ -3190,10 +3215,6 @@
     <message>
         <source>The back, at %1 from the horizontal, is outside the %2° comfortable for %3.</source>
         <translation>Der Rücken liegt mit %1 zur Waagerechten außerhalb der %2°, die für %3 bequem sind.</translation>
-    </message>
-    <message>
-        <source>The arms, at %1 to the trunk, are outside the %2° comfortable for %3.</source>
-        <translation>Die Arme liegen mit %1 zum Rumpf außerhalb der %2°, die für %3 bequem sind.</translation>
     </message>
     <message>
         <source>The knee, bent %1 at the bottom, is outside the comfortable %2°.</source>
@@ -3315,11 +3336,6 @@
         <translation>Stützenauszug</translation>
     </message>
     <message>
-        <source>standing room</source>
-        <comment>for and against</comment>
-        <translation>Schrittfreiheit</translation>
-    </message>
-    <message>
         <source>agile or steady: wheelbase</source>
         <comment>for and against</comment>
         <translation>wendig/ruhig: Radstand</translation>
@@ -3352,11 +3368,6 @@
     <message>
         <source>not known</source>
         <comment>seat post showing</comment>
-        <translation>unbekannt</translation>
-    </message>
-    <message>
-        <source>not known</source>
-        <comment>standing room</comment>
         <translation>unbekannt</translation>
     </message>
     <message>
@@ -3422,10 +3433,6 @@
     <message>
         <source>Weighing more, it favours the size that shows an ordinary length of post.</source>
         <translation>Mit mehr Gewicht gewinnt die Größe, die einen üblichen Stützenauszug zeigt.</translation>
-    </message>
-    <message>
-        <source>Weighing more, it favours the size with more room over its top tube.</source>
-        <translation>Mit mehr Gewicht gewinnt die Größe mit mehr Platz über dem Oberrohr.</translation>
     </message>
     <message>
         <source>Weighing more, it favours the size that handles as this riding wants.</source>
@@ -3856,10 +3863,6 @@
         <translation>%1 zeigt %2 Sattelstütze, %3 zeigt %4.</translation>
     </message>
     <message>
-        <source>%1 leaves %2 over the top tube, %3 only %4.</source>
-        <translation>%1 lässt %2 Luft über dem Oberrohr, %3 nur %4.</translation>
-    </message>
-    <message>
         <source>%1 is the quicker of the two: its wheelbase is %2 shorter, and this riding wants a bike that turns.</source>
         <translation>%1 ist der wendigere der beiden: Sein Radstand ist %2 kürzer, und dieser Einsatz verlangt ein Rad, das leicht einlenkt.</translation>
     </message>
@@ -4069,10 +4072,6 @@
         <translation>Nach jeder Änderung am Lenker: Leitungen bei vollem Einschlag, Lenker gegen Oberrohr, Griffweite der Hebel, Drehmomente, Bremsen, Probefahrt mit Last.</translation>
     </message>
     <message>
-        <source>Changed parts can void an e-bike&apos;s conformity; who assembles and sells may count as its maker.</source>
-        <translation>Geänderte Teile können die Konformität eines E-Bikes aufheben; wer montiert und verkauft, kann als Hersteller gelten.</translation>
-    </message>
-    <message>
         <source>One kind of riding at a time, on %1</source>
         <comment>a size</comment>
         <translation>Ein Einsatz auf einmal, auf %1</translation>
@@ -4111,10 +4110,6 @@
         <source>At the hand, %1 is %2 than %3.</source>
         <comment>a use, how it differs, another use</comment>
         <translation>An der Hand: %1 %2 als %3.</translation>
-    </message>
-    <message>
-        <source>How far the trunk rises from the horizontal, hip to shoulder, hands at the bar&apos;s main place. In brackets what is comfortable for this riding.</source>
-        <translation>Wie weit der Rumpf über der Waagerechten liegt, Hüfte bis Schulter, Hände am Hauptgriff. In Klammern, was für diesen Einsatz bequem ist.</translation>
     </message>
     <message>
         <source>%1 (%2 is comfortable)</source>
@@ -4346,11 +4341,6 @@
         <translation>Rennlenker %1</translation>
     </message>
     <message>
-        <source>the %1 stem turned over</source>
-        <comment>after: with</comment>
-        <translation>umgedrehtem Vorbau %1</translation>
-    </message>
-    <message>
         <source>the %1 stem</source>
         <comment>after: with</comment>
         <translation>Vorbau %1</translation>
@@ -4440,14 +4430,6 @@
     <message>
         <source>touring</source>
         <translation>Touren</translation>
-    </message>
-    <message>
-        <source>gravel</source>
-        <translation>Gravel</translation>
-    </message>
-    <message>
-        <source>road</source>
-        <translation>Straße</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -4563,10 +4545,6 @@
         <translation>Stützenauszug</translation>
     </message>
     <message>
-        <source>room over the top tube</source>
-        <translation>Platz über dem Oberrohr</translation>
-    </message>
-    <message>
         <source>agile or steady handling</source>
         <translation>wendiges oder ruhiges Fahrverhalten</translation>
     </message>
@@ -4634,11 +4612,6 @@
         <translation>%1 %2</translation>
     </message>
     <message>
-        <source>%1, %2, turned over</source>
-        <comment>a stem</comment>
-        <translation>%1, %2, umgedreht</translation>
-    </message>
-    <message>
         <source>%1, %2</source>
         <comment>a stem</comment>
         <translation>%1, %2</translation>
@@ -4697,10 +4670,6 @@
     <message>
         <source>saddle height</source>
         <translation>Sattelhöhe</translation>
-    </message>
-    <message>
-        <source>nose behind bracket</source>
-        <translation>Nase hinter Tretlager</translation>
     </message>
     <message>
         <source>nose to bar</source>
@@ -5301,11 +5270,6 @@
         <translation>Der Schwerpunkt liegt %1 hoch; das Vorderrad trägt %2, das Hinterrad %3.</translation>
     </message>
     <message>
-        <source>%1, from memory: check a bought copy</source>
-        <comment>clause of a standard</comment>
-        <translation>%1, aus dem Gedächtnis: in einer gekauften Ausgabe nachsehen</translation>
-    </message>
-    <message>
         <source>Sit the rider on in the shoes that will be worn, pedals level, and turn the bar both ways.</source>
         <translation>Fahrer in den Schuhen, die getragen werden, aufsitzen lassen, Pedale waagerecht, und den Lenker nach beiden Seiten einschlagen.</translation>
     </message>
@@ -5358,18 +5322,6 @@
         <translation>Das Knie kommt dem Lenker auf %1 nahe; erwünscht sind %2.</translation>
     </message>
     <message>
-        <source>From pedal to front wheel there are %1; at least %2 is required (%3).</source>
-        <translation>Vom Pedal zum Vorderrad sind es %1; mindestens %2 sind vorgeschrieben (%3).</translation>
-    </message>
-    <message>
-        <source>Hard braking takes the rider over the bars at %1; %2 is what one counts on. Weight lower or further back helps.</source>
-        <translation>Hartes Bremsen wirft ab %1 über den Lenker; mit %2 rechnet man. Gewicht tiefer oder weiter hinten hilft.</translation>
-    </message>
-    <message>
-        <source>With the rider sitting fully back the front wheel carries %1 of the load; at least %2 is asked for (ISO 4210-2:2015, 4.7.5).</source>
-        <translation>Ganz hinten sitzend trägt das Vorderrad %1 der Last; verlangt sind mindestens %2 (ISO 4210-2:2015, 4.7.5).</translation>
-    </message>
-    <message>
         <source>Pedalling seated, the front wheel lifts from a gradient of %1 on; roads of %2 are met with. A bag in front helps.</source>
         <translation>Im Sitzen getreten hebt sich das Vorderrad ab %1 Steigung; Straßen von %2 kommen vor. Gepäck vorn hilft.</translation>
     </message>
@@ -5380,10 +5332,6 @@
     <message>
         <source>By the model the bicycle keeps itself upright from %1 on, however fast; that compares sizes and certifies nothing.</source>
         <translation>Nach dem Modell hält sich das Rad ab %1 von selbst aufrecht, wie schnell auch immer; das vergleicht Rahmen und bescheinigt nichts.</translation>
-    </message>
-    <message>
-        <source>Head angle %1; plumb under the front axle the steering axis passes at %2 of the wheel&apos;s radius. The advice is %3° and %4 % (ISO 4210-2, Annex A, from memory: check a bought copy); many touring and small-wheeled bicycles lie outside.</source>
-        <translation>Lenkwinkel %1; lotrecht unter der Vorderachse läuft die Lenkachse auf %2 des Radhalbmessers. Empfohlen sind %3° und %4 % (ISO 4210-2, Anhang A, aus dem Gedächtnis: in einer gekauften Ausgabe nachsehen); viele Reiseräder und Räder mit kleinen Laufrädern liegen außerhalb.</translation>
     </message>
     <message>
         <source>never</source>
@@ -5463,14 +5411,6 @@
     <message>
         <source>steady by itself</source>
         <translation>von selbst stabil</translation>
-    </message>
-    <message>
-        <source>Between these speeds the bicycle keeps itself upright, hands off, in the model of Whipple and Carvallo with estimated masses. It compares sizes and certifies nothing.</source>
-        <translation>Zwischen diesen Tempi hält sich das Rad freihändig von selbst aufrecht, im Modell von Whipple und Carvallo mit geschätzten Massen. Es vergleicht Rahmen und bescheinigt nichts.</translation>
-    </message>
-    <message>
-        <source>over the bars under braking</source>
-        <translation>über den Lenker beim Bremsen</translation>
     </message>
     <message>
         <source>The deceleration that lifts the rear wheel, rider seated, on the level.</source>
@@ -5570,10 +5510,6 @@
         <translation>Pedal setzt auf bei</translation>
     </message>
     <message>
-        <source>Lean at which the lower pedal touches; at least 25° (16 CFR 1512.17(c)).</source>
-        <translation>Schräglage, bei der das untere Pedal aufsetzt; mindestens 25° (16 CFR 1512.17(c)).</translation>
-    </message>
-    <message>
         <source>%1 of lean</source>
         <translation>%1 Schräglage</translation>
     </message>
@@ -5611,10 +5547,6 @@
         <translation>Vorderrad, ganz hinten sitzend</translation>
     </message>
     <message>
-        <source>What it carries with saddle and rider as far back as they go; ISO 4210-2:2015, 4.7.5, asks for 25 %.</source>
-        <translation>Was es trägt, wenn Sattel und Fahrer so weit hinten sind wie möglich; ISO 4210-2:2015, 4.7.5, verlangt 25 %.</translation>
-    </message>
-    <message>
         <source>hands carry at most</source>
         <translation>Hände tragen höchstens</translation>
     </message>
@@ -5647,10 +5579,6 @@
         <translation>Das Rad aufrecht.</translation>
     </message>
     <message>
-        <source>room, standing over it</source>
-        <translation>Platz im Stehen darüber</translation>
-    </message>
-    <message>
         <source>In shoes.</source>
         <translation>Mit Schuhen.</translation>
     </message>
@@ -5660,22 +5588,9 @@
         <translation>der Schuh %1 statt %2</translation>
     </message>
     <message>
-        <source>%1 of trail instead of %2</source>
-        <translation>%1 Nachlauf statt %2</translation>
-    </message>
-    <message>
         <source>steady by itself %1 instead of %2</source>
         <comment>18–28 km/h; at no speed</comment>
         <translation>von selbst stabil %1 statt %2</translation>
-    </message>
-    <message>
-        <source>over the bars at %1 instead of %2</source>
-        <comment>decelerations</comment>
-        <translation>über den Lenker bei %1 statt %2</translation>
-    </message>
-    <message>
-        <source>%1 of the load on the front wheel instead of %2</source>
-        <translation>%1 der Last auf dem Vorderrad statt %2</translation>
     </message>
     <message>
         <source>%1 rides like %2 in all that is worked out here.</source>
@@ -5758,10 +5673,6 @@
     <message>
         <source>wheel, outside</source>
         <translation>Laufrad, außen</translation>
-    </message>
-    <message>
-        <source>Bead seat and twice the tyre, by ISO 5775; loaded it rolls 1 to 3 % less.</source>
-        <translation>Felgenschulter und zweimal der Reifen, nach ISO 5775; belastet rollt es 1 bis 3 % weniger ab.</translation>
     </message>
     <message>
         <source>%1 on the same cranks</source>
@@ -6260,11 +6171,6 @@
         <translation>die Sattelstütze</translation>
     </message>
     <message>
-        <source>room over the top tube</source>
-        <comment>what a size is taken for</comment>
-        <translation>Platz über dem Oberrohr</translation>
-    </message>
-    <message>
         <source>how it handles</source>
         <comment>what a size is taken for</comment>
         <translation>wie es sich lenkt</translation>
@@ -6320,14 +6226,6 @@
         <translation>einen %1 kürzeren Vorbau</translation>
     </message>
     <message>
-        <source>%1 more of spacers</source>
-        <translation>%1 mehr Spacer</translation>
-    </message>
-    <message>
-        <source>%1 less of spacers</source>
-        <translation>%1 weniger Spacer</translation>
-    </message>
-    <message>
         <source>To sit the same on %1, the same parts do.</source>
         <translation>Für denselben Sitz auf %1 genügen dieselben Teile.</translation>
     </message>
@@ -6371,16 +6269,6 @@
         <source>Ask the rider: %1, then %2; or %3, then %4.</source>
         <comment>what a size is taken for; the size; the same of the other</comment>
         <translation>Die Frage an den Fahrer: %1, dann %2; oder %3, dann %4.</translation>
-    </message>
-    <message>
-        <source>a lower and shorter bike</source>
-        <comment>what a size is taken for</comment>
-        <translation>ein niedrigeres und kürzeres Rad</translation>
-    </message>
-    <message>
-        <source>a taller and longer one</source>
-        <comment>what a size is taken for</comment>
-        <translation>ein höheres und längeres</translation>
     </message>
     <message>
         <source>Even: nothing that a rider notices sets them apart.</source>
@@ -6481,6 +6369,267 @@
     <message>
         <source>follows from the other figures with an ordinary lower headset</source>
         <translation>folgt aus den übrigen Zahlen mit einem üblichen Steuersatz unten</translation>
+    </message>
+    <message>
+        <source>ISO 4210, city</source>
+        <translation>ISO 4210, Stadt</translation>
+    </message>
+    <message>
+        <source>ISO 4210, young adults</source>
+        <translation>ISO 4210, Jugend</translation>
+    </message>
+    <message>
+        <source>ISO 4210, mountain</source>
+        <translation>ISO 4210, Gelände</translation>
+    </message>
+    <message>
+        <source>ISO 4210, racing</source>
+        <translation>ISO 4210, Rennen</translation>
+    </message>
+    <message>
+        <source>The builder chose %1, which is no longer among the sizes</source>
+        <comment>a size</comment>
+        <translation>Gewählt ist %1, nicht mehr unter den Größen</translation>
+    </message>
+    <message>
+        <source>The builder chose %1, as advised, with a set-up of their own</source>
+        <comment>a size</comment>
+        <translation>Gewählt ist %1, wie empfohlen, mit eigener Einstellung</translation>
+    </message>
+    <message>
+        <source>The builder chose %1 with a set-up of their own</source>
+        <comment>a size</comment>
+        <translation>Gewählt ist %1 mit eigener Einstellung</translation>
+    </message>
+    <message>
+        <source>The builder chose %1, as advised</source>
+        <comment>a size</comment>
+        <translation>Gewählt ist %1, wie empfohlen</translation>
+    </message>
+    <message>
+        <source>The builder chose %1</source>
+        <comment>a size</comment>
+        <translation>Gewählt ist %1</translation>
+    </message>
+    <message>
+        <source>%1.</source>
+        <comment>what the builder chose</comment>
+        <translation>%1.</translation>
+    </message>
+    <message>
+        <source>%1: “%2”.</source>
+        <comment>what the builder chose, why</comment>
+        <translation>%1: „%2“.</translation>
+    </message>
+    <message>
+        <source>Against %1 that costs:</source>
+        <comment>a size</comment>
+        <translation>Gegen %1 kostet das:</translation>
+    </message>
+    <message>
+        <source>Against %1 it costs nothing that a rider notices.</source>
+        <comment>a size</comment>
+        <translation>Gegen %1 kostet das nichts, was ein Fahrer merkt.</translation>
+    </message>
+    <message>
+        <source>Against the advised set-up:</source>
+        <translation>Gegen die empfohlene Einstellung:</translation>
+    </message>
+    <message>
+        <source>choice of the size</source>
+        <translation>Wahl der Größe</translation>
+    </message>
+    <message>
+        <source>choice of the set-up</source>
+        <translation>Wahl der Einstellung</translation>
+    </message>
+    <message>
+        <source>reason of the choice</source>
+        <translation>Grund der Wahl</translation>
+    </message>
+    <message>
+        <source>standover clearance</source>
+        <comment>for and against</comment>
+        <translation>Freiheit über dem Oberrohr</translation>
+    </message>
+    <message>
+        <source>Weighing more, it favours the size with more standover clearance.</source>
+        <translation>Mit mehr Gewicht gewinnt die Größe mit mehr Freiheit über dem Oberrohr.</translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>standover clearance</comment>
+        <translation>unbekannt</translation>
+    </message>
+    <message>
+        <source>standover clearance</source>
+        <comment>what a size is taken for</comment>
+        <translation>Freiheit über dem Oberrohr</translation>
+    </message>
+    <message>
+        <source>%1 leaves %2 of standover clearance, %3 only %4.</source>
+        <translation>%1 lässt %2 Freiheit über dem Oberrohr, %3 nur %4.</translation>
+    </message>
+    <message>
+        <source>%1 only just keeps the shoe clear of the front wheel; on %2 it reaches %3 into where that turns.</source>
+        <translation>%1 hält den Schuh gerade eben frei vom Vorderrad; auf %2 reicht er %3 in dessen Raum.</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Vorbehalte</translation>
+    </message>
+    <message>
+        <source>Nose behind bottom bracket</source>
+        <translation>Nase hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>The pedal meets the ground at %1 of lean; at least %2 is required.</source>
+        <translation>Das Pedal setzt bei %1 Schräglage auf; verlangt sind mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Only %1 of standover clearance; %2 is wanted.</source>
+        <translation>Nur %1 Freiheit über dem Oberrohr; gewünscht sind %2.</translation>
+    </message>
+    <message>
+        <source>The arms, at %1 to the back, are outside the %2° comfortable for %3.</source>
+        <translation>Die Arme, bei %1 zum Rücken, liegen außerhalb der %2°, die für %3 bequem sind.</translation>
+    </message>
+    <message>
+        <source>%1 more spacers</source>
+        <translation>%1 mehr Spacer</translation>
+    </message>
+    <message>
+        <source>%1 fewer spacers</source>
+        <translation>%1 weniger Spacer</translation>
+    </message>
+    <message>
+        <source>From pedal to front wheel there are %1; at least %2 is required.</source>
+        <translation>Vom Pedal zum Vorderrad sind es %1; verlangt sind mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Hard braking lifts the rear wheel sooner than one counts on. Weight lower or further back helps.</source>
+        <translation>Scharfes Bremsen hebt das Hinterrad früher, als man rechnet. Gewicht tiefer oder weiter hinten hilft.</translation>
+    </message>
+    <message>
+        <source>With the rider sitting fully back the front wheel carries %1 of the load; at least %2 is asked for.</source>
+        <translation>Sitzt der Fahrer ganz hinten, trägt das Vorderrad %1 der Last; gefordert sind mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Head angle %1; plumb under the front axle the steering axis passes at %2 of the wheel&apos;s radius. The advice is %3° and %4 %; many touring and small-wheeled bicycles lie outside.</source>
+        <translation>Lenkwinkel %1; lotrecht unter der Vorderachse läuft die Lenkachse auf %2 des Radhalbmessers. Empfohlen sind %3° und %4 %; viele Reiseräder und Räder mit kleinen Laufrädern liegen außerhalb.</translation>
+    </message>
+    <message>
+        <source>Between these speeds the bicycle keeps itself upright, hands off, worked out with estimated masses. It compares sizes and certifies nothing.</source>
+        <translation>Zwischen diesen Geschwindigkeiten hält sich das Rad freihändig selbst aufrecht, mit geschätzten Massen gerechnet. Das vergleicht Größen und bescheinigt nichts.</translation>
+    </message>
+    <message>
+        <source>Lean at which the lower pedal touches; at least 25°.</source>
+        <translation>Schräglage, bei der das untere Pedal aufsetzt; mindestens 25°.</translation>
+    </message>
+    <message>
+        <source>over the bars at</source>
+        <translation>Überschlag bei</translation>
+    </message>
+    <message>
+        <source>What it carries with saddle and rider as far back as they go; 25 % is asked for.</source>
+        <translation>Was es trägt, wenn Sattel und Fahrer so weit hinten sind, wie sie können; gefordert sind 25 %.</translation>
+    </message>
+    <message>
+        <source>Bead seat and twice the tyre; loaded it rolls 1 to 3 % less.</source>
+        <translation>Felgenmaß und zweimal der Reifen; belastet rollt es 1 bis 3 % weniger.</translation>
+    </message>
+    <message>
+        <source>more trail, so that it holds its line</source>
+        <translation>mehr Nachlauf, hält also besser die Spur</translation>
+    </message>
+    <message>
+        <source>less trail, so that it turns in quicker</source>
+        <translation>weniger Nachlauf, lenkt also schneller ein</translation>
+    </message>
+    <message>
+        <source>harder braking before the rear wheel lifts</source>
+        <translation>stärkeres Bremsen, ehe das Hinterrad abhebt</translation>
+    </message>
+    <message>
+        <source>less braking before the rear wheel lifts</source>
+        <translation>weniger Bremsen, ehe das Hinterrad abhebt</translation>
+    </message>
+    <message>
+        <source>more of the weight on the front wheel</source>
+        <translation>mehr Gewicht auf dem Vorderrad</translation>
+    </message>
+    <message>
+        <source>less of the weight on the front wheel</source>
+        <translation>weniger Gewicht auf dem Vorderrad</translation>
+    </message>
+    <message>
+        <source>%1 (from memory: check a bought copy)</source>
+        <comment>clause of a standard</comment>
+        <translation>%1 (aus dem Gedächtnis: in einer gekauften Ausgabe nachsehen)</translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation>Quellen</translation>
+    </message>
+    <message>
+        <source>Pedal and ground, lean: %1.</source>
+        <translation>Pedal und Boden, Schräglage: %1.</translation>
+    </message>
+    <message>
+        <source>Pedal to front wheel: %1.</source>
+        <translation>Pedal zum Vorderrad: %1.</translation>
+    </message>
+    <message>
+        <source>Load on the front wheel, sitting fully back: %1.</source>
+        <translation>Last auf dem Vorderrad, ganz hinten sitzend: %1.</translation>
+    </message>
+    <message>
+        <source>Head angle and steering axis: %1.</source>
+        <translation>Lenkwinkel und Lenkachse: %1.</translation>
+    </message>
+    <message>
+        <source>Size of a wheel: %1.</source>
+        <translation>Größe eines Laufrads: %1.</translation>
+    </message>
+    <message>
+        <source>Steady by itself: the linear model of Whipple and Carvallo, masses estimated.</source>
+        <translation>Von selbst stabil: das lineare Modell von Whipple und Carvallo, mit geschätzten Massen.</translation>
+    </message>
+    <message>
+        <source>How far the back rises from the horizontal, hip to shoulder, hands at the bar&apos;s main place. In brackets what is comfortable for this riding.</source>
+        <translation>Wie weit der Rücken über der Waagerechten liegt, Hüfte bis Schulter, Hände am Hauptgriff. In Klammern, was für diesen Einsatz bequem ist.</translation>
+    </message>
+    <message>
+        <source>nose behind bottom bracket</source>
+        <translation>Nase hinter Tretlager</translation>
+    </message>
+    <message>
+        <source>the flipped %1 stem</source>
+        <comment>after: with</comment>
+        <translation>umgedrehtem Vorbau %1</translation>
+    </message>
+    <message>
+        <source>a smaller bike</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein kleineres Rad</translation>
+    </message>
+    <message>
+        <source>a larger one</source>
+        <comment>what a size is taken for</comment>
+        <translation>ein größeres</translation>
+    </message>
+    <message>
+        <source>gravel riding</source>
+        <translation>Gravel</translation>
+    </message>
+    <message>
+        <source>road riding</source>
+        <translation>Straße</translation>
+    </message>
+    <message>
+        <source>%1, %2, flipped</source>
+        <comment>a stem</comment>
+        <translation>%1, %2, umgedreht</translation>
     </message>
 </context>
 <context>

@@ -137,6 +137,9 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
     const Setup& setup = first.best->setup;
     const LegTarget leg = legTarget(tables.comfort, riding.mix, person);
     advice.verdict = verdictOf(advice.candidates, naming.searches, basis);
+    for (std::size_t i = 0; advice.verdict.named && i < advice.candidates.size(); ++i)
+        if (i != *advice.verdict.named)
+            advice.candidates[i].costs = costsOf(advice.candidates[i], advice.leading(), basis);
     if (person.provisional && advice.verdict.kind == VerdictKind::Clear)
         advice.verdict.kind = VerdictKind::Slight;
     advice.target = targetOf(setup, leg, basis);

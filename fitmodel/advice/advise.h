@@ -57,6 +57,15 @@ struct UseSetup {
     AdvisedSetup advised;
 };
 
+/// One consideration in which two sizes differ; `gain` in points, positive for the named size.
+struct Reason {
+    Consideration consideration = {};
+    double named = 0.0; ///< value in its own unit
+    double other = 0.0;
+    double gain = 0.0;
+    bool faultless = false; ///< the better of the two costs nothing in it
+};
+
 struct Candidate {
     std::size_t size = 0; ///< index into Prepared::sizes
     int rank = 0;         ///< 1-based; by class, then by points
@@ -68,6 +77,7 @@ struct Candidate {
     std::vector<ToeRemedy> toeRemedies; ///< where a shoe may touch
     std::vector<UseSetup> byUse;        ///< as if the bicycle were for that use alone
     Findings findings;
+    std::vector<Reason> costs; ///< what a rider notices for the named size and against this one
 };
 
 enum class VerdictKind {
@@ -75,15 +85,6 @@ enum class VerdictKind {
     Slight,
     Either,
     None, ///< no size fits
-};
-
-/// One consideration in which two sizes differ; `gain` in points, positive for the named size.
-struct Reason {
-    Consideration consideration = {};
-    double named = 0.0; ///< value in its own unit
-    double other = 0.0;
-    double gain = 0.0;
-    bool faultless = false; ///< the better of the two costs nothing in it
 };
 
 /// A weight whose change would name another size.

@@ -47,6 +47,13 @@ void addToe(Ride& ride, const Setup& setup, const PreparedSize& size, const Basi
                       handling.toe, handling.bicycle.gravityMmS2);
 }
 
+OverTurn kneeRoom(const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
+                  Angle steer, const Tables& tables)
+{
+    return kneeToBar(rider, tables.body, size.skeleton, setup.clamp, tables.parts.straightCentreMm,
+                     steer, tables.handling.clearance);
+}
+
 void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const PreparedSize& size,
              const Basis& basis)
 {
@@ -55,12 +62,9 @@ void addRoom(Ride& ride, const SeatedRider& rider, const Setup& setup, const Pre
     if (riding.luggage.rearKg > 0.0)
         ride.heelToBag = heelToBag(rider, tables.body, size.skeleton, handling.rearBag,
                                    handling.clearance, handling.toe.ballAheadOfSpindleMm);
-    const auto knee = [&, &body = tables.body, &parts = tables.parts](Angle steer) {
-        return kneeToBar(rider, body, size.skeleton, setup.clamp, parts.straightCentreMm, steer,
-                         handling.clearance);
-    };
-    ride.kneeToBar = knee(Angle());
-    ride.kneeToTurnedBar = knee(Angle::degrees(handling.clearance.turnedBarDeg));
+    const Angle turned = Angle::degrees(handling.clearance.turnedBarDeg);
+    ride.kneeToBar = kneeRoom(rider, setup, size, Angle(), tables);
+    ride.kneeToTurnedBar = kneeRoom(rider, setup, size, turned, tables);
     ride.foot = footToGround(rider, tables.body, size.skeleton, soleOf(person, tables.parts),
                              handling.clearance);
     ride.tyreLeftMm = tyreLeft(size.frame, size.skeleton);
@@ -115,6 +119,12 @@ Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Basis& 
     addRoom(ride, rider, advised.setup, size, basis);
     addBalance(ride, rider, advised.setup, size, basis);
     return ride;
+}
+
+OverTurn kneeToBarOn(const Setup& setup, const std::vector<UsePosture>& uses,
+                     const PreparedSize& size, const Basis& basis)
+{
+    return kneeRoom(seatedOn(setup, uses, basis), setup, size, Angle(), basis.tables);
 }
 
 std::optional<Balance> loadOn(const Setup& setup, const std::vector<UsePosture>& uses,

@@ -56,4 +56,8 @@ struct Ride {
 [[nodiscard]] std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t index,
                                                    const Basis& basis);
 
+/// The same of the knee, the bar straight.
+[[nodiscard]] OverTurn kneeToBarOn(const Setup& setup, const std::vector<UsePosture>& uses,
+                                   const PreparedSize& size, const Basis& basis);
+
 } // namespace tripoise

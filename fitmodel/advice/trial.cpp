@@ -135,6 +135,7 @@ Tried tryContacts(const Contacts& contacts, const AdvisedSetup& advised, const P
         legPosture(person, contacts.saddle, tried.setup.crankMm, lowestTrunk(tried.uses), tables);
     tried.gripAheadOfSteeringMm = aheadOfSteering(size.skeleton, contacts.grip);
     tried.advisedAheadOfSteeringMm = aheadOfSteering(size.skeleton, from.grip);
+    tried.kneeToBarMm = kneeToBarOn(tried.setup, tried.uses, size, basis).clearanceMm;
     tried.load = loadOn(tried.setup, tried.uses, size, basis);
     tried.nearest = nearestCockpit(contacts.grip, from.cockpit.bar, size, prepared, tables);
 

@@ -43,6 +43,7 @@ struct Tried {
     LegPosture leg;
     double gripAheadOfSteeringMm = 0.0; ///< perpendicular to the steering axis
     double advisedAheadOfSteeringMm = 0.0;
+    double kneeToBarMm = 0.0;              ///< room over a turn of the crank
     std::optional<Balance> load;           ///< rider, bicycle and luggage on the wheels
     std::optional<NearestCockpit> nearest; ///< empty where the box has none
     Findings findings;                     ///< limits first; none that the advised set-up breaks

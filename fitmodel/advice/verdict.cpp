@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 namespace tripoise::advice {
 namespace {
@@ -68,22 +69,34 @@ std::vector<Tilt> tiltsOf(double lead, const std::vector<std::size_t>& running,
     return tilts;
 }
 
-void compare(const Pair& pair, const FeltTable& table, Verdict& verdict)
+/// What a rider notices of two sizes: for the named one, and for the other.
+struct Compared {
+    std::vector<Reason> reasons;
+    std::vector<Reason> givenUp;
+};
+
+Compared compared(const Candidate& named, const Candidate& other, const Basis& basis)
 {
+    const auto& [person, riding, prepared, tables] = basis;
+    const WeightTable& weights = tables.weights;
+    const Pair pair{named, other, prepared.sizes[named.size], prepared.sizes[other.size],
+                    riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm};
+    Compared compared;
     for (std::size_t i = 0; i < considerationCount; ++i) {
         const LedgerEntry& mine = pair.named.best->ledger[i];
         const LedgerEntry& theirs = pair.other.best->ledger[i];
         const Reason reason{mine.consideration, mine.value, theirs.value,
                             theirs.points - mine.points,
                             std::min(mine.points, theirs.points) < leastFault};
-        if (std::abs(reason.gain) >= leastGainTold && felt(reason, pair, table))
-            (reason.gain > 0.0 ? verdict.reasons : verdict.givenUp).push_back(reason);
+        if (std::abs(reason.gain) >= leastGainTold && felt(reason, pair, weights.felt))
+            (reason.gain > 0.0 ? compared.reasons : compared.givenUp).push_back(reason);
     }
     const auto stronger = [](const Reason& a, const Reason& b) {
         return std::abs(a.gain) > std::abs(b.gain);
     };
-    std::stable_sort(verdict.reasons.begin(), verdict.reasons.end(), stronger);
-    std::stable_sort(verdict.givenUp.begin(), verdict.givenUp.end(), stronger);
+    std::stable_sort(compared.reasons.begin(), compared.reasons.end(), stronger);
+    std::stable_sort(compared.givenUp.begin(), compared.givenUp.end(), stronger);
+    return compared;
 }
 
 Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const Setup& parts,
@@ -109,6 +122,11 @@ Contrast contrastOf(const PreparedSize& mine, const PreparedSize& theirs, const 
 
 } // namespace
 
+std::vector<Reason> costsOf(const Candidate& other, const Candidate& named, const Basis& basis)
+{
+    return other.best && named.best ? compared(named, other, basis).reasons : std::vector<Reason>();
+}
+
 Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSearch>& searches,
                   const Basis& basis)
 {
@@ -128,9 +146,9 @@ Verdict verdictOf(const std::vector<Candidate>& candidates, std::vector<SizeSear
     const Candidate& other = candidates[*verdict.other];
     const std::vector<std::size_t> running = inTheRunning(candidates);
     const WeightTable& weights = tables.weights;
-    const double room = riding.footRetention ? weights.toeRoomMm : weights.toeRoomFlatMm;
-    compare({named, other, prepared.sizes[named.size], prepared.sizes[other.size], room},
-            weights.felt, verdict);
+    auto [reasons, givenUp] = compared(named, other, basis);
+    verdict.reasons = std::move(reasons);
+    verdict.givenUp = std::move(givenUp);
     if (running.size() > 1) {
         verdict.lead = other.best->points - named.best->points;
         if (verdict.lead < weights.eitherBelow || verdict.reasons.empty()) {

@@ -12,4 +12,8 @@ namespace tripoise::advice {
 [[nodiscard]] Verdict verdictOf(const std::vector<Candidate>& candidates,
                                 std::vector<SizeSearch>& searches, const Basis& basis);
 
+/// What a rider notices against a size other than the named one, strongest first.
+[[nodiscard]] std::vector<Reason> costsOf(const Candidate& other, const Candidate& named,
+                                          const Basis& basis);
+
 } // namespace tripoise::advice

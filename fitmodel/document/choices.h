@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// What the builder chose on top of what was measured: how much each consideration counts, a set-up
-// pulled about by hand, and sizes that are still being typed.
+// What the builder chose on top of what was measured: how much each consideration counts, a size
+// and a set-up other than advised, a set-up pulled about by hand, and sizes that are still being
+// typed.
 #pragma once
 
 #include "advice/riding.h"
@@ -14,6 +15,18 @@
 
 namespace tripoise {
 
+/// A size by its names, whether or not it is among the frames.
+struct ChosenSize {
+    std::string model;
+    std::string size;
+
+    [[nodiscard]] bool is(const FrameSize& frame) const
+    {
+        return model == frame.model && size == frame.size;
+    }
+    bool operator==(const ChosenSize&) const = default;
+};
+
 /// The contacts as they were dragged on one size, from the bottom bracket; the grip is at the bar's
 /// main place.
 struct Trial {
@@ -23,7 +36,9 @@ struct Trial {
     double saddleSetbackMm = 0.0;
     double gripReachMm = 0.0;
     double gripHeightMm = 0.0;
+    bool chosen = false; ///< by the builder, in place of the advised set-up
 
+    [[nodiscard]] ChosenSize on() const { return {model, size}; }
     bool operator==(const Trial&) const = default;
 };
 
@@ -33,6 +48,8 @@ inline constexpr Range weightFactorRange{0.0, 8.0};
 struct Choices {
     PerConsideration<double> weightFactor = ordinary();
     std::optional<Trial> trial;
+    std::optional<ChosenSize> size;   ///< the builder's word on the size
+    std::string reason;               ///< for what was chosen, in the builder's words
     std::optional<Position> position; ///< today's kept or not; by default where it is liked
     bool toeTold = false;             ///< the rider knows that a shoe may touch the front wheel
     std::vector<FrameSize>

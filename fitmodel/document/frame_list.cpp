@@ -70,8 +70,8 @@ Fitting withoutFrame(Fitting fitting, std::size_t index)
 {
     if (index >= fitting.frames.size())
         return fitting;
-    if (trialFrame(fitting) == index)
-        fitting.choices.trial.reset();
+    if (trialFrame(fitting) == index && !fitting.choices.trial->chosen)
+        fitting.choices.trial.reset(); // the builder's word is not lost with its size
     fitting.frames.erase(fitting.frames.begin() + static_cast<std::ptrdiff_t>(index));
     std::vector<KeptJson> kept = fitting.kept.all();
     std::erase_if(kept, [&](const KeptJson& piece) { return frameOf(piece) == index; });
@@ -90,6 +90,8 @@ Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model, st
         fitting.choices.trial->model = model;
         fitting.choices.trial->size = size;
     }
+    if (auto& chosen = fitting.choices.size; chosen && chosen->is(fitting.frames[index]))
+        chosen = {model, size};
     fitting.frames[index].model = std::move(model);
     fitting.frames[index].size = std::move(size);
     return fitting;

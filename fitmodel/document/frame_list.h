@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // Changes to a fitting's list of frames that take along what belongs to a frame: the keys kept for
-// it, and the trial on it.
+// it, the trial on it, and the builder's word.
 #pragma once
 
 #include "document/fitting.h"
@@ -11,7 +11,7 @@ namespace tripoise {
 /// A fitting without one of its sizes, or as it was when there is no such size.
 [[nodiscard]] Fitting withoutFrame(Fitting fitting, std::size_t index);
 
-/// A fitting with a size given another name; the trial on it follows.
+/// A fitting with a size given another name; the trial on it and the builder's word follow.
 [[nodiscard]] Fitting withFrameNamed(Fitting fitting, std::size_t index, std::string model,
                                      std::string size);
 

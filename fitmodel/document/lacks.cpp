@@ -41,6 +41,8 @@ Problems objections(const Fitting& fitting, const Tables& tables)
     Fitting brief = fitting; // what is carried along has no part in a decision
     brief.kept = {};
     brief.choices.trial.reset();
+    brief.choices.size.reset();
+    brief.choices.reason.clear();
     brief.choices.unfinished.clear();
     auto read = readFitting(writeFitting(brief), tables);
     if (auto* problems = std::get_if<Problems>(&read))
@@ -61,10 +63,8 @@ std::optional<std::size_t> trialFrame(const Fitting& fitting)
     const auto& trial = fitting.choices.trial;
     if (!trial)
         return std::nullopt;
-    const auto at =
-        std::find_if(fitting.frames.begin(), fitting.frames.end(), [&](const FrameSize& frame) {
-            return frame.model == trial->model && frame.size == trial->size;
-        });
+    const auto at = std::find_if(fitting.frames.begin(), fitting.frames.end(),
+                                 [&](const FrameSize& frame) { return trial->on().is(frame); });
     if (at == fitting.frames.end())
         return std::nullopt;
     return static_cast<std::size_t>(at - fitting.frames.begin());

@@ -20,7 +20,7 @@ std::string unescaped(std::string_view token)
 }
 
 /// The member or entry one step down a pointer. An object that was left out because it was empty
-/// comes back; a frame, a mudguard, a ridden bicycle or a trial that is gone does not.
+/// comes back; a frame, a mudguard, a ridden bicycle, a trial or a choice that is gone does not.
 Json* stepInto(Json& json, const std::string& key)
 {
     if (json.is_array()) {
@@ -33,7 +33,7 @@ Json* stepInto(Json& json, const std::string& key)
         return nullptr;
     if (const auto found = json.find(key); found != json.end())
         return &*found;
-    if (key == "current" || key == "mudguard" || key == "trial")
+    if (key == "current" || key == "mudguard" || key == "trial" || key == "setup" || key == "size")
         return nullptr;
     return &(json[key] = Json::object());
 }

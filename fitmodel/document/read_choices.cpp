@@ -34,6 +34,15 @@ PerConsideration<double> readFactors(Fields fields, Kept& kept)
     return factors;
 }
 
+ChosenSize readChosenSize(Fields fields, Kept& kept)
+{
+    ChosenSize chosen;
+    chosen.model = fields.text("model", longestName);
+    chosen.size = readSize(fields);
+    fields.keepUnknown(kept);
+    return chosen;
+}
+
 Trial readTrial(Fields fields, Kept& kept)
 {
     Trial trial;
@@ -77,6 +86,19 @@ Choices readChoices(Fields fields, Kept& kept)
         choices.weightFactor = readFactors(std::move(*weights), kept);
     if (auto trial = fields.object("trial"))
         choices.trial = readTrial(std::move(*trial), kept);
+    if (auto setup = fields.object("setup")) {
+        if (choices.trial) { // one of them alone is drawn
+            Problem problem =
+                problemAt(ProblemCode::Duplicate, fields.pathOf("trial"), choices.trial->size);
+            problem.names = {setup->path()};
+            fields.report().add(std::move(problem));
+        }
+        choices.trial = readTrial(std::move(*setup), kept);
+        choices.trial->chosen = true;
+    }
+    if (auto size = fields.object("size"))
+        choices.size = readChosenSize(std::move(*size), kept);
+    choices.reason = fields.text("reason", longestName);
     choices.position = fields.word("position", positionWords);
     choices.toeTold = fields.flag("toe_overlap_told", false);
     choices.unfinished = readUnfinished(fields);

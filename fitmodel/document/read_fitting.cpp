@@ -10,6 +10,7 @@
 
 #include <algorithm>
 #include <set>
+#include <tuple>
 
 namespace tripoise {
 
@@ -84,18 +85,25 @@ void checkParts(const Fitting& fitting, const Tables& tables, Report& report)
     report.add(std::move(problem));
 }
 
-/// A trial is of a size that is there.
+/// A trial is of a size that is there, a set-up that was chosen of the size that was chosen.
 void checkTrial(const Fitting& fitting, Report& report)
 {
-    if (!fitting.choices.trial || fitting.frames.empty() || trialFrame(fitting))
+    const auto& [trial, size] = std::tie(fitting.choices.trial, fitting.choices.size);
+    if (!trial || fitting.frames.empty())
+        return;
+    if (trial->chosen ? !size || trial->on() == *size : trialFrame(fitting).has_value())
         return;
     const auto nameOf = [](const auto& frame) {
         return frame.model.empty() ? frame.size : frame.model + ' ' + frame.size;
     };
-    Problem problem = problemAt(ProblemCode::NotOneOf, "/choices/trial",
-                                shortened(nameOf(*fitting.choices.trial), 60));
-    for (const FrameSize& frame : fitting.frames)
-        problem.names.push_back(shortened(nameOf(frame), 60));
+    Problem problem =
+        problemAt(ProblemCode::NotOneOf, trial->chosen ? "/choices/setup" : "/choices/trial",
+                  shortened(nameOf(*trial), 60));
+    if (trial->chosen)
+        problem.names.push_back(shortened(nameOf(*size), 60));
+    else
+        for (const FrameSize& frame : fitting.frames)
+            problem.names.push_back(shortened(nameOf(frame), 60));
     report.add(std::move(problem));
 }
 

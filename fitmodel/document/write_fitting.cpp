@@ -203,8 +203,15 @@ Json choicesJson(const Choices& choices)
         put(inside, "saddle_setback_mm", trial->saddleSetbackMm);
         putNeeded(inside, "grip_reach_mm", trial->gripReachMm);
         putNeeded(inside, "grip_height_mm", trial->gripHeightMm);
-        json["trial"] = std::move(inside);
+        json[trial->chosen ? "setup" : "trial"] = std::move(inside);
     }
+    if (const auto& size = choices.size) {
+        Json inside = Json::object();
+        putText(inside, "model", size->model);
+        putText(inside, "size", size->size);
+        json["size"] = std::move(inside);
+    }
+    putText(json, "reason", choices.reason);
     putWord(json, "position", choices.position, positionWords);
     if (choices.toeTold)
         json["toe_overlap_told"] = true;

@@ -68,7 +68,7 @@ Row {
         Tick {
             objectName: "reversible"
             visible: bench.stems
-            text: qsTr("Can be turned over")
+            text: qsTr("Can be flipped")
             checked: bench.parts.reversible
             onClicked: {
                 bench.parts.setReversible(checked)

@@ -85,22 +85,22 @@ Fold {
     }
     Tick {
         objectName: "footRetention"
-        text: qsTr("shoes fixed to the pedals")
+        text: qsTr("clipless pedals or toe straps")
         checked: riding.footRetention
         onClicked: riding.footRetention = checked
         width: parent.width
     }
     NumberEntry { objectName: "luggageFront"; field: riding.luggageFront; session: section.session; width: parent.width }
     NumberEntry { objectName: "luggageRear"; field: riding.luggageRear; session: section.session; width: parent.width }
-    InkText { text: qsTr("on the ground from the saddle"); width: parent.width }
+    InkText { text: qsTr("feet on the ground, seated"); width: parent.width }
     Choice {
         objectName: "feetDown"
-        name: qsTr("on the ground from the saddle")
+        name: qsTr("feet on the ground, seated")
         options: [
             { text: qsTr("nothing asked"), value: "" },
-            { text: qsTr("one toe"), value: "one_toe", hint: qsTr("saddle up to 10 mm lower") },
-            { text: qsTr("toes"), value: "toes", hint: qsTr("saddle up to 20 mm lower") },
-            { text: qsTr("flat feet"), value: "flat", hint: qsTr("saddle up to 20 mm lower") }
+            { text: qsTr("one toe"), value: "one_toe", hint: qsTr("saddle a little lower") },
+            { text: qsTr("toes"), value: "toes", hint: qsTr("saddle lower") },
+            { text: qsTr("flat feet"), value: "flat", hint: qsTr("saddle lower") }
         ]
         value: riding.feetDown
         onChosen: value => riding.feetDown = value
@@ -115,7 +115,7 @@ Fold {
             Chip {
                 required property string modelData
                 objectName: "standard" + modelData
-                text: modelData || qsTr("none")
+                text: riding.standardName(modelData) || qsTr("none")
                 checkable: false
                 checked: riding.soldUnder === modelData
                 onClicked: riding.soldUnder = modelData

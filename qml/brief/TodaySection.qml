@@ -25,7 +25,7 @@ Fold {
                 objectName: "way"
                 name: qsTr("Measured from")
                 options: [
-                    { text: qsTr("From the bracket"), value: false, hint: qsTr("Each contact from the bottom bracket") },
+                    { text: qsTr("From the bottom bracket"), value: false, hint: qsTr("Each contact from the bottom bracket") },
                     { text: qsTr("From the saddle"), value: true, hint: qsTr("With plumb line, straightedge and tape") }
                 ]
                 value: today.bySaddle

@@ -10,7 +10,20 @@ Column { // not a layout: what folds and grows inside layouts is laid out twice
     property string title
     property string summary
     property bool open: true
+    property string key // under which it is remembered; empty for one that is not
+    property Preferences preferences
     default property alias inside: body.data
+
+    Component.onCompleted: {
+        const kept = key && preferences ? preferences.value("fold/" + key, undefined) : undefined
+        if (kept !== undefined)
+            open = kept === true || kept === "true"
+    }
+    function turn(open: bool) {
+        fold.open = open
+        if (key && preferences)
+            preferences.remember("fold/" + key, open)
+    }
 
     T.AbstractButton {
         id: heading
@@ -22,11 +35,11 @@ Column { // not a layout: what folds and grows inside layouts is laid out twice
         Accessible.name: fold.open ? fold.title : fold.title + ". " + fold.summary
         Accessible.description: fold.open ? qsTr("open") : qsTr("folded")
         Accessible.onPressAction: Presser.press(heading)
-        onClicked: fold.open = !fold.open
+        onClicked: fold.turn(!fold.open)
         Keys.onReturnPressed: Presser.press(heading)
         Keys.onEnterPressed: Presser.press(heading)
-        Keys.onLeftPressed: fold.open = false
-        Keys.onRightPressed: fold.open = true
+        Keys.onLeftPressed: fold.turn(false)
+        Keys.onRightPressed: fold.turn(true)
 
         contentItem: Item {
             Icon {

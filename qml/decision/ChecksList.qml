@@ -6,6 +6,7 @@ import Tripoise
 Column {
     id: list
     required property ChecksModel checks
+    property string which: "all" // "first", or "later" for the rest
     spacing: Look.smallGap
 
     Repeater {
@@ -16,6 +17,8 @@ Column {
             required property string level
             required property string levelWord
             required property string heading
+            required property bool first
+            visible: list.which === "all" || first === (list.which === "first")
             readonly property bool hazard: level !== "note"
             width: list.width
             spacing: Look.hairGap

@@ -6,14 +6,23 @@ import Tripoise
 FocusScope {
     id: pane
     required property Session session
+    property Preferences preferences // where what is folded is remembered
+    property bool weighing: false
     readonly property alias decision: decision
     readonly property alias meaningStrip: strip
     readonly property alias checks: checks
+    readonly property alias ledger: ledger
     signal lookFromAbove()
     readonly property bool decided: decision.state === DecisionModel.Decided
 
     function takeFocus() {
         title.forceActiveFocus(Qt.TabFocusReason)
+    }
+
+    component Kept: Fold {
+        preferences: pane.preferences
+        open: false
+        width: parent?.width ?? 0
     }
 
     Accessible.role: Accessible.Pane
@@ -90,7 +99,7 @@ FocusScope {
                     id: shownSizes
                     objectName: "shownSizes"
                     label: qsTr("Drawn")
-                    labelWidth: Math.max(wordsWidth, besideSizes.wordsWidth)
+                    labelWidth: Math.max(wordsWidth, besideSizes.wordsWidth, choice.wordsWidth)
                     sizes: sizes
                     width: parent.width
                 }
@@ -99,10 +108,19 @@ FocusScope {
                     objectName: "besideSizes"
                     label: qsTr("Beside it")
                     labelWidth: shownSizes.labelWidth
-                    beside: true
+                    of: "beside"
                     sizes: sizes
                     width: parent.width
                 }
+            }
+            ChoiceSection {
+                id: choice
+                objectName: "choice"
+                visible: pane.decided
+                session: pane.session
+                sizes: sizes
+                labelWidth: shownSizes.labelWidth
+                width: page.width
             }
             ToldList {
                 objectName: "reasons"
@@ -117,16 +135,24 @@ FocusScope {
                 items: decision.givenUp.items
                 width: page.width
             }
-            ToldList {
-                objectName: "contrast"
-                heading: decision.contrast.heading
-                items: decision.contrast.items
+            InkText {
+                objectName: "toOrder"
+                visible: text
+                text: decision.toOrder
+                width: page.width
+                lineHeight: 1.12
+            }
+            ChecksList { // before there is a decision, all that stands in the way
+                objectName: "checks"
+                visible: pane.decided || decision.state === DecisionModel.NothingFits
+                which: pane.decided ? "first" : "all"
+                checks: pane.checks
                 width: page.width
             }
-            ToldList {
-                objectName: "change"
-                heading: decision.change.heading
-                items: decision.change.items
+            ToldList { // the first of all stands in the strip
+                objectName: "cautions"
+                visible: pane.decided && items.length > 0
+                items: decision.cautions.slice(1)
                 width: page.width
             }
             Column {
@@ -136,50 +162,80 @@ FocusScope {
                     visible: pane.decided
                     width: parent.width
                     Column { id: usesFirst; width: parent.width }
-                    Fold {
+                    Kept {
+                        id: against
                         objectName: "foldLedger"
+                        key: "ledger"
                         title: qsTr("For and against")
+                        summary: ledger.weightsNote || qsTr("Every consideration, and how much it counts")
                         visible: ledger.count > 0
-                        width: parent.width
-                        LedgerList {
-                            id: ledgerList
-                            objectName: "ledgerList"
-                            ledger: ledger
-                            strip: strip
+                        Later {
+                            wanted: against.open
                             width: parent.width
+                            LedgerList {
+                                objectName: "ledgerList"
+                                ledger: pane.ledger
+                                strip: pane.meaningStrip
+                                onWeighingChanged: pane.weighing = weighing
+                            }
                         }
                     }
-                    Fold {
-                        objectName: "foldSetup"
-                        title: qsTr("Set it up")
-                        summary: setup.differences
-                        width: parent.width
-                        SetupGrid {
-                            objectName: "setup"
-                            name: qsTr("Set it up")
-                            table: setup
-                            strip: strip
+                    Kept {
+                        objectName: "foldContrast"
+                        key: "contrast"
+                        title: qsTr("To see the difference")
+                        summary: decision.contrast.items[0] ?? ""
+                        visible: decision.contrast.items.length > 0
+                        ToldList {
+                            objectName: "contrast"
+                            items: decision.contrast.items
                             width: parent.width
-                        }
-                        InkText {
-                            visible: text
-                            width: parent.width
-                            text: setup.differences
                         }
                         ToldList {
-                            objectName: "today"
-                            heading: decision.today.heading
-                            items: decision.today.items
+                            objectName: "change"
+                            heading: decision.change.heading
+                            items: decision.change.items
                             width: parent.width
                         }
                     }
-                    Fold {
+                    Kept {
+                        id: setting
+                        objectName: "foldSetup"
+                        key: "setup"
+                        title: qsTr("Set it up")
+                        summary: setup.differences
+                        Later {
+                            wanted: setting.open
+                            width: parent.width
+                            Column {
+                                spacing: Look.smallGap
+                                SetupGrid {
+                                    objectName: "setup"
+                                    name: qsTr("Set it up")
+                                    table: setup
+                                    strip: pane.meaningStrip
+                                    width: parent.width
+                                }
+                                InkText {
+                                    visible: text
+                                    width: parent.width
+                                    text: setup.differences
+                                }
+                                ToldList {
+                                    objectName: "today"
+                                    heading: decision.today.heading
+                                    items: decision.today.items
+                                    width: parent.width
+                                }
+                            }
+                        }
+                    }
+                    Kept {
                         id: ride
                         objectName: "foldRide"
+                        key: "ride"
                         title: qsTr("How it rides")
-                        summary: qsTr("Toe room, steadiness, braking, weight on the wheels")
-                        open: false
-                        width: parent.width
+                        summary: qsTr("Toe room, steadiness, weight on the wheels")
                         Later {
                             wanted: ride.open
                             width: parent.width
@@ -211,24 +267,25 @@ FocusScope {
                             }
                         }
                     }
-                    Fold {
+                    Kept {
                         objectName: "foldChecks"
-                        title: qsTr("Look at these")
+                        key: "checks"
+                        title: qsTr("Look at these as well")
                         summary: checks.summary
-                        width: parent.width
+                        visible: checks.laterCount > 0
                         ChecksList {
-                            objectName: "checks"
-                            checks: checks
+                            objectName: "laterChecks"
+                            which: "later"
+                            checks: pane.checks
                             width: parent.width
                         }
                     }
-                    Fold {
+                    Kept {
                         id: more
                         objectName: "foldMore"
+                        key: "more"
                         title: qsTr("More")
-                        summary: qsTr("Cranks, published rules, the frame asked for")
-                        open: false
-                        width: parent.width
+                        summary: qsTr("Cranks, published rules, the frame asked for, sources")
                         Later {
                             wanted: more.open
                             width: parent.width
@@ -252,29 +309,24 @@ FocusScope {
                                     strip: pane.meaningStrip
                                     width: parent.width
                                 }
+                                ToldList {
+                                    objectName: "sources"
+                                    heading: decision.sources.heading
+                                    items: decision.sources.items
+                                    width: parent.width
+                                }
                             }
                         }
                     }
                 }
-                Later {
-                    wanted: decision.state === DecisionModel.NothingFits
-                    width: parent.width
-                    ChecksList { // what stands in the way, before there is a decision
-                        objectName: "inTheWay"
-                        checks: pane.checks
-                        topPadding: Look.gap
-                        bottomPadding: Look.gap
-                    }
-                }
-                Fold {
+                Kept {
                     objectName: "foldCautions"
-                    title: qsTr("Cautions")
+                    key: "cautions"
+                    title: qsTr("Other cautions")
                     summary: qsTr("What every advice is given under")
-                    open: false
-                    width: parent.width
                     ToldList {
-                        objectName: "cautions"
-                        items: decision.cautions
+                        objectName: "otherCautions"
+                        items: decision.otherCautions
                         width: parent.width
                     }
                 }
@@ -296,6 +348,6 @@ FocusScope {
         anchors { left: parent.left; right: parent.right; bottom: parent.bottom }
         anchors.leftMargin: Look.gap
         anchors.rightMargin: Look.gap
-        lines: (width > 340 * Look.textScale ? 3 : width > 240 * Look.textScale ? 4 : 5) + (ledgerList.weighing ? 2 : 0)
+        lines: (width > 340 * Look.textScale ? 3 : width > 240 * Look.textScale ? 4 : 5) + (weighing ? 2 : 0)
     }
 }

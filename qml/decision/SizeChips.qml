@@ -2,14 +2,24 @@
 import QtQuick
 import Tripoise
 
-// Every size, to choose the one that is drawn whole or the one beside it. Left and right move along.
+// Every size, to choose the one that is drawn whole, the one beside it or the one that is built.
+// Left and right move along.
 Item {
     id: chips
     required property SizesModel sizes
-    property bool beside: false
+    property string of: "shown" // or "beside", "chosen"
+    readonly property bool choosing: of === "chosen"
+    readonly property bool anyChosen: {
+        let any = false
+        for (let i = 0; i < repeater.count; ++i)
+            any = repeater.itemAt(i)?.current || any
+        return any
+    }
     property string label
     property real labelWidth: words.implicitWidth // as wide as its neighbour's
     readonly property real wordsWidth: words.implicitWidth
+    readonly property alias indent: words.x
+    readonly property alias chipsX: flow.x
     readonly property real chipHeight: Math.round(Look.control * 0.86)
 
     implicitHeight: flow.height
@@ -18,7 +28,8 @@ Item {
 
     SizeSwatch {
         id: swatch
-        beside: chips.beside
+        visible: !chips.choosing
+        beside: chips.of === "beside"
         y: Math.round((chips.chipHeight - height) / 2)
     }
     InkText {
@@ -36,6 +47,17 @@ Item {
         x: words.x + chips.labelWidth + Look.smallGap
         width: chips.width - x
         spacing: Look.hairGap
+        RadioChip {
+            id: none
+            objectName: "chosen_none"
+            visible: chips.choosing
+            text: qsTr("Not yet")
+            checked: !chips.anyChosen
+            activeFocusOnTab: checked || activeFocus
+            Accessible.name: chips.label + ": " + text
+            onClicked: chips.choose(-1)
+            Keys.onRightPressed: chips.move(0)
+        }
         Repeater {
             id: repeater
             model: chips.sizes
@@ -48,9 +70,10 @@ Item {
                 required property bool broken
                 required property bool shown
                 required property bool beside
-                readonly property bool current: chips.beside ? beside : shown
-                objectName: (chips.beside ? "beside_" : "shown_") + name
-                text: mark && !chips.beside ? name + " " + mark : name
+                required property bool chosen
+                readonly property bool current: chips.choosing ? chosen : chips.of === "beside" ? beside : shown
+                objectName: chips.of + "_" + name
+                text: mark && chips.of === "shown" ? name + " " + mark : name
                 hint: spoken
                 iconName: broken ? "hazard" : ""
                 checked: current
@@ -66,13 +89,15 @@ Item {
     }
 
     function choose(index: int) {
-        if (beside)
+        if (choosing)
+            sizes.choose(index)
+        else if (of === "beside")
             sizes.putBeside(index)
         else
             sizes.show(index)
     }
     function move(to: int) {
-        const chip = repeater.itemAt(to)
+        const chip = to < 0 && choosing ? none : repeater.itemAt(to)
         if (!chip)
             return
         chip.forceActiveFocus(Qt.TabFocusReason)

@@ -6,6 +6,7 @@ import Tripoise
 Column {
     id: list
     property string heading
+    property bool plainHeading: false
     property var items: []
     property int most: 0 // lines there ever were: what is not said now stands by unseen
 
@@ -17,7 +18,7 @@ Column {
         visible: list.heading
         width: parent.width
         text: list.heading
-        font.bold: true
+        font.bold: !list.plainHeading
         Accessible.role: Accessible.Heading
     }
     Repeater {

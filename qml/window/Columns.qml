@@ -104,6 +104,7 @@ ColumnLayout {
             T.SplitView.preferredWidth: columns.columnWidth(0.265, 310, 480)
             T.SplitView.minimumWidth: 260
             session: columns.session
+            preferences: columns.preferences
             onLookFromAbove: {
                 board.above = true
                 columns.focusOn("board")

@@ -196,7 +196,7 @@ void Board::backToAdvised()
         return;
     m_live.reset();
     Fitting next = fitting();
-    next.choices.trial.reset();
+    pull(next.choices, std::nullopt);
     m_settlingLabels = true;
     edit(std::move(next), backToAdvisedStep());
     remake();

@@ -150,7 +150,7 @@ void Board::commit(const Contacts& contacts, const QString& mergeKey)
     const FrameSize frame = m_scene.size()->frame;
     const bool saddle = m_focused == Handle::Saddle;
     Fitting next = fitting();
-    next.choices.trial = trialOf(contacts, bench->advised, frame);
+    pull(next.choices, trialOf(contacts, bench->advised, frame));
     edit(std::move(next), pulledStep(saddle), mergeKey);
     m_live.reset();
     remake();

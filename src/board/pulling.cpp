@@ -56,13 +56,6 @@ Contacts onSpacers(const Contacts& from, double spacersMm, const Bench& bench)
 
 } // namespace
 
-Contacts contactsOf(const Trial& trial)
-{
-    return {saddleFrom(trial.saddleHeightMm, trial.saddleSetbackMm),
-            {trial.gripReachMm, trial.gripHeightMm},
-            {}};
-}
-
 std::optional<Trial> trialOf(const Contacts& contacts, const Setup& advised, const FrameSize& frame)
 {
     if ((contacts.grip - advised.grip).norm() < alikeMm

@@ -4,8 +4,7 @@
 // from the advised set-up, spacers in the steps that the box can make.
 #pragma once
 
-#include "advice/trial.h"
-#include "document/choices.h"
+#include "document/builders_choice.h"
 
 #include <array>
 #include <vector>
@@ -15,7 +14,6 @@ namespace tripoise {
 enum class Handle { Grip, Saddle, Spacers };
 inline constexpr std::array allHandles{Handle::Grip, Handle::Saddle, Handle::Spacers};
 
-[[nodiscard]] Contacts contactsOf(const Trial& trial);
 /// Nothing where the contacts are the advised ones.
 [[nodiscard]] std::optional<Trial> trialOf(const Contacts& contacts, const Setup& advised,
                                            const FrameSize& frame);

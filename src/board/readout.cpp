@@ -43,7 +43,8 @@ Readouts readoutsOf(const Scene& scene)
     if (!scene.tried())
         return readouts;
     const Tried& tried = *scene.tried();
-    readouts.pulled = unbroken(pulledSentence(tried, scene.advised()->setup));
+    const QString pulled = pulledSentence(tried, scene.advised()->setup);
+    readouts.pulled = unbroken(scene.ownSetup() ? chosenSentence(pulled) : pulled);
     readouts.carry = unbroken(wouldCarrySentence(tried));
     readouts.nearest = unbroken(nearestSentence(tried, *scene.prepared()));
     readouts.steering = unbroken(steeringSentence(tried));

@@ -102,9 +102,10 @@ QString RiderBoard::change() const
 {
     if (!m_story.has(m_which) || !m_story.has(WhichBike::Shown))
         return {};
-    const QString words = changeWords(m_which, *m_story.of(m_which), *m_story.of(WhichBike::Shown));
-    return unbroken(m_which == WhichBike::Shown ? m_story.verdict() + QLatin1Char(' ') + words
-                                                : words);
+    return unbroken(m_which == WhichBike::Shown
+                        ? m_story.verdict() + QLatin1Char(' ')
+                              + setupWords(m_story.setup(), m_story.chosen())
+                        : changeWords(*m_story.of(m_which), *m_story.of(WhichBike::Shown)));
 }
 
 QString RiderBoard::description() const

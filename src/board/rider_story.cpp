@@ -2,13 +2,30 @@
 #include "board/rider_story.h"
 
 #include "advice/shoes.h"
-#include "advice/trial.h"
+#include "document/builders_choice.h"
 #include "drawing/knee_room.h"
 #include "wording/visible.h"
 
 #include <algorithm>
 
 namespace tripoise {
+namespace {
+
+/// Whether it is of the stem, the spacers and the places, and not of the frame alone.
+bool ofSetup(Consideration by)
+{
+    switch (by) {
+    case Consideration::Standover:
+    case Consideration::Agility:
+    case Consideration::Compactness:
+    case Consideration::ToeOverlap:
+    case Consideration::Crank:
+    case Consideration::RiderHeight: return false;
+    default: return true;
+    }
+}
+
+} // namespace
 
 void RiderStory::make(const Session& session)
 {
@@ -30,9 +47,23 @@ void RiderStory::make(const Session& session)
         return made.rider ? std::optional(std::move(made)) : std::nullopt;
     };
     m_doubtMm = solution.tables->handling.toe.checkRoomMm;
+    // A set-up pulled about on the board is ridden until it is put back.
+    const Choices& choices = session.fitting().choices;
+    const Candidate& looked = advice.candidates[*shown];
+    const FrameSize& frame = solution.prepared->sizes[looked.size].frame;
+    std::optional<Tried> pulled;
+    if (looked.best && choices.trial && choices.trial->on().is(frame))
+        pulled = tryContacts(contactsOf(*choices.trial), *looked.best,
+                             solution.prepared->sizes[looked.size],
+                             {advice.person, riding, *solution.prepared, *solution.tables});
+    if (pulled)
+        m_setup = choices.trial->chosen ? RiddenSetup::Chosen : RiddenSetup::Tried;
+    m_chosen = chosenCandidate(choices, advice, *solution.prepared) == shown;
     const auto tell = [&](WhichBike which, std::size_t candidate) {
         const auto place = static_cast<std::size_t>(which);
-        m_views[place] = view(candidate, nullptr);
+        m_views[place] = view(candidate, candidate == *shown && pulled ? &*pulled : nullptr);
+        if (m_views[place])
+            m_views[place]->advised.reset(); // no marks, and no words of another place
         const PlanView plan = makePlanView(advice.candidates[candidate], advice.person,
                                            *solution.prepared, *solution.tables);
         if (plan.drawn)
@@ -53,15 +84,18 @@ void RiderStory::make(const Session& session)
         m_reasons = reasonsFor(advice, *solution.prepared);
     else if (verdict.other == shown && verdict.named == besides)
         m_reasons = reasonsAgainst(advice, *solution.prepared);
+    if (pulled) // what the advised set-up does is not what is ridden
+        std::erase_if(m_reasons,
+                      [](const ToldReason& reason) { return reason.by && ofSetup(*reason.by); });
 
     if (const auto& ridden = of(WhichBike::Shown)) {
         const KneeRoom room = roomAtTheKnee(*ridden);
         const auto& beside = of(WhichBike::Beside);
         if (std::min(room.mm, beside ? roomAtTheKnee(*beside).mm : room.mm) < barNearKneeMm)
-            m_kneeAtBar = view(*shown, nullptr, room.crank);
+            m_kneeAtBar = view(*shown, pulled ? &*pulled : nullptr, room.crank);
     }
 
-    const Candidate& candidate = advice.candidates[*shown];
+    const Candidate& candidate = looked;
     const auto contacts =
         solution.fitting.current ? contactsOf(*solution.fitting.current) : std::nullopt;
     if (!contacts || !candidate.best)

@@ -47,6 +47,8 @@ public:
     /// What the decision says for the size looked at against the one beside it, strongest first.
     [[nodiscard]] const std::vector<ToldReason>& reasons() const { return m_reasons; }
     [[nodiscard]] const QString& verdict() const { return m_verdict; }
+    [[nodiscard]] RiddenSetup setup() const { return m_setup; } ///< of the size looked at
+    [[nodiscard]] bool chosen() const { return m_chosen; }      ///< it is the builder's choice
     [[nodiscard]] std::optional<ToeRoom> toeRoom(WhichBike which) const;
     /// On the size looked at or on the one beside it a shoe meets the wheel, or may.
     [[nodiscard]] bool toeNearWheel() const;
@@ -60,6 +62,8 @@ private:
     std::array<std::optional<Standing>, allRidden.size()> m_standing;
     std::vector<ToldReason> m_reasons;
     QString m_verdict;
+    RiddenSetup m_setup = RiddenSetup::Advised;
+    bool m_chosen = false;
     double m_doubtMm = 0.0;
 };
 

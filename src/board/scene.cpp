@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "board/scene.h"
 
-#include "document/lacks.h"
+#include "document/builders_choice.h"
 
 namespace tripoise {
 namespace {
@@ -10,9 +10,7 @@ namespace {
 std::optional<Contacts> triedOn(const Fitting& fitting, const FrameSize& frame)
 {
     const auto& trial = fitting.choices.trial;
-    if (!trial || trial->model != frame.model || trial->size != frame.size)
-        return std::nullopt;
-    return contactsOf(*trial);
+    return trial && trial->on().is(frame) ? std::optional(contactsOf(*trial)) : std::nullopt;
 }
 
 } // namespace
@@ -53,6 +51,11 @@ void Scene::make(const Session& session, const SceneOptions& options,
     m_view = shown.tried || shown.crank
                  ? makeSideView(solution.advice, shown, riding.mix, *m_prepared, *m_tables)
                  : m_still;
+    m_ownSetup = m_tried && tripoise::ownSetup(session.fitting().choices);
+    const auto word = chosenCandidate(session.fitting().choices, solution.advice, *m_prepared);
+    m_view.chosen.byBuilder = word && word == candidate;
+    if (m_view.other)
+        m_view.other->byBuilder = word && word == shown.other;
 }
 
 const AdvisedSetup* Scene::advised() const

@@ -40,6 +40,7 @@ public:
     [[nodiscard]] const PreparedSize* size() const;
     [[nodiscard]] std::optional<Bench> bench() const;
     [[nodiscard]] const Prepared* prepared() const { return m_prepared.get(); }
+    [[nodiscard]] bool ownSetup() const { return m_ownSetup; } ///< what is tried was chosen
     [[nodiscard]] bool hasRidden() const { return m_hasRidden; }
 
 private:
@@ -49,6 +50,7 @@ private:
     std::optional<Contacts> m_contacts;
     std::optional<Tried> m_tried;
     bool m_hasRidden = false;
+    bool m_ownSetup = false;
     SideView m_view;
     SideView m_still;
 };

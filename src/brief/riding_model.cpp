@@ -214,6 +214,12 @@ QStringList RidingModel::standards() const
     return words;
 }
 
+QString RidingModel::standardName(const QString& standard) const
+{
+    const auto known = valueOf(standardWords, standard.toStdString());
+    return known ? nameOf(*known) : QString();
+}
+
 QString RidingModel::summary() const
 {
     return ridingSummary(fitting().riding);

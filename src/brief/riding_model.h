@@ -51,6 +51,7 @@ public:
     [[nodiscard]] QString soldUnder() const;
     void setSoldUnder(const QString& standard);
     [[nodiscard]] QStringList standards() const; ///< words of the document
+    [[nodiscard]] Q_INVOKABLE QString standardName(const QString& standard) const;
     [[nodiscard]] NumberField* luggageFront() { return &m_front; }
     [[nodiscard]] NumberField* luggageRear() { return &m_rear; }
     [[nodiscard]] QString summary() const;

@@ -2,6 +2,7 @@
 #include "command/advice_json.h"
 
 #include "wording/advice_text.h"
+#include "wording/choice_words.h"
 #include "wording/findings.h"
 #include "wording/fit_words.h"
 #include "wording/remedy_words.h"
@@ -253,6 +254,34 @@ Json candidateJson(const Candidate& candidate, const Prepared& prepared)
     return json;
 }
 
+Json contactsJson(const SaddlePlace& saddle, const Point& grip)
+{
+    return {{"saddle_height_mm", told(saddle.heightMm)},
+            {"saddle_setback_mm", told(saddle.setbackMm())},
+            {"grip_reach_mm", told(grip.x())},
+            {"grip_height_mm", told(grip.y())}};
+}
+
+/// The builder's word; null where nothing was chosen.
+Json choiceJson(const std::optional<BuildersChoice>& choice, const Advice& advice,
+                const Prepared& prepared)
+{
+    if (!choice)
+        return nullptr;
+    const ChoiceWords words = choiceWords(*choice, advice, prepared);
+    return {{"model", choice->size.model},
+            {"size", choice->size.size},
+            {"among_candidates", choice->candidate.has_value()},
+            {"setup", choice->setup
+                          ? contactsJson(choice->setup->setup.saddle, choice->setup->setup.grip)
+                          : Json(nullptr)},
+            {"reason", choice->reason},
+            {"cautions", textsJson(words.cautions)},
+            {"text", words.sentence.toStdString()},
+            {"costs", textsJson(words.costs)},
+            {"against_advised_setup", textsJson(words.moves)}};
+}
+
 const char* kindKey(VerdictKind kind)
 {
     switch (kind) {
@@ -266,14 +295,12 @@ const char* kindKey(VerdictKind kind)
 
 } // namespace
 
-std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepared& prepared)
+std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepared& prepared,
+                       const Tables& tables)
 {
     Json json;
     if (advice.solved)
-        json["target"] = {{"saddle_height_mm", told(advice.target.saddle.heightMm)},
-                          {"saddle_setback_mm", told(advice.target.saddle.setbackMm())},
-                          {"grip_reach_mm", told(advice.target.grip.x())},
-                          {"grip_height_mm", told(advice.target.grip.y())}};
+        json["target"] = contactsJson(advice.target.saddle, advice.target.grip);
     if (advice.solved) {
         json["published_saddle_heights"] = Json::array();
         for (const PublishedHeight& published : advice.publishedHeights)
@@ -308,6 +335,9 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
                  {{"length_mm", part->stem.lengthMm}, {"angle_deg", told(part->stem.angle.deg())}}},
                 {"nearer_mm", orNull(part->nearerMm, asIs)}};
     }
+    json["choice"] =
+        choiceJson(buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables),
+                   advice, prepared);
     json["findings"] = findingsJson(advice.riderFindings);
     return json.dump(2) + "\n";
 }

@@ -8,8 +8,9 @@
 
 namespace tripoise::command {
 
-/// The decision as a JSON document; fields whose computation does not exist yet are absent.
+/// The decision as a JSON document, `tables` with the fitting's weights; fields whose computation
+/// does not exist yet are absent.
 [[nodiscard]] std::string adviceJson(const Fitting& fitting, const Advice& advice,
-                                     const Prepared& prepared);
+                                     const Prepared& prepared, const Tables& tables);
 
 } // namespace tripoise::command

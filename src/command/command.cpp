@@ -143,6 +143,7 @@ std::variant<Arguments, QString> parse(const Command& command, const QStringList
 
 struct Case {
     Fitting fitting;
+    Tables tables; ///< with the fitting's weights
     Prepared prepared;
     Advice advice;
 
@@ -162,9 +163,9 @@ std::optional<Case> decideFile(const QString& path)
         report(path, *problems);
         return std::nullopt;
     }
-    Case result{std::get<Fitting>(std::move(read)), {}, {}};
+    Case result{std::get<Fitting>(std::move(read)), {}, {}, {}};
     const Fitting& fitting = result.fitting;
-    const Tables tables = weighted(shippedTables(), fitting.choices);
+    const Tables& tables = result.tables = weighted(shippedTables(), fitting.choices);
     result.prepared = prepare(fitting.frames, fitting.stock, tables);
     result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables,
                            {}, fitting.choices.position);
@@ -179,11 +180,12 @@ int runAdvise(const Arguments& arguments)
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
-    return written(
-        json ? QString::fromStdString(adviceJson(found->fitting, found->advice, found->prepared))
-             : decisionText(found->fitting, found->advice, found->prepared,
-                            arguments.flagged ? Told::All : Told::OneScreen),
-        found->exitCode());
+    return written(json
+                       ? QString::fromStdString(adviceJson(found->fitting, found->advice,
+                                                           found->prepared, found->tables))
+                       : decisionText(found->fitting, found->advice, found->prepared, found->tables,
+                                      arguments.flagged ? Told::All : Told::OneScreen),
+                   found->exitCode());
 }
 
 int runDraw(const Arguments& arguments)

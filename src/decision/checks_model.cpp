@@ -6,6 +6,11 @@
 #include "wording/words.h"
 
 namespace tripoise {
+namespace {
+
+constexpr int mostToldFirst = 3; // as many as the text of one screen tells
+
+}
 
 int ChecksModel::rowCount(const QModelIndex& parent) const
 {
@@ -23,13 +28,18 @@ QVariant ChecksModel::data(const QModelIndex& index, int role) const
     case Level: return keyOf(row.severity);
     case LevelWord: return row.levelWord;
     case Heading: return row.heading;
+    case First: return row.first;
     default: return {};
     }
 }
 
 QHash<int, QByteArray> ChecksModel::roleNames() const
 {
-    return {{Told, "told"}, {Level, "level"}, {LevelWord, "levelWord"}, {Heading, "heading"}};
+    return {{Told, "told"},
+            {Level, "level"},
+            {LevelWord, "levelWord"},
+            {Heading, "heading"},
+            {First, "first"}};
 }
 
 void ChecksModel::renew()
@@ -39,11 +49,10 @@ void ChecksModel::renew()
         bool first = true;
         for (const Finding& finding : findings) {
             rows.push_back({unbroken(sentence(finding)), finding.severity,
-                            severityWord(finding.severity), first ? heading : QString()});
+                            severityWord(finding.severity), first ? heading : QString(), false});
             first = false;
         }
     };
-    int checks = 0;
     m_limitCount = 0;
     if (const Candidate* size = shown()) {
         const Advice& advice = solution()->advice;
@@ -57,11 +66,19 @@ void ChecksModel::renew()
             if (&other != size)
                 limits(other);
         const Findings found = checksOf(advice, *size);
-        checks = int(found.size());
         add(m_limitCount > 0 ? checksSection(advice, *size).heading : QString(), found);
     }
+    int told = 0;
+    int laterLimits = 0;
+    m_laterCount = 0;
+    for (Row& row : rows) {
+        row.first = row.severity != Severity::Note && told < mostToldFirst;
+        ++(row.first ? told : m_laterCount);
+        if (!row.first && row.severity == Severity::Limit)
+            ++laterLimits;
+    }
     replace(m_rows, std::move(rows));
-    m_summary = checksSummary(m_limitCount, checks);
+    m_summary = checksSummary(laterLimits, m_laterCount - laterLimits);
     emit counted();
 }
 

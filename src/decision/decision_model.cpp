@@ -2,6 +2,7 @@
 #include "decision/decision_model.h"
 
 #include "wording/advice_text.h"
+#include "wording/fit_words.h"
 #include "wording/lack_words.h"
 #include "wording/visible.h"
 #include "wording/words.h"
@@ -33,8 +34,16 @@ void DecisionModel::sessionSet()
 DecisionModel::Told DecisionModel::tell() const
 {
     Told told;
-    for (const QString& caution : tripoise::cautions())
+    const Candidate* shown = nullptr;
+    if (session())
+        if (const auto at = session()->shownCandidate())
+            shown = &session()->solution().advice.candidates[*at];
+    const Cautions cautions = cautionsOf(fitting(), shown);
+    for (const QString& caution : cautions.first)
         told.cautions << unbroken(caution);
+    for (const QString& caution : cautions.others)
+        told.otherCautions << unbroken(caution);
+    told.sources = ToldSection(sourcesSection());
     if (!session() || !session()->solution().tables)
         return told;
     const Solution& solution = session()->solution();
@@ -66,10 +75,10 @@ DecisionModel::Told DecisionModel::tell() const
     told.cranks = ToldSection(cranksSection(advice));
     told.rules = ToldSection(rulesSection(advice));
     told.asked = ToldSection(askedSection(advice));
-    const auto shown = session()->shownCandidate();
-    if (shown && advice.candidates[*shown].best)
-        told.today = ToldSection(
-            todaySection(solution.fitting.current, advice.candidates[*shown].best->setup));
+    if (const auto& part = advice.part)
+        told.verdict.toOrder = unbroken(toOrderSentence(*part));
+    if (shown && shown->best)
+        told.today = ToldSection(todaySection(solution.fitting.current, shown->best->setup));
     return told;
 }
 
@@ -89,7 +98,8 @@ void DecisionModel::renew()
                                                Part{&Told::asked, &DecisionModel::askedTold}})
         if (before.*section != m_told.*section)
             emit(this->*sectionTold)();
-    if (before.cautions != m_told.cautions)
+    if (before.cautions != m_told.cautions || before.otherCautions != m_told.otherCautions
+        || before.sources != m_told.sources)
         emit cautionsTold();
 }
 
@@ -104,7 +114,8 @@ QString DecisionModel::text() const
         return {};
     const Solution& solution = session()->solution();
     // The fitting as it is now: its rider may have been renamed since, which changes no decision.
-    return visible(decisionText(session()->fitting(), solution.advice, *solution.prepared));
+    return visible(
+        decisionText(session()->fitting(), solution.advice, *solution.prepared, *solution.tables));
 }
 
 void DecisionModel::copy() const

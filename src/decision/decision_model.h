@@ -50,7 +50,10 @@ class DecisionModel : public QObject, public SessionHolder {
     Q_PROPERTY(tripoise::ToldSection cranks READ cranks NOTIFY cranksTold)
     Q_PROPERTY(tripoise::ToldSection rules READ rules NOTIFY rulesTold)
     Q_PROPERTY(tripoise::ToldSection asked READ asked NOTIFY askedTold)
+    Q_PROPERTY(QString toOrder READ toOrder NOTIFY told)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY cautionsTold)
+    Q_PROPERTY(QStringList otherCautions READ otherCautions NOTIFY cautionsTold)
+    Q_PROPERTY(tripoise::ToldSection sources READ sources NOTIFY cautionsTold)
     Q_PROPERTY(bool canCopy READ canCopy NOTIFY canCopyChanged)
 
 public:
@@ -82,7 +85,12 @@ public:
     [[nodiscard]] ToldSection cranks() const { return m_told.cranks; }
     [[nodiscard]] ToldSection rules() const { return m_told.rules; }
     [[nodiscard]] ToldSection asked() const { return m_told.asked; }
+    /// The part that is worth ordering; empty where the box does.
+    [[nodiscard]] QString toOrder() const { return m_told.verdict.toOrder; }
+    /// Those that apply to this rider and the size looked at, and all others.
     [[nodiscard]] QStringList cautions() const { return m_told.cautions; }
+    [[nodiscard]] QStringList otherCautions() const { return m_told.otherCautions; }
+    [[nodiscard]] ToldSection sources() const { return m_told.sources; }
 
     /// Whether there is a decision, and it answers the fitting as it is now.
     [[nodiscard]] bool canCopy() const;
@@ -112,6 +120,7 @@ private:
         QString kind;
         QString sentence;
         QStringList lacks;
+        QString toOrder;
 
         bool operator==(const Verdict&) const = default;
     };
@@ -126,6 +135,8 @@ private:
         ToldSection rules;
         ToldSection asked;
         QStringList cautions;
+        QStringList otherCautions;
+        ToldSection sources;
     };
 
     void sessionSet() override;

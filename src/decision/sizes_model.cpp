@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "decision/sizes_model.h"
 
+#include "wording/choice_words.h"
 #include "wording/size_words.h"
 #include "wording/words.h"
+
+#include <utility>
 
 namespace tripoise {
 
@@ -25,19 +28,21 @@ QVariant SizesModel::data(const QModelIndex& index, int role) const
     case Broken: return row.broken;
     case Shown: return row.shown;
     case Beside: return row.beside;
+    case Chosen: return row.chosen;
     default: return {};
     }
 }
 
 QHash<int, QByteArray> SizesModel::roleNames() const
 {
-    return {{Name, "name"},     {Rank, "rank"},   {Mark, "mark"},    {Spoken, "spoken"},
-            {Broken, "broken"}, {Shown, "shown"}, {Beside, "beside"}};
+    return {{Name, "name"},     {Rank, "rank"},   {Mark, "mark"},     {Spoken, "spoken"},
+            {Broken, "broken"}, {Shown, "shown"}, {Beside, "beside"}, {Chosen, "chosen"}};
 }
 
 void SizesModel::renew()
 {
     std::vector<Row> rows;
+    const auto& word = fitting().choices.size;
     if (const Solution* answer = solution()) {
         for (const Candidate& candidate : answer->advice.candidates) {
             Row row;
@@ -47,6 +52,7 @@ void SizesModel::renew()
             row.broken = !fitsAtAll(candidate.fit.state);
             row.shown = &candidate == shown();
             row.beside = &candidate == beside();
+            row.chosen = word && word->is(answer->prepared->sizes[candidate.size].frame);
             row.mark = row.broken ? QString() : rankSign(candidate.rank);
             row.spoken = row.broken ? unfitSize(row.name, candidate.fit.state)
                                     : rankedSize(row.name, candidate.rank);
@@ -58,11 +64,28 @@ void SizesModel::renew()
     replace(m_rows, std::move(rows));
 }
 
+void SizesModel::choose(int row)
+{
+    if (!session() || row >= count())
+        return;
+    Fitting next = fitting();
+    std::optional<ChosenSize> size;
+    if (row >= 0) {
+        const FrameSize& frame =
+            solution()->prepared->sizes[std::size_t(m_rows[std::size_t(row)].frame)].frame;
+        size = {frame.model, frame.size};
+    }
+    chooseSize(next.choices, std::move(size));
+    edit(std::move(next), sizeChosenStep(), QStringLiteral("choices/size"));
+    session()->look(-1, -1); // what was chosen, and the advised one beside it
+}
+
 int SizesModel::pinned(int frame) const
 {
-    const Advice& advice = solution()->advice;
-    const bool advised = frame >= 0 && advice.leading().size == std::size_t(frame);
-    return advised ? -1 : frame;
+    const auto followed = session()->followedCandidate();
+    const bool unasked = frame >= 0 && followed
+                         && solution()->advice.candidates[*followed].size == std::size_t(frame);
+    return unasked ? -1 : frame;
 }
 
 void SizesModel::show(int row)

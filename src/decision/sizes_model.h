@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The candidates in the order of their table, to choose which two are looked at.
+// The candidates in the order of their table, to choose which two are looked at and which is built.
 #pragma once
 
 #include "decision/rows_model.h"
@@ -12,7 +12,7 @@ class SizesModel : public RowsModel {
     QML_ELEMENT
 
 public:
-    enum Role { Name = Qt::UserRole + 1, Rank, Mark, Spoken, Broken, Shown, Beside };
+    enum Role { Name = Qt::UserRole + 1, Rank, Mark, Spoken, Broken, Shown, Beside, Chosen };
 
     using RowsModel::RowsModel;
 
@@ -21,6 +21,8 @@ public:
     /// advice.
     Q_INVOKABLE void show(int row);
     Q_INVOKABLE void putBeside(int row);
+    /// The builder's word; -1 takes it back.
+    Q_INVOKABLE void choose(int row);
 
     [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
@@ -39,11 +41,12 @@ private:
         bool broken = false;
         bool shown = false;
         bool beside = false;
+        bool chosen = false; ///< by the builder
 
         bool operator==(const Row&) const = default;
     };
 
-    /// -1 for the advised frame, so that it goes on following the advice.
+    /// -1 for the frame that is looked at unasked, so that it goes on being followed.
     [[nodiscard]] int pinned(int frame) const;
 
     std::vector<Row> m_rows;

@@ -14,14 +14,16 @@ KneeRoom roomAtTheKnee(const SideView& view)
     std::vector<Point> bar = view.chosen.cockpit->bar.curve;
     bar.push_back(rider.grip);
     KneeRoom room;
-    room.mm = std::numeric_limits<double>::infinity();
+    room.mm = rider.kneeToBarMm;
+    double least = std::numeric_limits<double>::infinity();
     for (const TurnStep& step : rider.turn) {
         for (const Point& point : bar) {
             const Point way = point - step.kneeAt;
             const double away = way.norm();
-            if (away - knee >= room.mm)
+            if (away >= least)
                 continue;
-            room = {away - knee, step.crank, step.kneeAt, point};
+            least = away;
+            room = {rider.kneeToBarMm, step.crank, step.kneeAt, point};
             if (away > 0.0)
                 room.front += knee / away * way;
         }

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// How near the knee comes to the bar over a turn of the crank, seen from the side: between the
-// front of the knee, a circle as thick as it is drawn, and the bar with the hand on it.
+// Where the knee comes nearest to the bar over a turn of the crank, seen from the side: between the
+// front of the knee, a circle as thick as it is drawn, and the bar with the hand on it. How near it
+// comes is told as worked out in space (handling/clearances.h), the same figure everywhere.
 #pragma once
 
 #include "drawing/side_view.h"
@@ -9,7 +10,7 @@
 namespace tripoise {
 
 struct KneeRoom {
-    double mm = 0.0;             ///< less than nothing where they would touch
+    double mm = 0.0;             ///< as told; less than nothing where they would touch
     Angle crank;                 ///< of the near pedal, where it is least
     Point front = Point::Zero(); ///< of the knee
     Point bar = Point::Zero();

@@ -141,6 +141,10 @@ SideView makeSideView(const Advice& advice, const Shown& shown, const Mix& mix,
                               : Seat{chosen.best->setup, chosen.best->uses, chosen.best->leg};
         view.rider = sketchRider(advice.person, seat, shown.use.value_or(mostRidden(mix)),
                                  shown.crank, mix, prepared, tables);
+        if (shown.tried)
+            view.rider->kneeToBarMm = shown.tried->kneeToBarMm;
+        else if (chosen.ride)
+            view.rider->kneeToBarMm = chosen.ride->kneeToBar.clearanceMm;
     }
     if (view.chosen.crank)
         turnCrank(*view.chosen.crank, shown.crank, view.rider);

@@ -85,6 +85,7 @@ struct SetupFigures {
 struct BikeSketch {
     std::string model;
     std::string size;
+    bool byBuilder = false; ///< chosen by the builder
 
     TubeSketch headTube;  ///< from its top to its lower end
     TubeSketch seatTube;  ///< from the bottom bracket to its top
@@ -153,6 +154,7 @@ struct RiderSketch {
     double statureMm = 0.0;
     std::vector<JointAngle> angles; ///< trunk, arm-trunk, elbow, knee
     double beyondMm = 0.0;          ///< how far the grip is out of reach
+    double kneeToBarMm = 0.0;       ///< over a turn of the crank; less than nothing where they meet
 };
 
 enum class LeaderKind {

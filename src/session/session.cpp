@@ -2,6 +2,7 @@
 #include "session/session.h"
 
 #include "command/tables.h"
+#include "document/builders_choice.h"
 
 #include <tuple>
 
@@ -108,10 +109,16 @@ QString Session::redoText() const
 void Session::show(const Fitting& fitting)
 {
     const bool asked = !sameQuestion(fitting, m_fitting);
+    const bool chosen = !sameWord(fitting.choices, m_fitting.choices);
+    const std::pair looked(shownFrame(), besideFrame());
     m_fitting = fitting;
     if (asked)
         ask();
     emit fittingChanged(); // not settled, where an answer is to come
+    if (looked != std::pair(shownFrame(), besideFrame()))
+        emit lookChanged();
+    if (chosen)
+        tellAnswer();
 }
 
 void Session::ask()
@@ -189,10 +196,16 @@ std::optional<std::size_t> Session::shownCandidate() const
 {
     if (const auto chosen = candidateOf(askedShown()))
         return chosen;
+    return followedCandidate();
+}
+
+std::optional<std::size_t> Session::followedCandidate() const
+{
     const Advice& advice = m_solution.advice;
     if (advice.candidates.empty())
         return std::nullopt;
-    return advice.verdict.named.value_or(0);
+    const auto chosen = chosenCandidate(m_fitting.choices, advice, *m_solution.prepared);
+    return chosen ? chosen : advice.verdict.named.value_or(0);
 }
 
 std::optional<std::size_t> Session::besideCandidate() const

@@ -58,8 +58,8 @@ public:
     [[nodiscard]] bool busy() const { return m_busy; }       ///< and has not for a while
 
     /// Which sizes are looked at, as indices into the frames of the fitting that is answered; -1
-    /// for what was advised. They are known by name: an edit that moves them moves what is looked
-    /// at, and of sizes that are gone the advice is followed.
+    /// for what the builder chose or was advised. They are known by name: an edit that moves them
+    /// moves what is looked at, and of sizes that are gone the advice is followed.
     Q_INVOKABLE void look(int shown, int beside);
     [[nodiscard]] int shownFrame() const;  ///< -1 where there is none
     [[nodiscard]] int besideFrame() const; ///< -1 where there is none
@@ -68,6 +68,8 @@ public:
     [[nodiscard]] int askedBeside() const { return frameCalled(m_lookBeside); }
     /// What is looked at, as indices into the advice's candidates.
     [[nodiscard]] std::optional<std::size_t> shownCandidate() const;
+    /// What is looked at unasked: the builder's choice, or what was advised.
+    [[nodiscard]] std::optional<std::size_t> followedCandidate() const;
     [[nodiscard]] std::optional<std::size_t> besideCandidate() const;
 
 signals:

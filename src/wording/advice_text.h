@@ -11,7 +11,7 @@
 
 namespace tripoise {
 
-/// "The M, with the 100 mm stem turned over and 15 mm of spacers."
+/// "The M, with the flipped 100 mm stem and 15 mm of spacers."
 [[nodiscard]] QString verdictSentence(const Advice& advice, const Prepared& prepared,
                                       const Riding& riding);
 /// The same, as a title that is read from afar and what stands under it.
@@ -31,6 +31,9 @@ struct ToldReason {
 };
 /// Why the named size, strongest first; at most three.
 [[nodiscard]] std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepared);
+/// What speaks for the named size against another of the candidates; at most three.
+[[nodiscard]] std::vector<ToldReason> costsOf(const Advice& advice, std::size_t other,
+                                              const Prepared& prepared);
 /// What the other size would do better; at most two.
 [[nodiscard]] std::vector<ToldReason> reasonsAgainst(const Advice& advice,
                                                      const Prepared& prepared);
@@ -49,8 +52,9 @@ enum class Told {
     OneScreen, ///< which size, why, how set up, what to order and to look at
     All,
 };
-/// The decision as plain text, 100 columns wide.
+/// The decision as plain text, 100 columns wide; `tables` with the fitting's weights.
 [[nodiscard]] QString decisionText(const Fitting& fitting, const Advice& advice,
-                                   const Prepared& prepared, Told told = Told::All);
+                                   const Prepared& prepared, const Tables& tables,
+                                   Told told = Told::All);
 
 } // namespace tripoise

@@ -64,13 +64,22 @@ QString ridingSummary(const Riding& riding)
 
 QString nameOf(UsualMix usual)
 {
-    switch (usual) {
-    case UsualMix::Errands: return Words::tr("errands");
-    case UsualMix::ToWork: return Words::tr("to work");
-    case UsualMix::FastToWork: return Words::tr("to work, fast");
-    case UsualMix::WorkAndAway: return Words::tr("work and away");
-    case UsualMix::LongTrips: return Words::tr("long trips");
-    case UsualMix::Sport: return Words::tr("for sport");
+    const Mix mix = mixOf(usual);
+    QStringList uses;
+    for (const Use use : allUses)
+        if (mix.of(use) > 0.0)
+            uses << nameOf(use);
+    return listed(uses);
+}
+
+QString nameOf(Standard standard)
+{
+    switch (standard) {
+    case Standard::Cfr1512: return QStringLiteral("16 CFR 1512");
+    case Standard::IsoCity: return Words::tr("ISO 4210, city");
+    case Standard::IsoYoungAdult: return Words::tr("ISO 4210, young adults");
+    case Standard::IsoMountain: return Words::tr("ISO 4210, mountain");
+    case Standard::IsoRacing: return Words::tr("ISO 4210, racing");
     }
     return {};
 }

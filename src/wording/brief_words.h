@@ -20,6 +20,7 @@ namespace tripoise {
 [[nodiscard]] QString riderSummary(const Rider& rider);
 [[nodiscard]] QString ridingSummary(const Riding& riding);
 
-[[nodiscard]] QString nameOf(UsualMix usual);
+[[nodiscard]] QString nameOf(UsualMix usual); ///< "touring", by its kinds of riding
+[[nodiscard]] QString nameOf(Standard standard);
 
 } // namespace tripoise

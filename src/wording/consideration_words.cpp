@@ -103,12 +103,12 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP3("Words", "a stem of ordinary length", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words", "%1 takes a %2 stem, usual for this riding; %3 would want %4."),
         [](const char* usual, const Compared& c) {
-            return both<halfMm>(
+            return articled(both<halfMm>(
                 c.faultless
                     ? usual
                     : QT_TRANSLATE_NOOP("Words", "%1 takes a %2 stem; %3 would want %4, which is "
                                                  "further from what is usual for this riding."),
-                c);
+                c));
         },
     },
     {
@@ -187,17 +187,18 @@ constexpr PerConsideration<Row> rows{{
         both<partMm>,
     },
     {
-        QT_TRANSLATE_NOOP("Words", "room over the top tube"),
-        QT_TRANSLATE_NOOP3("Words", "standing room", "for and against"),
+        QT_TRANSLATE_NOOP("Words", "standover clearance"),
+        QT_TRANSLATE_NOOP3("Words", "standover clearance", "for and against"),
         QT_TRANSLATE_NOOP(
             "Words", "Room between the rider and the top tube when standing over it, shoes on."),
         QT_TRANSLATE_NOOP("Words",
-                          "Weighing more, it favours the size with more room over its top tube."),
+                          "Weighing more, it favours the size with more standover clearance."),
         [](double value, const PreparedSize& size) {
-            return size.skeleton.standoverMm ? mm(value) : Words::tr("not known", "standing room");
+            return size.skeleton.standoverMm ? mm(value)
+                                             : Words::tr("not known", "standover clearance");
         },
-        QT_TRANSLATE_NOOP3("Words", "room over the top tube", "what a size is taken for"),
-        QT_TRANSLATE_NOOP("Words", "%1 leaves %2 over the top tube, %3 only %4."),
+        QT_TRANSLATE_NOOP3("Words", "standover clearance", "what a size is taken for"),
+        QT_TRANSLATE_NOOP("Words", "%1 leaves %2 of standover clearance, %3 only %4."),
         both<mm>,
     },
     {
@@ -300,6 +301,12 @@ constexpr PerConsideration<Row> rows{{
                                                   "%1 lets the shoe reach %2 into where the front "
                                                   "wheel turns, %3 lets it reach %4."),
                                 c);
+            if (-c.mine < leastToldMm)
+                return theirsOnly(QT_TRANSLATE_NOOP("Words",
+                                                    "%1 only just keeps the shoe clear of the "
+                                                    "front wheel; on %2 it reaches %3 into where "
+                                                    "that turns."),
+                                  c);
             if (std::isfinite(c.mine))
                 return Words::tr("%1 leaves %2 between shoe and front wheel; on %3 it reaches %4 "
                                  "into where that turns.")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/advice_text.h"
 
+#include "wording/choice_words.h"
 #include "wording/fit_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
@@ -56,6 +57,25 @@ QString written(const Section& section)
     QString text = heading(section.heading);
     for (const QString& sentence : section.items)
         text += item(sentence);
+    return text;
+}
+
+/// What the builder chose, after what breaks on it.
+QString written(const BuildersChoice& choice, const Advice& advice, const Prepared& prepared)
+{
+    const ChoiceWords words = choiceWords(choice, advice, prepared);
+    QString text(QLatin1Char('\n'));
+    for (const QString& caution : words.cautions)
+        text += paragraph(caution);
+    text += paragraph(words.sentence);
+    const auto tell = [&text](const QString& before, const QStringList& sentences) {
+        if (!before.isEmpty())
+            text += paragraph(before);
+        for (const QString& sentence : sentences)
+            text += item(sentence);
+    };
+    tell(words.against, words.costs);
+    tell(words.moved, words.moves);
     return text;
 }
 
@@ -141,7 +161,7 @@ QString uses(const Candidate& candidate, const Mix& mix, const Advice& advice,
 } // namespace
 
 QString decisionText(const Fitting& fitting, const Advice& advice, const Prepared& prepared,
-                     Told told)
+                     const Tables& tables, Told told)
 {
     const auto limits = [&] {
         QString text;
@@ -155,6 +175,9 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     if (advice.solved && advice.verdict.other && !advice.person.provisional
         && (kind == VerdictKind::Slight || kind == VerdictKind::Either))
         text += paragraph(verdictWords(advice, prepared, fitting.riding).kind);
+    if (const auto choice =
+            buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables))
+        text += written(*choice, advice, prepared);
     if (!advice.solved)
         return text + limits();
     const Candidate& named = advice.leading();
@@ -169,12 +192,16 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
         Section checks = checksSection(advice, named);
         checks.items = checks.items.mid(0, mostChecksOnAScreen);
         text += written(checks);
-        return text + QLatin1Char('\n') + paragraph(cautions().mid(0, 2).join(QLatin1Char(' ')))
+        const Cautions cautions = cautionsOf(fitting, &named);
+        return text + QLatin1Char('\n')
+               + paragraph((cautions.first + cautions.others.mid(0, 1)).join(QLatin1Char(' ')))
                + paragraph(Words::tr("How it rides, more cautions and the rest: the same with "
                                      "--all."));
     }
     text += written(changeSection(advice, prepared));
     text += setups(advice, prepared, told);
+    if (const auto& part = advice.part)
+        text += item(toOrderSentence(*part));
     text += rides(advice, prepared);
     text += uses(named, fitting.riding.mix, advice, prepared);
     text += written(cranksSection(advice));
@@ -183,7 +210,9 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(askedSection(advice));
     text += limits();
     text += written(checksSection(advice, named));
-    return text + QLatin1Char('\n') + paragraph(cautions().join(QLatin1Char(' ')));
+    const Cautions cautions = cautionsOf(fitting, &named);
+    text += written({Words::tr("Cautions"), cautions.first + cautions.others});
+    return text + written(sourcesSection());
 }
 
 } // namespace tripoise

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/drawing_labels.h"
 
+#include "wording/setup_rows.h"
 #include "wording/visible.h"
 #include "wording/words.h"
 
@@ -32,12 +33,12 @@ QString handsOn(GripPlace place)
 
 QString nameOf(const BikeSketch& bike, const SideView& view)
 {
-    const QString size = asName(bike.size);
-    if (view.other && view.other->model == view.chosen.model)
-        return size;
-    return Drawing::tr("%1 %2", "model and size of a frame")
-        .arg(asName(bike.model), size)
-        .trimmed();
+    QString name = asName(bike.size);
+    if (!view.other || view.other->model != view.chosen.model)
+        name = Drawing::tr("%1 %2", "model and size of a frame")
+                   .arg(asName(bike.model), name)
+                   .trimmed();
+    return bike.byBuilder ? Drawing::tr("%1 (chosen)", "a size, by the builder").arg(name) : name;
 }
 
 /// A frame is spoken of in millimetres in any units.
@@ -70,8 +71,8 @@ QString amount(LeaderKind kind, double differenceMm)
 QString jointName(Joint joint)
 {
     switch (joint) {
-    case Joint::Trunk: return Drawing::tr("trunk");
-    case Joint::ArmTrunk: return Drawing::tr("arm–trunk");
+    case Joint::Trunk: return Drawing::tr("back");
+    case Joint::ArmTrunk: return Drawing::tr("arms to back");
     case Joint::Elbow: return Drawing::tr("elbow");
     case Joint::Knee: return Drawing::tr("knee");
     }
@@ -103,13 +104,13 @@ QString leaderLabel(const Leader& leader)
                       QT_TRANSLATE_NOOP("Drawing", "bar %1 lower"));
     case LeaderKind::BarFurther:
         return either(QT_TRANSLATE_NOOP("Drawing", "bar %1 further away"),
-                      QT_TRANSLATE_NOOP("Drawing", "bar %1 closer"));
+                      QT_TRANSLATE_NOOP("Drawing", "bar %1 nearer"));
     case LeaderKind::StemLonger:
         return either(QT_TRANSLATE_NOOP("Drawing", "stem %1 longer"),
                       QT_TRANSLATE_NOOP("Drawing", "stem %1 shorter"));
     case LeaderKind::SpacersMore:
-        return either(QT_TRANSLATE_NOOP("Drawing", "spacers %1 more"),
-                      QT_TRANSLATE_NOOP("Drawing", "spacers %1 less"));
+        return either(QT_TRANSLATE_NOOP("Drawing", "%1 more spacers"),
+                      QT_TRANSLATE_NOOP("Drawing", "%1 fewer spacers"));
     case LeaderKind::HeadTubeHigher:
         return either(QT_TRANSLATE_NOOP("Drawing", "head tube %1 higher"),
                       QT_TRANSLATE_NOOP("Drawing", "head tube %1 lower"));
@@ -118,7 +119,7 @@ QString leaderLabel(const Leader& leader)
                       QT_TRANSLATE_NOOP("Drawing", "top tube %1 lower"));
     case LeaderKind::FrontWheelFurther:
         return either(QT_TRANSLATE_NOOP("Drawing", "front wheel %1 further"),
-                      QT_TRANSLATE_NOOP("Drawing", "front wheel %1 closer"));
+                      QT_TRANSLATE_NOOP("Drawing", "front wheel %1 nearer"));
     case LeaderKind::SaddleHigher:
         return either(QT_TRANSLATE_NOOP("Drawing", "saddle %1 higher"),
                       QT_TRANSLATE_NOOP("Drawing", "saddle %1 lower"));
@@ -247,7 +248,8 @@ QString dimensionLabel(const Dimension& dimension)
     switch (dimension.kind) {
     case DimensionKind::SaddleHeight: return Drawing::tr("saddle height %1").arg(value);
     case DimensionKind::Setback: return Drawing::tr("setback %1").arg(value);
-    case DimensionKind::SaddleToBarDrop: return Drawing::tr("drop %1").arg(value);
+    case DimensionKind::SaddleToBarDrop:
+        return Drawing::tr("bar %1", "19 mm below the saddle").arg(value);
     case DimensionKind::GripReach: return Drawing::tr("grip reach %1").arg(value);
     case DimensionKind::GripHeight: return Drawing::tr("grip height %1").arg(value);
     case DimensionKind::Stack: return Drawing::tr("stack %1").arg(value);
@@ -260,6 +262,8 @@ QString dimensionLabel(const Dimension& dimension)
 
 QString dimensionValue(const Dimension& dimension)
 {
+    if (dimension.kind == DimensionKind::SaddleToBarDrop)
+        return againstSaddle(dimension.valueMm);
     return ofFrame(dimension.kind) ? partMm(dimension.valueMm) : mm(dimension.valueMm);
 }
 

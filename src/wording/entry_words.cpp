@@ -157,7 +157,7 @@ constexpr std::array entryWords{
     EntryWords{"today_grip_height", QT_TRANSLATE_NOOP("Words", "Grip height"),
                QT_TRANSLATE_NOOP("Words", "Bottom bracket up to the middle of the palm.")},
     EntryWords{
-        "today_nose", QT_TRANSLATE_NOOP("Words", "Nose behind bracket"),
+        "today_nose", QT_TRANSLATE_NOOP("Words", "Nose behind bottom bracket"),
         QT_TRANSLATE_NOOP("Words", "Plumb line from the saddle's nose; negative when ahead.")},
     EntryWords{"today_below", QT_TRANSLATE_NOOP("Words", "Bar below saddle"),
                QT_TRANSLATE_NOOP("Words", "Straightedge level on the saddle, down to the middle of "

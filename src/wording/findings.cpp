@@ -240,30 +240,29 @@ QString sentence(const Finding& finding)
         return Words::tr("The steerer is too short: this set-up needs %1 of it, and it is %2 long.")
             .arg(partMm(number(0)), partMm(number(1)));
     case FindingCode::TyreTooWide:
-        return Words::tr("A %1 tyre is wider than the %2 the frame allows.")
-            .arg(halfMm(number(0)), halfMm(number(1)));
+        return articled(Words::tr("A %1 tyre is wider than the %2 the frame allows.")
+                            .arg(halfMm(number(0)), halfMm(number(1))));
     case FindingCode::OverSystemWeight:
         return Words::tr("Rider, bicycle and luggage weigh %1; the frame allows %2.")
             .arg(mass(number(0)), mass(number(1)));
     case FindingCode::NoStandover:
         return Words::tr("The top tube is %1 too high to stand over.").arg(mm(-number(0)));
     case FindingCode::PedalStrikes:
-        return Words::tr("The pedal meets the ground at %1 of lean; at least %2 is required "
-                         "(16 CFR 1512.17(c)).")
+        return Words::tr("The pedal meets the ground at %1 of lean; at least %2 is required.")
             .arg(degrees(number(0)), degrees(number(1)));
     case FindingCode::StandoverTight:
         if (number(0) < 0.0)
             return Words::tr("The top tube is %1 higher than the rider standing over it in shoes; "
                              "%2 of room is wanted.")
                 .arg(mm(-number(0)), mm(number(1)));
-        return Words::tr("Only %1 clear when standing over the top tube; %2 is wanted.")
+        return Words::tr("Only %1 of standover clearance; %2 is wanted.")
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::SetbackOutOfRails:
         return Words::tr("The knee asks for %1 of saddle setback; rails and post reach %2.")
             .arg(mm(number(0)), mm(number(1)));
     case FindingCode::StemOutOfNaturalRange:
-        return Words::tr("A %1 stem is outside the %2 mm usual for %3.")
-            .arg(halfMm(number(0)), range(number(1), number(2)), use);
+        return articled(Words::tr("A %1 stem is outside the %2 mm usual for %3.")
+                            .arg(halfMm(number(0)), range(number(1), number(2)), use));
     case FindingCode::BarOutOfReach:
         return Words::tr("The bar is %1 out of reach for %2.").arg(mm(number(0)), use);
     case FindingCode::TrunkOutOfRange:
@@ -271,7 +270,7 @@ QString sentence(const Finding& finding)
                    "The back, at %1 from the horizontal, is outside the %2° comfortable for %3.")
             .arg(degrees(number(0)), range(number(1), number(2)), use);
     case FindingCode::ArmTrunkOutOfRange:
-        return Words::tr("The arms, at %1 to the trunk, are outside the %2° comfortable for %3.")
+        return Words::tr("The arms, at %1 to the back, are outside the %2° comfortable for %3.")
             .arg(degrees(number(0)), range(number(1), number(2)), use);
     case FindingCode::KneeOutOfRange:
         return Words::tr("The knee, bent %1 at the bottom, is outside the comfortable %2°.")

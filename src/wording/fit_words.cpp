@@ -75,10 +75,12 @@ QString toOrderSentence(const PartToOrder& part)
     const QString length = halfMm(part.stem.lengthMm);
     const QString angle = signedDegrees(part.stem.angle.deg());
     if (!part.nearerMm)
-        return Words::tr("To order: a %1 stem of %2. Nothing in the box goes on this frame.")
-            .arg(length, angle);
-    return Words::tr("To order: a %1 stem of %2. Nothing in the box comes nearer to there than %3.")
-        .arg(length, angle, mm(*part.nearerMm));
+        return articled(
+            Words::tr("To order: a %1 stem of %2. Nothing in the box goes on this frame.")
+                .arg(length, angle));
+    return articled(
+        Words::tr("To order: a %1 stem of %2. Nothing in the box comes nearer to there than %3.")
+            .arg(length, angle, mm(*part.nearerMm)));
 }
 
 QString fitSentence(const Candidate& candidate, const Prepared& prepared)
@@ -91,15 +93,17 @@ QString fitSentence(const Candidate& candidate, const Prepared& prepared)
     case FitState::Fits: return {};
     case FitState::WithParts:
         if (fit.stem && fit.postMmToOrder)
-            return Words::tr("%1 fits with parts to order: a %2 stem of %3, and a seat post of at "
-                             "least %4.")
-                .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg()),
-                     partMm(*fit.postMmToOrder));
+            return articled(
+                Words::tr("%1 fits with parts to order: a %2 stem of %3, and a seat post of at "
+                          "least %4.")
+                    .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg()),
+                         partMm(*fit.postMmToOrder)));
         if (fit.postMmToOrder)
             return Words::tr("%1 fits with a part to order: a seat post of at least %2.")
                 .arg(size, partMm(*fit.postMmToOrder));
-        return Words::tr("%1 fits with a part to order: a %2 stem of %3.")
-            .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg()));
+        return articled(
+            Words::tr("%1 fits with a part to order: a %2 stem of %3.")
+                .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg())));
     case FitState::TooSmall: return use ? tooSmall(size, *use, postMm) : QString();
     case FitState::TooLarge: return use ? tooLarge(size, *use, postMm) : QString();
     case FitState::Barred:

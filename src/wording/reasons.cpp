@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -33,6 +34,21 @@ double valueTold(const Reason& reason, double value, const Candidate& candidate)
 }
 
 } // namespace
+
+std::vector<ToldReason> costsOf(const Advice& advice, std::size_t other, const Prepared& prepared)
+{
+    std::vector<ToldReason> told;
+    const Candidate& second = advice.candidates[other];
+    const QString named = nameIn(advice, *advice.verdict.named, prepared, Place::Opening);
+    for (const Reason& reason : second.costs)
+        if (told.size() < mostReasons)
+            told.push_back({reason.consideration,
+                            reasonSentence(reason.consideration,
+                                           {valueTold(reason, reason.named, advice.leading()),
+                                            valueTold(reason, reason.other, second), named,
+                                            nameIn(advice, other, prepared), reason.faultless})});
+    return told;
+}
 
 std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepared)
 {
@@ -67,13 +83,8 @@ std::vector<ToldReason> reasonsFor(const Advice& advice, const Prepared& prepare
             if (limit.code == FindingCode::NoStandover && second.fit.state != FitState::Barred)
                 tell(sentence(limit));
     }
-    const QString named = nameIn(advice, *verdict.named, prepared, Place::Opening);
-    const QString other = nameIn(advice, *verdict.other, prepared);
-    for (const Reason& reason : verdict.reasons)
-        tell(reasonSentence(reason.consideration, {valueTold(reason, reason.named, candidate),
-                                                   valueTold(reason, reason.other, second), named,
-                                                   other, reason.faultless}),
-             reason.consideration);
+    for (ToldReason& reason : costsOf(advice, *verdict.other, prepared))
+        told.push_back(std::move(reason));
     told.resize(std::min(told.size(), mostReasons));
     return told;
 }
@@ -162,13 +173,13 @@ QString sameSeatSentence(const Advice& advice, const Prepared& prepared)
             takes << (differenceMm > 0.0 ? more : less).arg(partMm(std::abs(differenceMm)));
     };
     add(same.stemLongerMm, Words::tr("a stem %1 longer"), Words::tr("a stem %1 shorter"));
-    add(same.spacersMoreMm, Words::tr("%1 more of spacers"), Words::tr("%1 less of spacers"));
+    add(same.spacersMoreMm, Words::tr("%1 more spacers"), Words::tr("%1 fewer spacers"));
     if (takes.isEmpty() && same.lowerMm < leastSeenMm)
         return Words::tr("To sit the same on %1, the same parts do.").arg(other);
     if (same.lowerMm < leastSeenMm)
         return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
     takes << Words::tr("a bar that sits %1 lower still", "than without any spacers")
-                 .arg(partMm(same.lowerMm));
+                 .arg(mm(same.lowerMm));
     return Words::tr("To sit the same on %1 takes %2.").arg(other, listed(takes));
 }
 

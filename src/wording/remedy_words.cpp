@@ -70,7 +70,7 @@ QString remedyName(const ToeRemedy& remedy, const Prepared& prepared)
         return Words::tr("%1 on the same cranks", "a size")
             .arg(sizeName(prepared.sizes[static_cast<std::size_t>(remedy.to)].frame, prepared,
                           Place::Opening));
-    case RemedyKind::NarrowerTyre: return Words::tr("A %1 tyre").arg(halfMm(remedy.to));
+    case RemedyKind::NarrowerTyre: return articled(Words::tr("A %1 tyre").arg(halfMm(remedy.to)));
     case RemedyKind::SmallerRim: return Words::tr("Rims of %1").arg(partMm(remedy.to));
     case RemedyKind::ShorterCrank: return Words::tr("Cranks of %1").arg(halfMm(remedy.to));
     case RemedyKind::FootBack: return Words::tr("Ball of the foot over the spindle");

@@ -1,20 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "wording/ride_findings.h"
 
-#include "base/standard.h"
 #include "wording/words.h"
 
 namespace tripoise {
 namespace {
-
-/// "16 CFR 1512.17(d)"; what is known from memory alone says so.
-QString clauseOf(const std::string& standard)
-{
-    if (standard == keyOf(Standard::Cfr1512))
-        return QStringLiteral("16 CFR 1512.17(d)");
-    return Words::tr("%1, from memory: check a bought copy", "clause of a standard")
-        .arg(QStringLiteral("ISO 4210-2, 4.13.2.2"));
-}
 
 /// How to make sure.
 QString byHand()
@@ -86,8 +76,8 @@ QString rideSentence(const Finding& finding)
     const auto number = [&finding](std::size_t i) { return finding.numbers.at(i); };
     switch (finding.code) {
     case FindingCode::ToeUnderStandard:
-        return Words::tr("From pedal to front wheel there are %1; at least %2 is required (%3).")
-            .arg(partMm(number(0)), partMm(number(1)), clauseOf(finding.name));
+        return Words::tr("From pedal to front wheel there are %1; at least %2 is required.")
+            .arg(partMm(number(0)), partMm(number(1)));
     case FindingCode::ToeOverlaps: return overlapSentence(finding);
     case FindingCode::ToeNear: return nearSentence(finding);
     case FindingCode::HeelNearBag: {
@@ -102,12 +92,12 @@ QString rideSentence(const Finding& finding)
     }
     case FindingCode::KneeNearBar: return kneeSentence(number(0), number(1), number(2));
     case FindingCode::PitchesEarly:
-        return Words::tr("Hard braking takes the rider over the bars at %1; %2 is what one counts "
-                         "on. Weight lower or further back helps.")
-            .arg(gees(number(0)), gees(number(1)));
+        return Words::tr(
+            "Hard braking lifts the rear wheel sooner than one counts on. Weight lower "
+            "or further back helps.");
     case FindingCode::FrontWheelLight:
         return Words::tr("With the rider sitting fully back the front wheel carries %1 of the "
-                         "load; at least %2 is asked for (ISO 4210-2:2015, 4.7.5).")
+                         "load; at least %2 is asked for.")
             .arg(percent(number(0)), percent(number(1)));
     case FindingCode::FrontLiftsClimbing:
         return Words::tr("Pedalling seated, the front wheel lifts from a gradient of %1 on; roads "
@@ -123,9 +113,8 @@ QString rideSentence(const Finding& finding)
             .arg(speed(number(0)));
     case FindingCode::SteeringOutOfAdvice:
         return Words::tr("Head angle %1; plumb under the front axle the steering axis passes at %2 "
-                         "of the wheel's radius. The advice is %3° and %4 % (ISO 4210-2, Annex A, "
-                         "from memory: check a bought copy); many touring and small-wheeled "
-                         "bicycles lie outside.")
+                         "of the wheel's radius. The advice is %3° and %4 %; many touring and "
+                         "small-wheeled bicycles lie outside.")
             .arg(degrees(number(0), 1), percent(number(3)), range(number(1), number(2)),
                  range(100.0 * number(4), 100.0 * number(5)));
     default: return {};

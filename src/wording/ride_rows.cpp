@@ -136,16 +136,9 @@ std::vector<SetupRow> rideRows(const RideColumns& columns)
             columns, touching));
     rows.push_back(rowOf(
         Words::tr("steady by itself"),
-        Words::tr("Between these speeds the bicycle keeps itself upright, hands off, in the "
-                  "model of Whipple and Carvallo with estimated masses. It compares sizes and "
-                  "certifies nothing."),
+        Words::tr("Between these speeds the bicycle keeps itself upright, hands off, worked out "
+                  "with estimated masses. It compares sizes and certifies nothing."),
         columns, [](const Ride& ride) { return orDash(ride.stability, steadySpeeds); }));
-    rows.push_back(
-        rowOf(Words::tr("over the bars under braking"),
-              Words::tr("The deceleration that lifts the rear wheel, rider seated, on the level."),
-              columns, [](const Ride& ride) {
-                  return orDash(ride.grades, [](const Grades& g) { return gees(g.overTheBarsG); });
-              }));
     rows.push_back(rowOf(Words::tr("front wheel carries"),
                          Words::tr("Of rider, bicycle and luggage together, seated."), columns,
                          [](const Ride& ride) {
@@ -161,11 +154,6 @@ std::vector<SetupRow> rideRows(const RideColumns& columns)
                 return Words::tr("from %1 on", "a gradient").arg(percent(g.liftsUnderPedalling));
             });
         }));
-    rows.push_back(rowOf(
-        Words::tr("trail"),
-        Words::tr("How far the front wheel touches the ground behind the steering axis. More holds "
-                  "a line, less turns in quicker."),
-        columns, [](const Ride& ride) { return partMm(ride.steering.trailMm); }));
     if (anyOf(columns, [](const Ride& ride) { return ride.heelToBag.has_value(); }))
         rows.push_back(
             rowOf(Words::tr("heel to rear bag"),
@@ -195,6 +183,10 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
     const auto add = [&](const QString& label, const QString& meaning, auto&& say) {
         rows.push_back(rowOf(label, meaning, columns, say));
     };
+    add(Words::tr("trail"),
+        Words::tr("How far the front wheel touches the ground behind the steering axis. More holds "
+                  "a line, less turns in quicker."),
+        [](const Ride& ride) { return partMm(ride.steering.trailMm); });
     add(Words::tr("trail, square to the axis"),
         Words::tr("The lever by which the ground turns the wheel straight."),
         [](const Ride& ride) { return partMm(ride.steering.mechanicalTrailMm); });
@@ -204,10 +196,10 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
     add(Words::tr("grips ahead of steering axis"),
         Words::tr("Square to the axis. A longer stem moves the grips forward: the bar then swings "
                   "sideways as it turns."),
-        [](const Ride& ride) { return partMm(ride.grips.aheadMm); });
+        [](const Ride& ride) { return mm(ride.grips.aheadMm); });
     add(Words::tr("hands' lever"),
         Words::tr("From steering axis to grip. Longer turns slower for the same movement."),
-        [](const Ride& ride) { return partMm(ride.grips.leverMm); });
+        [](const Ride& ride) { return mm(ride.grips.leverMm); });
     add(Words::tr("front-centre"), Words::tr("Bottom bracket to front axle, straight."),
         [](const Ride& ride) { return partMm(ride.steering.frontCentreMm); });
     add(Words::tr("wheelbase"), Words::tr("At both ends of an adjustable dropout."),
@@ -221,8 +213,7 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
     add(Words::tr("bottom-bracket height"), Words::tr("Its middle from the ground."),
         [](const Ride& ride) { return partMm(ride.steering.bbHeightMm); });
     add(Words::tr("pedal meets ground at"),
-        Words::tr("Lean at which the lower pedal touches; at least 25° (16 CFR 1512.17(c))."),
-        [](const Ride& ride) {
+        Words::tr("Lean at which the lower pedal touches; at least 25°."), [](const Ride& ride) {
             return Words::tr("%1 of lean").arg(degrees(ride.pedalLean.deg()));
         });
     add(Words::tr("pedal to front wheel, level"),
@@ -231,6 +222,11 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
         [](const Ride& ride) { return orDash(ride.toeClearance, clearanceOf); });
     add(Words::tr("the same at any crank angle"), Words::tr("The least over the turn."),
         [](const Ride& ride) { return orDash(ride.leastToeClearance, clearanceOf); });
+    add(Words::tr("over the bars at"),
+        Words::tr("The deceleration that lifts the rear wheel, rider seated, on the level."),
+        [](const Ride& ride) {
+            return orDash(ride.grades, [](const Grades& g) { return gees(g.overTheBarsG); });
+        });
     add(Words::tr("over the bars, downhill"),
         Words::tr("The same deceleration on a steep descent."), [](const Ride& ride) {
             return orDash(ride.grades, [](const Grades& g) {
@@ -239,8 +235,8 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
             });
         });
     add(Words::tr("front wheel, fully back"),
-        Words::tr("What it carries with saddle and rider as far back as they go; ISO 4210-2:2015, "
-                  "4.7.5, asks for 25 %."),
+        Words::tr("What it carries with saddle and rider as far back as they go; 25 % is asked "
+                  "for."),
         [](const Ride& ride) { return orDash(ride.frontShareFullyBack, percent); });
     add(Words::tr("hands carry at most"),
         Words::tr("Of the rider's weight, if back and legs held nothing: a coarse upper bound."),
@@ -249,7 +245,7 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
         Words::tr("Together; what is left of the maker's limit where one is given."),
         [](const Ride& ride) { return orDash(ride.weight, withLeft); });
     add(Words::tr("wheel, outside"),
-        Words::tr("Bead seat and twice the tyre, by ISO 5775; loaded it rolls 1 to 3 % less."),
+        Words::tr("Bead seat and twice the tyre; loaded it rolls 1 to 3 % less."),
         [](const Ride& ride) { return partMm(ride.wheelMm); });
     if (anyOf(columns, [](const Ride& ride) { return ride.tyreLeftMm.has_value(); }))
         add(Words::tr("wider tyre possible"), Words::tr("What the maker's limit leaves."),
@@ -257,7 +253,7 @@ std::vector<SetupRow> rideFigureRows(const RideColumns& columns)
     add(Words::tr("flat foot, seated"), Words::tr("The bicycle upright."),
         [](const Ride& ride) { return fromGround(ride.foot.flatMm); });
     if (anyOf(columns, [](const Ride& ride) { return ride.foot.straddleMm.has_value(); }))
-        add(Words::tr("room, standing over it"), Words::tr("In shoes."),
+        add(Words::tr("standover clearance"), Words::tr("In shoes."),
             [](const Ride& ride) { return orDash(ride.foot.straddleMm, mm); });
     return rows;
 }
@@ -267,29 +263,42 @@ QString rideDifference(const Candidate& one, const Candidate& other, const Prepa
     if (!one.ride || !other.ride)
         return {};
     QStringList ways;
-    const auto tell = [&](QString (*say)(const Ride&), const QString& phrase) {
-        const QString mine = say(*one.ride);
-        const QString theirs = say(*other.ride);
+    /// Told in words where the figures of the two are told differently.
+    const auto tell = [&](const QString& mine, const QString& theirs, bool more,
+                          const QString& ifMore, const QString& ifLess) {
         if (mine != theirs)
-            ways << phrase.arg(mine, theirs);
+            ways << (more ? ifMore : ifLess);
     };
-    tell([](const Ride& ride) { return toeRoom(ride.toe); },
-         Words::tr("the shoe %1 instead of %2", "13 mm clear; 5 mm overlap"));
-    tell([](const Ride& ride) { return partMm(ride.steering.trailMm); },
-         Words::tr("%1 of trail instead of %2"));
-    tell([](const Ride& ride) { return orDash(ride.stability, steadySpeeds); },
-         Words::tr("steady by itself %1 instead of %2", "18–28 km/h; at no speed"));
-    tell(
-        [](const Ride& ride) {
-            return orDash(ride.grades, [](const Grades& g) { return gees(g.overTheBarsG); });
-        },
-        Words::tr("over the bars at %1 instead of %2", "decelerations"));
-    tell(
-        [](const Ride& ride) {
-            return orDash(ride.balance,
-                          [](const Balance& balance) { return percent(balance.frontShare()); });
-        },
-        Words::tr("%1 of the load on the front wheel instead of %2"));
+    const QString shoe = toeRoom(one.ride->toe);
+    if (const QString otherShoe = toeRoom(other.ride->toe); shoe != otherShoe)
+        ways << Words::tr("the shoe %1 instead of %2", "13 mm clear; 5 mm overlap")
+                    .arg(shoe, otherShoe);
+    const double trail = one.ride->steering.trailMm;
+    const double otherTrail = other.ride->steering.trailMm;
+    tell(partMm(trail), partMm(otherTrail), trail > otherTrail,
+         Words::tr("more trail, so that it holds its line"),
+         Words::tr("less trail, so that it turns in quicker"));
+    if (one.ride->stability && other.ride->stability) {
+        const QString steady = steadySpeeds(*one.ride->stability);
+        const QString otherSteady = steadySpeeds(*other.ride->stability);
+        if (steady != otherSteady)
+            ways << Words::tr("steady by itself %1 instead of %2", "18–28 km/h; at no speed")
+                        .arg(steady, otherSteady);
+    }
+    if (one.ride->grades && other.ride->grades) {
+        const double braking = one.ride->grades->overTheBarsG;
+        const double otherBraking = other.ride->grades->overTheBarsG;
+        tell(gees(braking), gees(otherBraking), braking > otherBraking,
+             Words::tr("harder braking before the rear wheel lifts"),
+             Words::tr("less braking before the rear wheel lifts"));
+    }
+    if (one.ride->balance && other.ride->balance) {
+        const double share = one.ride->balance->frontShare();
+        const double otherShare = other.ride->balance->frontShare();
+        tell(percent(share), percent(otherShare), share > otherShare,
+             Words::tr("more of the weight on the front wheel"),
+             Words::tr("less of the weight on the front wheel"));
+    }
     const QString mine = sizeName(one, prepared, Place::Opening);
     const QString theirs = sizeName(other, prepared);
     if (ways.isEmpty())

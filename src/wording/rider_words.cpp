@@ -168,10 +168,21 @@ QString riddenDescription(WhichBike which, const SideView& view)
         .arg(riddenTitle(which, view), joints.join(RiderWords::tr(", ")));
 }
 
-QString changeWords(WhichBike which, const SideView& view, const SideView& shown)
+QString setupWords(RiddenSetup setup, bool chosen)
 {
-    if (which == WhichBike::Shown)
-        return RiderWords::tr("As we would set it up for you.");
+    switch (setup) {
+    case RiddenSetup::Advised: break;
+    case RiddenSetup::Tried:
+        return chosen ? RiderWords::tr("Chosen with you. Set up as just tried.")
+                      : RiderWords::tr("Set up as just tried.");
+    case RiddenSetup::Chosen: return RiderWords::tr("Chosen with you, and set up as chosen.");
+    }
+    return chosen ? RiderWords::tr("Chosen with you. As we would set it up for you.")
+                  : RiderWords::tr("As we would set it up for you.");
+}
+
+QString changeWords(const SideView& view, const SideView& shown)
+{
     const Point by = view.rider->grip - shown.rider->grip;
     QStringList ways;
     if (std::abs(by.y()) >= leastShownMm)

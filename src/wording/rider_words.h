@@ -20,8 +20,13 @@ inline constexpr std::array allRidden{WhichBike::Today, WhichBike::Shown, WhichB
 [[nodiscard]] QString riddenName(WhichBike which, const SideView& view);  ///< "Today", "M"
 [[nodiscard]] QString riddenTitle(WhichBike which, const SideView& view); ///< "Your bicycle today"
 [[nodiscard]] QString riddenDescription(WhichBike which, const SideView& view);
-/// "Your hands are 5 mm higher and 4 mm further away than on the M."
-[[nodiscard]] QString changeWords(WhichBike which, const SideView& view, const SideView& shown);
+/// "Your hands are 5 mm higher and 4 mm further away than on the M."; of one not looked at.
+[[nodiscard]] QString changeWords(const SideView& view, const SideView& shown);
+
+/// How the size looked at is set up: as advised, as just pulled about, as the builder chose.
+enum class RiddenSetup { Advised, Tried, Chosen };
+/// "Chosen with you. As we would set it up for you."
+[[nodiscard]] QString setupWords(RiddenSetup setup, bool chosen);
 
 /// "The M fits you best."; of the size looked at.
 [[nodiscard]] QString fitsYou(const Advice& advice, std::size_t shown, const Prepared& prepared);

@@ -109,7 +109,7 @@ Section cranksSection(const Advice& advice)
                                           "the front wheel."))
                              .arg(halfMm(other.crankMm),
                                   signedPlain(100.0 * (other.leverage - 1.0)), signedPlain(hip, 1),
-                                  halfMm(std::abs(other.toeRoomMm)));
+                                  mm(std::abs(other.toeRoomMm)));
     }
     return section;
 }
@@ -157,7 +157,7 @@ Section rulesSection(const Advice& advice)
 Section askedSection(const Advice& advice)
 {
     const FrameAsked& asked = advice.asked;
-    Section section{
+    return {
         Words::tr("The frame this rider asks for"),
         {Words::tr("Stack %1 mm and reach %2 mm, on up to %3 of spacers and the stems "
                    "usual for this riding.")
@@ -165,9 +165,6 @@ Section askedSection(const Advice& advice)
                   range(asked.reachMm.low, asked.reachMm.high), partMm(asked.mostSpacersMm))},
         Words::tr("From the first to the last figure is what stems of usual length and the spacers "
                   "can make up for. A frame within both can bring the hands to their best place.")};
-    if (const auto& part = advice.part)
-        section.items << toOrderSentence(*part);
-    return section;
 }
 
 Section limitsSection(const Candidate& candidate, const Prepared& prepared)
@@ -200,29 +197,57 @@ Section checksSection(const Advice& advice, const Candidate& candidate)
     return section;
 }
 
-QStringList cautions()
+Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate)
 {
-    return {
-        Words::tr("A starting position, not a prescription: change one thing at a time by %1 or "
-                  "less, ride, adjust.")
-            .arg(partMm(cautiousStepMm)),
-        Words::tr(
-            "Pain, numbness or an injury belongs with a health professional. Children, "
-            "pregnancy, recent surgery, a replaced joint or a marked difference in leg length "
-            "need a person, not a formula."),
-        Words::tr("Marks and limits on parts and the makers' instructions rule over this advice, "
-                  "local regulations over both."),
-        Words::tr("After any change at the bar: hoses at full lock, bar against top tube, reach of "
-                  "the levers, torque, brakes, a loaded test ride."),
+    const auto tells = [&](std::initializer_list<FindingCode> codes) {
+        return candidate
+               && std::any_of(candidate->findings.begin(), candidate->findings.end(),
+                              [&](const Finding& finding) {
+                                  return std::find(codes.begin(), codes.end(), finding.code)
+                                         != codes.end();
+                              });
+    };
+    Cautions told;
+    told.first << Words::tr("A starting position, not a prescription: change one thing at a time "
+                            "by %1 or less, ride, adjust.")
+                      .arg(partMm(cautiousStepMm));
+    const auto tell = [&told](bool applies, const QString& caution) {
+        (applies ? told.first : told.others) << caution;
+    };
+    tell(!fitting.rider.bendsFreely,
+         Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
+                   "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
+                   "length need a person, not a formula."));
+    tell(
+        tells({FindingCode::ToeOverlaps, FindingCode::ToeNear}),
         Words::tr("A shoe that touches tyre or mudguard is a hazard at walking pace: sit the rider "
                   "on in their shoes, pedals level, turn the bar, and show them. Mudguards need "
-                  "stays that break away."),
-        Words::tr("Figures of steadiness, balance and braking compare sizes; they certify "
-                  "nothing."),
-        Words::tr(
-            "Changed parts can void an e-bike's conformity; who assembles and sells may count "
-            "as its maker."),
-    };
+                  "stays that break away."));
+    tell(false, Words::tr("After any change at the bar: hoses at full lock, bar against top tube, "
+                          "reach of the levers, torque, brakes, a loaded test ride."));
+    tell(false, Words::tr("Marks and limits on parts and the makers' instructions rule over this "
+                          "advice, local regulations over both."));
+    tell(false, Words::tr("Figures of steadiness, balance and braking compare sizes; they certify "
+                          "nothing."));
+    return told;
+}
+
+Section sourcesSection()
+{
+    const QString check =
+        Words::tr("%1 (from memory: check a bought copy)", "clause of a standard");
+    return {Words::tr("Sources"),
+            {Words::tr("Pedal and ground, lean: %1.").arg(QStringLiteral("16 CFR 1512.17(c)")),
+             Words::tr("Pedal to front wheel: %1.")
+                 .arg(listed({QStringLiteral("16 CFR 1512.17(d)"),
+                              check.arg(QStringLiteral("ISO 4210-2, 4.13.2.2"))})),
+             Words::tr("Load on the front wheel, sitting fully back: %1.")
+                 .arg(QStringLiteral("ISO 4210-2:2015, 4.7.5")),
+             Words::tr("Head angle and steering axis: %1.")
+                 .arg(check.arg(QStringLiteral("ISO 4210-2, Annex A"))),
+             Words::tr("Size of a wheel: %1.").arg(QStringLiteral("ISO 5775")),
+             Words::tr("Steady by itself: the linear model of Whipple and Carvallo, masses "
+                       "estimated.")}};
 }
 
 std::vector<const UseSetup*> usesByShare(const Candidate& candidate, const Mix& mix)

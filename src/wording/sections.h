@@ -40,8 +40,14 @@ struct Section {
 /// What to look at, the gravest first: about the rider, then about one candidate; each once.
 [[nodiscard]] Section checksSection(const Advice& advice, const Candidate& candidate);
 [[nodiscard]] Findings checksOf(const Advice& advice, const Candidate& candidate);
-/// What every advice is given under.
-[[nodiscard]] QStringList cautions();
+/// What every advice is given under: what applies to this rider and this bicycle, and the others.
+struct Cautions {
+    QStringList first;
+    QStringList others;
+};
+[[nodiscard]] Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate);
+/// The clauses and models behind the figures that are told.
+[[nodiscard]] Section sourcesSection();
 
 // One size, one kind of riding at a time.
 

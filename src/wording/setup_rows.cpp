@@ -34,7 +34,7 @@ SetupRow essential(SetupRow row)
 
 QString backMeaning()
 {
-    return Words::tr("How far the trunk rises from the horizontal, hip to shoulder, hands at the "
+    return Words::tr("How far the back rises from the horizontal, hip to shoulder, hands at the "
                      "bar's main place. In brackets what is comfortable for this riding.");
 }
 

@@ -61,7 +61,7 @@ QString neededForGripText(const std::vector<std::string_view>& keys)
     // it.
     static const std::array<std::pair<std::string_view, const char*>, 4> names{
         {{"today_height", QT_TRANSLATE_NOOP("Words", "saddle height")},
-         {"today_nose", QT_TRANSLATE_NOOP("Words", "nose behind bracket")},
+         {"today_nose", QT_TRANSLATE_NOOP("Words", "nose behind bottom bracket")},
          {"today_below", QT_TRANSLATE_NOOP("Words", "bar below saddle")},
          {"today_tape", QT_TRANSLATE_NOOP("Words", "nose to bar")}}};
     QStringList needed;

@@ -35,6 +35,11 @@ QString pulledSentence(const Tried& tried, const Setup& advised)
     return sentences.join(QLatin1Char(' '));
 }
 
+QString chosenSentence(const QString& pulled)
+{
+    return TrialWords::tr("Chosen. %1", "a set-up, how it was pulled about").arg(pulled);
+}
+
 QString wouldCarrySentence(const Tried& tried)
 {
     const double length = tried.setup.stem.lengthMm;
@@ -42,12 +47,14 @@ QString wouldCarrySentence(const Tried& tried)
     if (length < leastToldMm)
         return TrialWords::tr("No stem reaches back that far.");
     if (spacers < -leastToldMm)
-        return TrialWords::tr("A %1 stem would have to sit %2 lower than without any spacer.")
-            .arg(partMm(length), partMm(-spacers));
+        return articled(
+            TrialWords::tr("A %1 stem would have to sit %2 lower than without any spacer.")
+                .arg(partMm(length), partMm(-spacers)));
     if (spacers < leastToldMm)
-        return TrialWords::tr("A %1 stem without spacers would put it there.").arg(partMm(length));
-    return TrialWords::tr("A %1 stem on %2 of spacers would put it there.")
-        .arg(partMm(length), partMm(spacers));
+        return articled(
+            TrialWords::tr("A %1 stem without spacers would put it there.").arg(partMm(length)));
+    return articled(TrialWords::tr("A %1 stem on %2 of spacers would put it there.")
+                        .arg(partMm(length), partMm(spacers)));
 }
 
 QString nearestSentence(const Tried& tried, const Prepared& prepared)

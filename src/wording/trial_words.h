@@ -13,6 +13,8 @@ namespace tripoise {
 
 /// "Bar 10 mm nearer, 4 mm lower. Saddle 3 mm higher."; empty where nothing was moved.
 [[nodiscard]] QString pulledSentence(const Tried& tried, const Setup& advised);
+/// The same of a set-up that the builder chose: "Chosen. Bar 10 mm nearer."
+[[nodiscard]] QString chosenSentence(const QString& pulled);
 /// "A 92 mm stem on 14 mm of spacers would put it there."
 [[nodiscard]] QString wouldCarrySentence(const Tried& tried);
 /// "Nearest in the box: 90 mm, +6° on 15 mm of spacers, 3 mm off."

@@ -36,10 +36,10 @@ QString setupPhrase(const AdvisedSetup& advised, const Prepared& prepared)
     QStringList parts;
     if (prepared.stock.bars.size() > 1)
         parts << barPhrase(prepared.stock.bars[setup.cockpit.bar]);
-    parts << (!setup.stem.inStock ? Words::tr("a %1 stem to order", "after: with").arg(length)
-              : setup.cockpit.flipped
-                  ? Words::tr("the %1 stem turned over", "after: with").arg(length)
-                  : Words::tr("the %1 stem", "after: with").arg(length));
+    parts << (!setup.stem.inStock
+                  ? articled(Words::tr("a %1 stem to order", "after: with").arg(length))
+              : setup.cockpit.flipped ? Words::tr("the flipped %1 stem", "after: with").arg(length)
+                                      : Words::tr("the %1 stem", "after: with").arg(length));
     parts
         << (setup.stem.quillMm
                 ? Words::tr("its quill %1 out", "after: with").arg(halfMm(setup.cockpit.spacersMm))
@@ -116,10 +116,10 @@ QString questionSentence(const Advice& advice, const Prepared& prepared)
     const Contrast& contrast = verdict.contrast;
     if (std::max(std::abs(contrast.barHigherMm), std::abs(contrast.wheelbaseMm)) < leastSeenMm)
         return Words::tr("Even: nothing that a rider notices sets them apart.");
-    const bool lower = contrast.barHigherMm < 0.0;
-    return question(
-        Words::tr("a lower and shorter bike", "what a size is taken for"), lower ? named : other,
-        Words::tr("a taller and longer one", "what a size is taken for"), lower ? other : named);
+    const bool smaller = contrast.barHigherMm + contrast.barFurtherMm < 0.0;
+    return question(Words::tr("a smaller bike", "what a size is taken for"),
+                    smaller ? named : other, Words::tr("a larger one", "what a size is taken for"),
+                    smaller ? other : named);
 }
 
 QString decidedSentence(const Advice& advice, const Prepared& prepared, const Riding& riding)

@@ -31,6 +31,14 @@ QString unbroken(QString text)
         .replace(QStringLiteral("km/h"), QStringLiteral("km/") + QChar(wordJoiner) + u'h');
 }
 
+QString articled(QString sentence)
+{
+    // before eight, eleven and eighteen, and what begins with them
+    static const QRegularExpression before(
+        QStringLiteral("\\b([Aa])(?= (?:8\\d*|1[18])(?:\\.\\d+)? mm\\b)"));
+    return sentence.replace(before, QStringLiteral("\\1n"));
+}
+
 QString nameOf(Use use)
 {
     switch (use) {
@@ -38,8 +46,8 @@ QString nameOf(Use use)
     case Use::Commuting: return Words::tr("commuting");
     case Use::FastCommuting: return Words::tr("fast commuting");
     case Use::Touring: return Words::tr("touring");
-    case Use::Gravel: return Words::tr("gravel");
-    case Use::Road: return Words::tr("road");
+    case Use::Gravel: return Words::tr("gravel riding");
+    case Use::Road: return Words::tr("road riding");
     }
     return {};
 }
@@ -182,7 +190,7 @@ QString stemName(const Stem& mounted, bool flipped)
                     ? Words::tr("%1, %2, on a quill of %3", "a stem")
                     : Words::tr("%1, %2, quill %3", "a stem"))
             .arg(length, angle, plain(*mounted.quillMm, 1));
-    return flipped ? Words::tr("%1, %2, turned over", "a stem").arg(length, angle)
+    return flipped ? Words::tr("%1, %2, flipped", "a stem").arg(length, angle)
                    : Words::tr("%1, %2", "a stem").arg(length, angle);
 }
 

@@ -25,6 +25,9 @@ class Words {
 /// between the two figures of a range.
 [[nodiscard]] QString unbroken(QString text);
 
+/// "a 80 mm stem" becomes "an 80 mm stem"; other languages have no such words.
+[[nodiscard]] QString articled(QString sentence);
+
 [[nodiscard]] QString nameOf(Use use);
 [[nodiscard]] QString nameOf(const Mix& mix); ///< "70 % fast commuting, 30 % touring"
 [[nodiscard]] QString nameOf(Quantity quantity);
@@ -44,7 +47,7 @@ enum class Place { Opening, Within };
 /// "M", or "Millrace M": on a label, outside of sentences.
 [[nodiscard]] QString sizeLabel(const FrameSize& frame, const Prepared& prepared);
 
-[[nodiscard]] QString stemName(const Stem& mounted, bool flipped); ///< "100 mm, −6°, turned over"
+[[nodiscard]] QString stemName(const Stem& mounted, bool flipped); ///< "100 mm, −6°, flipped"
 [[nodiscard]] QString barName(const Bar& bar);
 
 } // namespace tripoise

@@ -163,14 +163,18 @@ private slots:
         QTest::addColumn<QString>("said");
         QTest::newRow("nearer, higher")
             << -26.0 << 50.0
-            << QStringLiteral("At the hand, touring is 26 mm nearer and 50 mm higher than road.");
+            << QStringLiteral(
+                   "At the hand, touring is 26 mm nearer and 50 mm higher than road riding.");
         QTest::newRow("further, lower")
             << 6.0 << -14.0
-            << QStringLiteral("At the hand, touring is 6 mm further and 14 mm lower than road.");
+            << QStringLiteral(
+                   "At the hand, touring is 6 mm further and 14 mm lower than road riding.");
         QTest::newRow("higher alone")
-            << 0.4 << 10.0 << QStringLiteral("At the hand, touring is 10 mm higher than road.");
+            << 0.4 << 10.0
+            << QStringLiteral("At the hand, touring is 10 mm higher than road riding.");
         QTest::newRow("the same") << 0.3 << -0.4
-                                  << QStringLiteral("At the hand, road and touring are the same.");
+                                  << QStringLiteral(
+                                         "At the hand, road riding and touring are the same.");
     }
     void shouldTellTheDifferenceAtTheHand()
     {
@@ -274,12 +278,38 @@ private slots:
 
     void shouldShowCautionsInEveryUnit()
     {
-        const QStringList metric = cautions();
-        QVERIFY(metric.size() >= 5);
-        QVERIFY(metric.join(QString()).contains(QStringLiteral("health professional")));
-        QVERIFY(metric.front().contains(QStringLiteral("5 mm")));
+        const Cautions metric = cautionsOf(Fitting(), nullptr);
+        QVERIFY(metric.first.size() + metric.others.size() >= 5);
+        QVERIFY(metric.others.join(QString()).contains(QStringLiteral("health professional")));
+        QVERIFY(metric.first.front().contains(QStringLiteral("5 mm")));
         speak({QLocale::c(), Units::Imperial}); // the step is one of parts: spacers, rails, stems
-        QCOMPARE(cautions(), metric);
+        QCOMPARE(cautionsOf(Fitting(), nullptr).first, metric.first);
+        QCOMPARE(cautionsOf(Fitting(), nullptr).others, metric.others);
+    }
+
+    // What applies to this rider and this bicycle comes first; nothing is said twice, or not at
+    // all.
+    void shouldTellFirstTheCautionsThatApply()
+    {
+        const Cautions plain = cautionsOf(Fitting(), nullptr);
+        QCOMPARE(plain.first.size(), 1);
+        const auto first = [&](const Fitting& fitting, const Candidate* candidate) {
+            const Cautions told = cautionsOf(fitting, candidate);
+            const QStringList all = told.first + told.others;
+            if (std::set<QString>(all.begin(), all.end()).size()
+                != std::size_t(plain.first.size() + plain.others.size()))
+                return QString();
+            return told.first.join(QLatin1Char(' '));
+        };
+        Fitting stiff;
+        stiff.rider.bendsFreely = false;
+        QVERIFY(first(stiff, nullptr).contains(QStringLiteral("health professional")));
+        Candidate candidate;
+        QVERIFY(!first(Fitting(), &candidate).contains(QStringLiteral("A shoe that touches")));
+        candidate.findings.push_back({FindingCode::ToeNear, Severity::Caution, {6.0}, "tyre", {}});
+        QVERIFY(first(Fitting(), &candidate).contains(QStringLiteral("A shoe that touches")));
+        // Fittings hold no e-bikes, so that nothing is said of them.
+        QVERIFY(!(plain.first + plain.others).join(QString()).contains(QStringLiteral("e-bike")));
     }
 
     // Frames and parts are sold and drawn in millimetres; where the hands are is the rider's.

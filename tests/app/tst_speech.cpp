@@ -78,7 +78,7 @@ private slots:
             Stem stem;
             stem.lengthMm = 100.0;
             stem.angle = Angle::degrees(-6.0);
-            QCOMPARE(stemName(stem, true), QStringLiteral("100 mm, −6°, turned over"));
+            QCOMPARE(stemName(stem, true), QStringLiteral("100 mm, −6°, flipped"));
             Bar bar;
             bar.kind = BarKind::Swept;
             bar.widthMm = 640.0;

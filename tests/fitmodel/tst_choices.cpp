@@ -4,10 +4,13 @@
 #include "support.h"
 
 #include "advice/advise.h"
+#include "document/builders_choice.h"
+#include "document/frame_list.h"
 #include "document/lacks.h"
 
 #include <QTest>
 
+#include <algorithm>
 #include <cmath>
 
 using namespace tripoise;
@@ -78,6 +81,150 @@ private slots:
         QVERIFY(writeFitting(*fitting).find("soft back") != std::string::npos);
     }
 
+    void shouldReadTheBuildersWord()
+    {
+        const auto result = read(R"({"size":{"model":"Millrace","size":"L","by":"J"},
+            "reason":"wants “room”","setup":{"model":"Millrace","size":"L","saddle_height_mm":750,
+            "saddle_setback_mm":200,"grip_reach_mm":470,"grip_height_mm":690,"by":"hand"}})");
+        const auto* fitting = std::get_if<Fitting>(&result);
+        QVERIFY(fitting);
+        QVERIFY(fitting->choices.size == (ChosenSize{"Millrace", "L"}));
+        QCOMPARE(fitting->choices.reason, std::string("wants “room”"));
+        QVERIFY(fitting->choices.trial && fitting->choices.trial->chosen);
+        QCOMPARE(fitting->choices.trial->gripReachMm, 470.0);
+        const std::string written = writeFitting(*fitting);
+        QVERIFY(written.find("\"trial\"") == std::string::npos);
+        const auto again = readFitting(written, test::tables());
+        QVERIFY(std::get<Fitting>(again) == *fitting);
+        // Taken back, it leaves nothing behind.
+        Fitting open = *fitting;
+        open.choices = {};
+        QVERIFY(writeFitting(open).find("\"by\"") == std::string::npos);
+    }
+
+    void shouldHaveNoPartInTheDecision()
+    {
+        const Fitting fitting = std::get<Fitting>(
+            read(R"({"size":{"model":"Millrace","size":"XXL"},"reason":"asked for"})"));
+        QVERIFY(lacks(fitting, test::tables()).empty());
+        QVERIFY(fitting.choices.size == (ChosenSize{"Millrace", "XXL"})); // gone, and not lost
+        Fitting most = fitting;
+        most.choices.reason.assign(longestName, 'x');
+        QVERIFY(std::holds_alternative<Fitting>(readFitting(writeFitting(most), test::tables())));
+        most.choices.reason += 'x';
+        QVERIFY(std::holds_alternative<Problems>(readFitting(writeFitting(most), test::tables())));
+    }
+
+    void shouldFollowTheSizeThatWasChosen()
+    {
+        Fitting fitting = test::demoFitting();
+        const FrameSize last = fitting.frames.back();
+        const std::size_t at = fitting.frames.size() - 1;
+        chooseSize(fitting.choices, ChosenSize{last.model, last.size});
+        fitting.choices.reason = "why";
+        const Fitting renamed = withFrameNamed(fitting, at, "Millrace", "58");
+        QVERIFY(renamed.choices.size == (ChosenSize{"Millrace", "58"}));
+        QVERIFY(withFrameNamed(fitting, 0, "A", "B").choices == fitting.choices);
+        QVERIFY(withoutFrame(fitting, at).choices == fitting.choices);
+        // So does a set-up that was chosen, and one that was not goes with its size.
+        fitting.choices.trial = Trial{last.model, last.size, 750, 200, 470, 690};
+        QVERIFY(!withoutFrame(fitting, at).choices.trial);
+        chooseSetup(fitting.choices, true);
+        const Fitting gone = withoutFrame(fitting, at);
+        QVERIFY(gone.choices == fitting.choices);
+        QVERIFY(std::holds_alternative<Fitting>(readFitting(writeFitting(gone), test::tables())));
+    }
+
+    void shouldKeepWordsThatGoTogether()
+    {
+        const Trial trial{"Millrace", "L", 750, 200, 470, 690};
+        Choices choices;
+        chooseSetup(choices, true); // there is none
+        QVERIFY(choices == Choices());
+        pull(choices, trial);
+        QVERIFY(!ownSetup(choices));
+        chooseSetup(choices, true);
+        QVERIFY(ownSetup(choices));
+        QVERIFY(choices.size == (ChosenSize{"Millrace", "L"}));
+        choices.reason = "why";
+        Trial further = trial;
+        further.gripReachMm += 1.0;
+        pull(choices, further); // pulled on, it stays chosen
+        QVERIFY(ownSetup(choices));
+        QCOMPARE(choices.trial->gripReachMm, 471.0);
+        chooseSize(choices, ChosenSize{"Millrace", "M"}); // it is of another size
+        QVERIFY(choices.trial && !ownSetup(choices));
+        QCOMPARE(choices.reason, std::string("why"));
+        chooseSize(choices, {});
+        QCOMPARE(choices.reason, std::string());
+        chooseSetup(choices, true);
+        pull(choices, {}); // the size stays chosen
+        QVERIFY(!choices.trial && choices.size);
+        pull(choices, trial);
+        chooseSetup(choices, true);
+        further.size = "M";
+        pull(choices, further); // on another size it is only tried
+        QVERIFY(!ownSetup(choices) && choices.size == (ChosenSize{"Millrace", "L"}));
+    }
+
+    // What a size costs is what is said for the named one: of the second, the verdict's reasons; of
+    // each, nothing but what the named one is better in.
+    void shouldHoldTheChoiceAgainstTheAdvice()
+    {
+        Fitting fitting = test::demoFitting();
+        FrameSize third = fitting.frames.back();
+        third.size = "XL";
+        third.geometry.stackMm += 30.0;
+        third.geometry.reachMm += 12.0;
+        third.geometry.wheelbaseMm.reset();
+        third.geometry.frontCentreMm.reset();
+        third.geometry.topTubeEffectiveMm.reset();
+        fitting.frames.push_back(third);
+        const Tables& tables = test::tables();
+        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+        const Advice advice =
+            advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
+        QVERIFY(advice.verdict.named && advice.verdict.other && advice.candidates.size() == 3);
+        const auto same = [](const Reason& a, const Reason& b) {
+            return a.consideration == b.consideration && a.gain == b.gain && a.named == b.named
+                   && a.other == b.other;
+        };
+        QVERIFY(std::ranges::equal(advice.candidates[*advice.verdict.other].costs,
+                                   advice.verdict.reasons, same));
+        QVERIFY(advice.leading().costs.empty());
+        const auto choiceOn = [&](const Choices& choices) {
+            return buildersChoice(choices, fitting.riding, advice, prepared, tables);
+        };
+        QVERIFY(!choiceOn({}));
+        for (std::size_t i = 0; i < advice.candidates.size(); ++i) {
+            const Candidate& one = advice.candidates[i];
+            for (const Reason& cost : one.costs) {
+                const std::size_t at = indexOf(cost.consideration);
+                QVERIFY(cost.gain > 0.0);
+                QCOMPARE(cost.gain,
+                         one.best->ledger[at].points - advice.leading().best->ledger[at].points);
+            }
+            Choices choices;
+            const FrameSize& frame = prepared.sizes[one.size].frame;
+            chooseSize(choices, ChosenSize{frame.model, frame.size});
+            QVERIFY(choiceOn(choices)->candidate == i);
+            QVERIFY(!choiceOn(choices)->setup);
+            const Setup& setup = one.best->setup;
+            pull(choices, Trial{frame.model, frame.size, setup.saddle.heightMm,
+                                setup.saddle.setbackMm(), setup.grip.x() + 7.0, setup.grip.y()});
+            QVERIFY(!choiceOn(choices)->setup); // only tried
+            chooseSetup(choices, true);
+            QVERIFY(choiceOn(choices)->setup);
+            QVERIFY(std::abs(choiceOn(choices)->setup->setup.grip.x() - setup.grip.x() - 7.0)
+                    < 1e-9);
+        }
+        QVERIFY(!advice.candidates[2].costs.empty());
+        Choices gone;
+        chooseSize(gone, ChosenSize{"Millrace", "XXS"});
+        QVERIFY(choiceOn(gone) && !choiceOn(gone)->candidate);
+        QVERIFY(!chosenCandidate(gone, advice, prepared));
+    }
+
     void shouldSayWhatIsWrong_data()
     {
         QTest::addColumn<QByteArray>("choices");
@@ -103,6 +250,25 @@ private slots:
             R"({"trial":{"model":"Millrace","size":"L",
             "saddle_setback_mm":200,"grip_reach_mm":470,"grip_height_mm":690}})",
             ProblemCode::Missing, "/choices/trial/saddle_height_mm");
+        row("size without its name", R"({"size":{"model":"Millrace"}})", ProblemCode::Missing,
+            "/choices/size/size");
+        row("size as a word", R"({"size":"L"})", ProblemCode::WrongType, "/choices/size");
+        row("reason that is no text", R"({"reason":1})", ProblemCode::WrongType, "/choices/reason");
+        row("set-up of another size",
+            R"({"size":{"model":"Millrace","size":"M"},"setup":{"model":"Millrace","size":"L",
+            "saddle_height_mm":750,"saddle_setback_mm":200,"grip_reach_mm":470,
+            "grip_height_mm":690}})",
+            ProblemCode::NotOneOf, "/choices/setup");
+        row("set-up out of range", R"({"setup":{"model":"Millrace","size":"L",
+            "saddle_height_mm":399,"saddle_setback_mm":200,"grip_reach_mm":470,
+            "grip_height_mm":690}})",
+            ProblemCode::OutOfRange, "/choices/setup/saddle_height_mm");
+        row("tried and chosen at once", R"({"setup":{"model":"Millrace","size":"L",
+            "saddle_height_mm":750,"saddle_setback_mm":200,"grip_reach_mm":470,
+            "grip_height_mm":690},"trial":{"model":"Millrace","size":"L",
+            "saddle_height_mm":750,"saddle_setback_mm":200,"grip_reach_mm":470,
+            "grip_height_mm":690}})",
+            ProblemCode::Duplicate, "/choices/trial");
     }
     void shouldSayWhatIsWrong()
     {

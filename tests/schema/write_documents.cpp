@@ -6,6 +6,7 @@
 #include "random_table.h"
 #include "table_support.h"
 
+#include "document/builders_choice.h"
 #include "frame/candidates.h"
 
 #include <QDir>
@@ -42,6 +43,13 @@ int main(int argc, char** argv)
         put(folder, QStringLiteral("demo-%1.frame").arg(demo),
             writeFrameModel(fitting.frames.front().model, fitting.frames));
     }
+    Fitting chosen = std::get<Fitting>(
+        readFitting(textOf(demos.filePath(QStringLiteral("between-two-sizes.json"))), tables()));
+    const FrameSize& frame = chosen.frames.back();
+    pull(chosen.choices, Trial{frame.model, frame.size, 750, 200, 470, 690});
+    chooseSetup(chosen.choices, true);
+    chosen.choices.reason = "asked for";
+    put(folder, QStringLiteral("chosen.fitting"), writeFitting(chosen));
     RandomBriefs briefs(3);
     for (int i = 0; i < 50; ++i) {
         const RandomBrief brief = briefs.next();

@@ -72,10 +72,16 @@ public:
         return text;
     }
 
-    [[nodiscard]] bool start(const Fitting& fitting)
+    /// With what is looked at most unfolded, or as the window shows it.
+    [[nodiscard]] bool start(const Fitting& fitting, bool unfolded = true)
     {
         session().start(fitting);
-        return settle();
+        const bool settled = settle();
+        if (unfolded)
+            for (const char* fold : {"foldLedger", "foldContrast", "foldSetup", "foldChecks"})
+                item(QLatin1String(fold))->setProperty("open", true);
+        rest();
+        return settled;
     }
     [[nodiscard]] bool settle() const
     {

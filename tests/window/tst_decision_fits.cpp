@@ -90,6 +90,32 @@ private slots:
         column.rest();
     }
 
+    // Which size, why, what is given up, what to order and what to look at, in the window at
+    // 1280 x 800 without scrolling; all else is folded.
+    void shouldStandOnOneScreen_data()
+    {
+        QTest::addColumn<QString>("name");
+        for (const char* name :
+             {"between-two-sizes", "one-frame-two-bikes", "short-rider-large-wheels"})
+            QTest::newRow(name) << QString::fromLatin1(name);
+    }
+    void shouldStandOnOneScreen()
+    {
+        QFETCH(QString, name);
+        speak({});
+        DecisionColumn column({340, 740}); // as wide and high as in the window of that size
+        QVERIFY(column.start(demoFitting(name.toLatin1()), false));
+        const double bottom = column.item("strip")->mapToScene({}).y();
+        for (const char* item : {"verdict", "detail", "reasons", "givenUp", "toOrder", "checks"}) {
+            QQuickItem* told = column.item(QLatin1String(item));
+            if (told->isVisible() && told->height() > 0.0)
+                QVERIFY2(told->mapToScene({0.0, told->height()}).y() <= bottom, item);
+        }
+        for (const char* fold : {"foldLedger", "foldContrast", "foldSetup", "foldRide",
+                                 "foldChecks", "foldMore", "foldCautions"})
+            QVERIFY2(!column.item(QLatin1String(fold))->property("open").toBool(), fold);
+    }
+
     void shouldBeSeen_data()
     {
         QTest::addColumn<QString>("name");

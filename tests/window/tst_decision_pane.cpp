@@ -412,7 +412,8 @@ private slots:
         DecisionColumn column;
         QVERIFY(column.start(demoFitting("between-two-sizes")));
         const Solution& solution = column.session().solution();
-        const QString text = decisionText(solution.fitting, solution.advice, *solution.prepared);
+        const QString text =
+            decisionText(solution.fitting, solution.advice, *solution.prepared, *solution.tables);
         QGuiApplication::clipboard()->clear();
         QMetaObject::invokeMethod(column.item("pane"), "takeFocus");
         column.key(Qt::Key_C, Qt::ControlModifier);

@@ -3,6 +3,7 @@
 // The visits the window is made for, on the real Main.qml with real clicks and keys; the answers
 // are held against the model asked directly.
 #include "command/tables.h"
+#include "document/builders_choice.h"
 #include "document/read.h"
 #include "window/window_fixture.h"
 #include "wording/advice_text.h"
@@ -76,6 +77,18 @@ public:
         const Trial& trial = *session->fitting().choices.trial;
         return {{QStringLiteral("reach"), trial.gripReachMm},
                 {QStringLiteral("height"), trial.gripHeightMm}};
+    }
+    /// What the builder chose: a size, a reason, whether a set-up too.
+    Q_INVOKABLE QVariantMap choice(QObject* object) const
+    {
+        const auto* session = qobject_cast<Session*>(object);
+        if (!session)
+            return {};
+        const Choices& choices = session->fitting().choices;
+        const QString size = choices.size ? QString::fromStdString(choices.size->size) : QString();
+        return {{QStringLiteral("size"), size},
+                {QStringLiteral("reason"), QString::fromStdString(choices.reason)},
+                {QStringLiteral("setup"), ownSetup(choices)}};
     }
     /// Paths in the tests' own folder: of a pipe, and of folders.
     Q_INVOKABLE QString pipe() const

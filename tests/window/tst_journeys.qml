@@ -173,6 +173,58 @@ TestCase {
         compare(win.documents.dirty, false)
     }
 
+    // The builder decides otherwise: by keys alone, with a reason; shown everywhere, and undone.
+    function test_4_the_builders_word() {
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        const told = holdsTheTruth()
+        const before = verdict().sentence
+        const other = told.size === "M" ? "L" : "M"
+        const column = find("decision")
+        const choice = find("choice", column)
+        verify(!find("reason", choice).visible)
+        reveal(find("chosen_none", choice))
+        keyClick(Qt.Key_Right)
+        if (truth.choice(win.session).size !== other)
+            keyClick(Qt.Key_Right)
+        waitForRendering(win.contentItem)
+        compare(truth.choice(win.session).size, other)
+        verify(find("choiceSentence", choice).text.indexOf("The builder chose the") === 0)
+        verify(find("choiceCosts", choice).visible)
+        compare(verdict().sentence, before) // never replaced
+        const input = find("input", find("reason", choice))
+        typeInto(input, "bags")
+        keyClick(Qt.Key_Tab)
+        compare(truth.choice(win.session).reason, "bags")
+        verify(find("choiceSentence", choice).text.indexOf("“bags”") > 0)
+
+        // A set-up of their own, pulled on the board that now shows the chosen size.
+        reveal(find("drawing"))
+        for (let i = 0; i < 5; ++i)
+            keyClick(Qt.Key_Left)
+        reveal(find("setupAdvised", choice))
+        keyClick(Qt.Key_Right)
+        compare(truth.choice(win.session).setup, true)
+        verify(find("choiceMoves", choice).visible)
+        keyClick(Qt.Key_F5)
+        const view = find("riderView")
+        tryVerify(() => view.item !== null)
+        waitForRendering(win.contentItem)
+        verify(find("riderChange", view.item).text.indexOf("Chosen with you") >= 0)
+        keyClick(Qt.Key_Escape)
+        tryVerify(() => view.item === null)
+        compare(win.documents.saveAs(ownFolder + "chosen.json"), Documents.Saved)
+
+        for (let i = 0; i < 20 && win.session.canUndo; ++i)
+            win.session.undo()
+        compare(truth.choice(win.session), { size: "", reason: "", setup: false })
+        compare(win.session.shownFrame, told.frame)
+        verify(!find("choiceSentence", choice).visible)
+
+        verify(win.documents.open(ownFolder + "chosen.json"))
+        settle()
+        compare(truth.choice(win.session), { size: other, reason: "bags", setup: true })
+    }
+
     // -- bad input
 
     function test_a_damaged_file_is_told_and_nothing_is_lost() {

@@ -227,6 +227,26 @@ private slots:
         QCOMPARE(Warnings::taken(), QStringList());
     }
 
+    // What is unfolded in the decision is so the next time.
+    void shouldRememberWhatIsUnfolded()
+    {
+        const auto turned = [](bool before) {
+            const OpenWindow open(demoFile("between-two-sizes"));
+            QVERIFY(open.window() && open.settle());
+            QTest::qWait(50);
+            QQuickItem* fold = open.item("foldLedger");
+            QVERIFY(fold);
+            QCOMPARE(fold->property("open").toBool(), before);
+            itemUnder(fold, QStringLiteral("heading"))->forceActiveFocus(Qt::TabFocusReason);
+            QTest::keyClick(open.window(), Qt::Key_Return);
+            QCOMPARE(fold->property("open").toBool(), !before);
+        };
+        turned(false);
+        turned(true);
+        turned(false);
+        turned(true); // as it was for the other tests
+    }
+
 private:
     static void fromAbove(const OpenWindow& open, bool above)
     {

@@ -6,6 +6,7 @@
 
 #include "board/rider_board.h"
 #include "board/vignette.h"
+#include "document/builders_choice.h"
 #include "random_brief.h"
 #include "samples.h"
 #include "wording/words.h"
@@ -30,6 +31,7 @@ private slots:
     void shouldShowTheRiderOneBicycleAfterTheOther();
     void shouldShowTheRiderAShoeNearTheWheel();
     void shouldSkipABicycleThatIsNotKnown();
+    void shouldShowWhatTheBuilderChose();
     void shouldSayWhatTheDecisionSays();
     void shouldFrameWhatAVignetteSpeaksOf_data();
     void shouldFrameWhatAVignetteSpeaksOf();
@@ -176,6 +178,67 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
         text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
         qPrintable(text));
     QVERIFY(std::abs(*rider->story().fromAbove(WhichBike::Shown)->roomMm - room()) < exact);
+}
+
+// A set-up pulled about is the one that is ridden, until it is put back; the builder's size is the
+// one that is looked at, beside the advised one.
+void TestRiderBoard::shouldShowWhatTheBuilderChose()
+{
+    OpenBoard open;
+    QVERIFY(open.ready);
+    auto* rider = new RiderBoard(open.window.contentItem());
+    rider->setSize({640, 600});
+    rider->setSession(&open.session);
+    const auto ridden = [&] { return *rider->story().of(WhichBike::Shown); };
+    const QString advised = rider->change();
+    QVERIFY(!advised.contains(QStringLiteral("osen with you")));
+    const std::size_t named = *open.session.shownCandidate();
+    const Point grip = ridden().rider->grip;
+
+    Fitting fitting = open.session.fitting();
+    const FrameSize& other =
+        open.session.solution()
+            .prepared->sizes[open.session.solution().advice.candidates[1 - named].size]
+            .frame;
+    chooseSize(fitting.choices, ChosenSize{other.model, other.size});
+    open.session.edit(fitting, QStringLiteral("size"));
+    QCOMPARE(*open.session.shownCandidate(), 1 - named);
+    QCOMPARE(*open.session.besideCandidate(), named);
+    QVERIFY2(rider->change().contains(QStringLiteral("Chosen with you")),
+             qPrintable(rider->change()));
+    QCOMPARE(ridden().chosen.size, other.size);
+    QVERIFY(open.board->description().contains(QStringLiteral("(chosen)")));
+    // what the advice says stays beside it
+    QVERIFY(rider->change().contains(
+        QString::fromStdString(open.session.solution()
+                                   .prepared->sizes[open.session.solution().advice.leading().size]
+                                   .frame.size)));
+
+    open.session.undo();
+    QCOMPARE(*open.session.shownCandidate(), named);
+    QCOMPARE(rider->change(), advised);
+
+    fitting = open.session.fitting();
+    const FrameSize& frame = open.size().frame;
+    const SaddlePlace saddle = open.advised().setup.saddle;
+    pull(fitting.choices, Trial{frame.model, frame.size, saddle.heightMm, saddle.setbackMm(),
+                                grip.x() - 30.0, grip.y() + 10.0});
+    open.session.edit(fitting, QStringLiteral("pull"));
+    auto* shownAnew = new RiderBoard(open.window.contentItem()); // as the view is made when opened
+    shownAnew->setSize({640, 600});
+    shownAnew->setSession(&open.session);
+    QVERIFY(shownAnew->change().contains(QStringLiteral("just tried")));
+    QVERIFY(
+        (shownAnew->story().of(WhichBike::Shown)->rider->grip - grip - Point(-30.0, 10.0)).norm()
+        < exact);
+    chooseSetup(fitting.choices, true);
+    open.session.edit(fitting, QStringLiteral("set-up"));
+    QVERIFY(rider->change().contains(QStringLiteral("set up as chosen")));
+    QVERIFY(open.board->pulledText().startsWith(QStringLiteral("Chosen. ")));
+    QVERIFY((ridden().rider->grip - grip - Point(-30.0, 10.0)).norm() < exact);
+    open.board->backToAdvised();
+    QVERIFY((ridden().rider->grip - grip).norm() < exact);
+    QVERIFY(!rider->change().contains(QStringLiteral("set up as chosen")));
 }
 
 void TestRiderBoard::shouldSkipABicycleThatIsNotKnown()
