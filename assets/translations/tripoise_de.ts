@@ -1948,6 +1948,10 @@
         <source>From the bottom bracket</source>
         <translation>Vom Tretlager aus</translation>
     </message>
+    <message>
+        <source>what bothers</source>
+        <translation>was stört</translation>
+    </message>
 </context>
 <context>
     <name>Traces</name>
@@ -6630,6 +6634,207 @@
         <source>%1, %2, flipped</source>
         <comment>a stem</comment>
         <translation>%1, %2, umgedreht</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 nearer</source>
+        <translation>%1 näher</translation>
+    </message>
+    <message>
+        <source>%1 further</source>
+        <translation>%1 weiter vor</translation>
+    </message>
+    <message>
+        <source>Look at the saddle&apos;s tilt, the bar&apos;s sweep and width and the grips first.</source>
+        <translation>Zuerst Sattelneigung, Biegung und Breite des Lenkers und die Griffe ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at the saddle&apos;s tilt, the helmet and the glasses first.</source>
+        <translation>Zuerst Sattelneigung, Helm und Brille ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at the saddle&apos;s height and tilt first.</source>
+        <translation>Zuerst Höhe und Neigung des Sattels ansehen.</translation>
+    </message>
+    <message>
+        <source>Look at the saddle&apos;s setback and the reach of the levers first.</source>
+        <translation>Zuerst den Nachsitz und die Griffweite der Hebel ansehen.</translation>
+    </message>
+    <message>
+        <source>%1: where the bar of today is, is not known or is another kind of bike&apos;s; measure it, and the hands go away from there.</source>
+        <comment>a complaint</comment>
+        <translation>%1: wo der heutige Lenker ist, ist nicht bekannt oder gehört zu einer anderen Art Rad; messen, dann rücken die Hände von dort weg.</translation>
+    </message>
+    <message>
+        <source>%1: today the bar is already further that way than this body asks for, and the hands come %2.</source>
+        <comment>a complaint, where the hands go</comment>
+        <translation>%1: heute ist der Lenker schon weiter in dieser Richtung, als dieser Körper ihn braucht, und die Hände kommen %2.</translation>
+    </message>
+    <message>
+        <source>%1: against today the hands come %2.</source>
+        <comment>a complaint, where they go</comment>
+        <translation>%1: gegen heute kommen die Hände %2.</translation>
+    </message>
+    <message>
+        <source>Of that %1 is for the complaint, the rest for the body.</source>
+        <comment>where to</comment>
+        <translation>Davon %1 wegen der Beschwerde, der Rest für den Körper.</translation>
+    </message>
+    <message>
+        <source>%1: the saddle stays as high as it is; look at its setback, the cranks and the gears.</source>
+        <comment>a complaint</comment>
+        <translation>%1: der Sattel bleibt so hoch, wie er ist; Nachsitz, Kurbeln und Gänge ansehen.</translation>
+    </message>
+    <message>
+        <source>%1: the saddle comes %2 higher than today.</source>
+        <comment>a complaint</comment>
+        <translation>%1: der Sattel kommt %2 höher als heute.</translation>
+    </message>
+    <message>
+        <source>%1: the saddle comes %2 lower than today.</source>
+        <comment>a complaint</comment>
+        <translation>%1: der Sattel kommt %2 tiefer als heute.</translation>
+    </message>
+    <message>
+        <source>Numbness that lasts after the ride, or is back after one change, belongs to a health professional.</source>
+        <translation>Taubheit, die nach der Fahrt bleibt oder nach einer Änderung wiederkommt, gehört zu Fachleuten für Gesundheit.</translation>
+    </message>
+    <message>
+        <source>Pain that lasts belongs to a health professional.</source>
+        <translation>Schmerz, der bleibt, gehört zu Fachleuten für Gesundheit.</translation>
+    </message>
+    <message>
+        <source>Numb hands</source>
+        <translation>Taube Hände</translation>
+    </message>
+    <message>
+        <source>Neck</source>
+        <translation>Nacken</translation>
+    </message>
+    <message>
+        <source>Lower back</source>
+        <translation>Unterer Rücken</translation>
+    </message>
+    <message>
+        <source>Too stretched</source>
+        <translation>Zu gestreckt</translation>
+    </message>
+    <message>
+        <source>Too cramped</source>
+        <translation>Zu gedrängt</translation>
+    </message>
+    <message>
+        <source>Also: %1. Nothing is made of this.</source>
+        <comment>own words</comment>
+        <translation>Außerdem: %1. Das wird nicht ausgewertet.</translation>
+    </message>
+    <message>
+        <source>For a quill of</source>
+        <translation>Für Schaft von</translation>
+    </message>
+    <message>
+        <source>Inside of a threaded steerer; empty where the stem clamps round it.</source>
+        <translation>Innen im Gewinde-Gabelschaft; leer, wo der Vorbau außen klemmt.</translation>
+    </message>
+    <message>
+        <source>Quill</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>Diameter of what goes into a threaded steerer; empty where the stem clamps round it.</source>
+        <translation>Durchmesser dessen, was in den Gewinde-Gabelschaft geht; leer, wo der Vorbau außen klemmt.</translation>
+    </message>
+    <message>
+        <source>Quill out by</source>
+        <translation>Schaft heraus</translation>
+    </message>
+    <message>
+        <source>From all the way in to its mark.</source>
+        <translation>Von ganz innen bis zu seiner Marke.</translation>
+    </message>
+    <message>
+        <source>Of the saddle ridden today; without it, that of the box.</source>
+        <translation>Des heute gefahrenen Sattels; ohne sie gilt der aus der Kiste.</translation>
+    </message>
+    <message>
+        <source>quill %1</source>
+        <translation>Schaft %1</translation>
+    </message>
+    <message>
+        <source>Raise the quill by %1; its mark stays inside the steerer, here %2 at most.</source>
+        <translation>Den Schaft %1 herausziehen; seine Marke bleibt im Gabelschaft, hier höchstens %2.</translation>
+    </message>
+    <message>
+        <source>To order: a shim for the stem, %1 to %2 mm.</source>
+        <translation>Zu bestellen: eine Hülse für den Vorbau, %1 auf %2 mm.</translation>
+    </message>
+    <message>
+        <source>To order: a quill adaptor of %1 mm for the stem.</source>
+        <translation>Zu bestellen: ein Schaftadapter von %1 mm für den Vorbau.</translation>
+    </message>
+    <message>
+        <source>the size is judged with it</source>
+        <comment>a remedy</comment>
+        <translation>die Größe ist damit beurteilt</translation>
+    </message>
+    <message>
+        <source>With the wheel at the back of its dropouts it still strikes.</source>
+        <translation>Mit dem Rad ganz hinten in den Ausfallenden streift sie noch immer.</translation>
+    </message>
+    <message>
+        <source>With the wheel at the back of its dropouts it passes by %1.</source>
+        <translation>Mit dem Rad ganz hinten in den Ausfallenden bleiben %1.</translation>
+    </message>
+    <message>
+        <source>quill raised %1</source>
+        <translation>Schaft %1 heraus</translation>
+    </message>
+    <message>
+        <source>as it is</source>
+        <comment>a steerer</comment>
+        <translation>wie er ist</translation>
+    </message>
+    <message>
+        <source>what bothers</source>
+        <translation>was stört</translation>
+    </message>
+    <message>
+        <source>its quill %1 out</source>
+        <comment>after: with</comment>
+        <translation>%1 herausgezogenem Schaft</translation>
+    </message>
+    <message>
+        <source>%1, %2, on a quill of %3</source>
+        <comment>a stem</comment>
+        <translation>%1, %2, auf Schaft %3</translation>
+    </message>
+    <message>
+        <source>%1, %2, quill %3</source>
+        <comment>a stem</comment>
+        <translation>%1, %2, Schaft %3</translation>
+    </message>
+    <message>
+        <source>Sore seat</source>
+        <translation>Wundes Gesäß</translation>
+    </message>
+    <message>
+        <source>Front of the knee</source>
+        <translation>Knie vorn</translation>
+    </message>
+    <message>
+        <source>Back of the knee</source>
+        <translation>Knie hinten</translation>
+    </message>
+    <message>
+        <source>Sore seat: the saddle&apos;s tilt and width first, then its height; another saddle is tried before anything else is moved.</source>
+        <translation>Wundes Gesäß: zuerst Neigung und Breite des Sattels, dann seine Höhe; ein anderer Sattel wird versucht, ehe sonst etwas verstellt wird.</translation>
     </message>
 </context>
 <context>

@@ -106,9 +106,9 @@ QString nameOf(Complaint complaint)
     case Complaint::Hands: return Words::tr("Numb hands");
     case Complaint::Neck: return Words::tr("Neck");
     case Complaint::LowerBack: return Words::tr("Lower back");
-    case Complaint::Saddle: return Words::tr("Saddle");
-    case Complaint::KneeFront: return Words::tr("Knee in front");
-    case Complaint::KneeBack: return Words::tr("Knee behind");
+    case Complaint::Saddle: return Words::tr("Sore seat");
+    case Complaint::KneeFront: return Words::tr("Front of the knee");
+    case Complaint::KneeBack: return Words::tr("Back of the knee");
     case Complaint::Stretched: return Words::tr("Too stretched");
     case Complaint::Cramped: return Words::tr("Too cramped");
     }
@@ -134,7 +134,8 @@ QString complaintSentence(const Finding& finding)
     case Complaint::KneeBack:
         return kneeSentence(complaint, finding.numbers.at(2)) + whoHelps(complaint);
     case Complaint::Saddle:
-        return Words::tr("Saddle: its tilt and its width first, then its height; another saddle is "
+        return Words::tr("Sore seat: the saddle's tilt and width first, then its height; another "
+                         "saddle is "
                          "tried before anything else is moved.")
                + whoHelps(complaint);
     default: return handsSentence(complaint, finding.numbers) + whoHelps(complaint);

@@ -25,7 +25,7 @@ QString todaySummary(const std::optional<CurrentBike>& bike)
     if (bike->comfortable)
         parts << Words::tr("comfortable");
     for (const Complaint complaint : bike->complaints)
-        parts << nameOf(complaint).toLower();
+        parts << nameOf(complaint);
     return parts.isEmpty() ? Words::tr("Nothing measured yet")
                            : parts.join(Words::tr(", ", "between items of a list"));
 }
