@@ -123,7 +123,13 @@ Rows cutAtBars(const Lines& lines, CellReader& reader)
             line.remove_prefix(1);
         if (bars > 0 && line.ends_with('|'))
             line.remove_suffix(1);
-        return cutAt(line, "|");
+        Cells cells = cutAt(line, "|");
+        for (std::string& cell : cells) {
+            const std::string_view bold = trimmed(cell);
+            if (bold.size() > 4 && bold.starts_with("**") && bold.ends_with("**"))
+                cell = std::string(bold.substr(2, bold.size() - 4));
+        }
+        return cells;
     });
 }
 

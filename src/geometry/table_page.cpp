@@ -186,12 +186,12 @@ void TablePage::openFile(const QUrl& file)
     }
     const QString path = file.toLocalFile();
     const QString name = QFileInfo(path).fileName();
-    const store::Read file = store::read(path);
-    if (file.tooLarge)
+    const store::Read opened = store::read(path);
+    if (opened.tooLarge)
         say(tr("%1 was not opened: it is too large to be a geometry table.").arg(name));
-    else if (!file.failure.isEmpty())
-        say(tr("%1 was not opened: %2.").arg(name, file.failure));
-    else if (auto text = decoded({file.bytes.constData(), std::size_t(file.bytes.size())}))
+    else if (!opened.failure.isEmpty())
+        say(tr("%1 was not opened: %2.").arg(name, opened.failure));
+    else if (auto text = decoded({opened.bytes.constData(), std::size_t(opened.bytes.size())}))
         openText(std::move(*text));
     else
         say(tr("%1 was not opened: it holds no text.").arg(name));
