@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Toe room, steadiness, weight on the wheels</source>
-        <translation>Zehenfreiheit, Spurtreue, Last auf den Rädern</translation>
+        <translation>Zehenfreiheit, Stabilität, Last auf den Rädern</translation>
     </message>
     <message>
         <source>Look at these as well</source>
@@ -6531,14 +6531,6 @@
         <translation>Felgenmaß und zweimal der Reifen; belastet rollt es 1 bis 3 % weniger.</translation>
     </message>
     <message>
-        <source>more trail, so that it holds its line</source>
-        <translation>mehr Nachlauf, hält also besser die Spur</translation>
-    </message>
-    <message>
-        <source>less trail, so that it turns in quicker</source>
-        <translation>weniger Nachlauf, lenkt also schneller ein</translation>
-    </message>
-    <message>
         <source>harder braking before the rear wheel lifts</source>
         <translation>stärkeres Bremsen, ehe das Hinterrad abhebt</translation>
     </message>
@@ -6622,6 +6614,14 @@
         <source>%1, %2, flipped</source>
         <comment>a stem</comment>
         <translation>%1, %2, umgedreht</translation>
+    </message>
+    <message>
+        <source>more trail (it holds its line)</source>
+        <translation>mehr Nachlauf (hält besser die Spur)</translation>
+    </message>
+    <message>
+        <source>less trail (it turns in quicker)</source>
+        <translation>weniger Nachlauf (lenkt schneller ein)</translation>
     </message>
 </context>
 <context>
