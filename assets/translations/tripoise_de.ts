@@ -339,7 +339,7 @@
     </message>
     <message>
         <source>Toe room, steadiness, weight on the wheels</source>
-        <translation>Zehenfreiheit, Spurtreue, Last auf den Rädern</translation>
+        <translation>Zehenfreiheit, Stabilität, Last auf den Rädern</translation>
     </message>
     <message>
         <source>Look at these as well</source>
@@ -6543,14 +6543,6 @@
         <translation>Felgenmaß und zweimal der Reifen; belastet rollt es 1 bis 3 % weniger.</translation>
     </message>
     <message>
-        <source>more trail, so that it holds its line</source>
-        <translation>mehr Nachlauf, hält also besser die Spur</translation>
-    </message>
-    <message>
-        <source>less trail, so that it turns in quicker</source>
-        <translation>weniger Nachlauf, lenkt also schneller ein</translation>
-    </message>
-    <message>
         <source>harder braking before the rear wheel lifts</source>
         <translation>stärkeres Bremsen, ehe das Hinterrad abhebt</translation>
     </message>
@@ -6835,6 +6827,14 @@
     <message>
         <source>Sore seat: the saddle&apos;s tilt and width first, then its height; another saddle is tried before anything else is moved.</source>
         <translation>Wundes Gesäß: zuerst Neigung und Breite des Sattels, dann seine Höhe; ein anderer Sattel wird versucht, ehe sonst etwas verstellt wird.</translation>
+    </message>
+    <message>
+        <source>more trail (it holds its line)</source>
+        <translation>mehr Nachlauf (hält besser die Spur)</translation>
+    </message>
+    <message>
+        <source>less trail (it turns in quicker)</source>
+        <translation>weniger Nachlauf (lenkt schneller ein)</translation>
     </message>
 </context>
 <context>

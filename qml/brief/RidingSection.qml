@@ -114,8 +114,9 @@ Fold {
             model: [""].concat(riding.standards)
             Chip {
                 required property string modelData
+                required property int index
                 objectName: "standard" + modelData
-                text: riding.standardName(modelData) || qsTr("none")
+                text: riding.standardNames[index - 1] ?? qsTr("none")
                 checkable: false
                 checked: riding.soldUnder === modelData
                 onClicked: riding.soldUnder = modelData

@@ -214,10 +214,12 @@ QStringList RidingModel::standards() const
     return words;
 }
 
-QString RidingModel::standardName(const QString& standard) const
+QStringList RidingModel::standardNames() const
 {
-    const auto known = valueOf(standardWords, standard.toStdString());
-    return known ? nameOf(*known) : QString();
+    QStringList names;
+    for (const auto& [word, standard] : standardWords)
+        names << nameOf(standard);
+    return names;
 }
 
 QString RidingModel::summary() const

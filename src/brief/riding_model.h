@@ -21,6 +21,7 @@ class RidingModel : public QAbstractListModel, public SessionHolder {
     Q_PROPERTY(QString feetDown READ feetDown WRITE setFeetDown NOTIFY changed)
     Q_PROPERTY(QString soldUnder READ soldUnder WRITE setSoldUnder NOTIFY changed)
     Q_PROPERTY(QStringList standards READ standards CONSTANT)
+    Q_PROPERTY(QStringList standardNames READ standardNames NOTIFY changed)
     Q_PROPERTY(tripoise::NumberField* luggageFront READ luggageFront CONSTANT)
     Q_PROPERTY(tripoise::NumberField* luggageRear READ luggageRear CONSTANT)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
@@ -50,8 +51,8 @@ public:
     void setFeetDown(const QString& word);
     [[nodiscard]] QString soldUnder() const;
     void setSoldUnder(const QString& standard);
-    [[nodiscard]] QStringList standards() const; ///< words of the document
-    [[nodiscard]] Q_INVOKABLE QString standardName(const QString& standard) const;
+    [[nodiscard]] QStringList standards() const;     ///< words of the document
+    [[nodiscard]] QStringList standardNames() const; ///< of the same, as they are said
     [[nodiscard]] NumberField* luggageFront() { return &m_front; }
     [[nodiscard]] NumberField* luggageRear() { return &m_rear; }
     [[nodiscard]] QString summary() const;

@@ -276,8 +276,8 @@ QString rideDifference(const Candidate& one, const Candidate& other, const Prepa
     const double trail = one.ride->steering.trailMm;
     const double otherTrail = other.ride->steering.trailMm;
     tell(partMm(trail), partMm(otherTrail), trail > otherTrail,
-         Words::tr("more trail, so that it holds its line"),
-         Words::tr("less trail, so that it turns in quicker"));
+         Words::tr("more trail (it holds its line)"),
+         Words::tr("less trail (it turns in quicker)"));
     if (one.ride->stability && other.ride->stability) {
         const QString steady = steadySpeeds(*one.ride->stability);
         const QString otherSteady = steadySpeeds(*other.ride->stability);

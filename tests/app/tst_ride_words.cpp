@@ -186,10 +186,10 @@ private slots:
         prepared.sizes[0].frame.size = "M";
         prepared.sizes[1].frame.size = "L";
         QCOMPARE(rideDifference(one, other, prepared),
-                 QStringLiteral("The M against the L: less trail, so that it turns in quicker and "
+                 QStringLiteral("The M against the L: less trail (it turns in quicker) and "
                                 "less braking before the rear wheel lifts."));
         QCOMPARE(rideDifference(other, one, prepared),
-                 QStringLiteral("The L against the M: more trail, so that it holds its line and "
+                 QStringLiteral("The L against the M: more trail (it holds its line) and "
                                 "harder braking before the rear wheel lifts."));
         QCOMPARE(rideDifference(one, one, prepared),
                  QStringLiteral("The M rides like the M in all that is worked out here."));
