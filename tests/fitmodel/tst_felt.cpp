@@ -101,6 +101,7 @@ private slots:
         row("standing room, less than is easy", Consideration::Standover, 30.0, 25.5, 24.5);
         row("standing room, just none", Consideration::Standover, 5.0, 0.0, -0.1);
         row("standing room, just easy", Consideration::Standover, 30.0, 25.0, 24.9);
+        row("standing room, just easy on this", Consideration::Standover, 25.0, 30.0, 24.9);
         row("standing room, easy on the other", Consideration::Standover, 24.0, 24.9, 25.0);
         row("standing room, some on the other", Consideration::Standover, -1.0, -0.1, 0.0);
         row("bulk", Consideration::Compactness, 980.0, 1009.0, 1010.0);
