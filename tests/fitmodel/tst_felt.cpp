@@ -7,6 +7,7 @@
 #include "support.h"
 
 #include "advice/felt.h"
+#include "advice/verdict.h"
 
 #include <QTest>
 
@@ -189,6 +190,38 @@ private slots:
         QVERIFY(two.felt(Consideration::ToeOverlap, 0.0, 1.0));
     }
 
+    // Flat pedals let the foot go further forward: the shoe is clear from further off.
+    void shouldAskForMoreRoomOnFlatPedals()
+    {
+        Two two;
+        const WeightTable& weights = tables().weights;
+        two.shoes(-60.0, -0.5 * (weights.toeRoomMm + weights.toeRoomFlatMm));
+        LedgerEntry& toe = two.other.best->ledger[indexOf(Consideration::ToeOverlap)];
+        toe.points = two.named.best->ledger[indexOf(Consideration::ToeOverlap)].points + 0.1;
+        for (const bool held : {true, false}) {
+            Riding riding = two.fitting.riding;
+            riding.footRetention = held;
+            const std::vector<Reason> costs =
+                costsOf(two.other, two.named, {two.advice.person, riding, two.prepared, tables()});
+            const bool told = std::any_of(costs.begin(), costs.end(), [](const Reason& cost) {
+                return cost.consideration == Consideration::ToeOverlap;
+            });
+            QCOMPARE(told, !held);
+        }
+    }
+
+    void shouldCompareWithNothingThatCarriesNoCockpit()
+    {
+        Two two;
+        two.other.best.reset();
+        std::vector<SizeSearch> none;
+        const Verdict verdict =
+            verdictOf({two.named, two.other}, none,
+                      {two.advice.person, two.fitting.riding, two.prepared, tables()});
+        QVERIFY(verdict.named && !verdict.other);
+        QCOMPARE(verdict.kind, VerdictKind::Clear);
+    }
+
     void shouldNeverNameASizeForWhatCanBeExchanged()
     {
         const Two two;
@@ -330,6 +363,7 @@ private slots:
     {
         Tables base = tables();
         base.weights.eitherBelow = 0.0; // so that close ones are named as well
+        base.weights.clearFrom = 0.0;   // and only the weights make one slight
         int tilted = 0;
         for (int i = 0; i < samples(60); ++i) {
             const Fitting brief = between(i);
@@ -357,6 +391,9 @@ private slots:
                                               again.candidates[0].size);
                 }
             QVERIFY(found == expected);
+            QCOMPARE(verdict.kind, found.empty() && !advice.person.provisional
+                                       ? VerdictKind::Clear
+                                       : VerdictKind::Slight);
             tilted += found.empty() ? 0 : 1;
         }
         qInfo("%d", tilted);
