@@ -67,8 +67,10 @@ Fitting between(int i)
         if (told.quantity == Quantity::Inseam)
             told.readings = {legs * statureMm};
     }
-    std::erase_if(fitting.rider.measurements, [](const Measurement& told) {
-        return told.quantity != Quantity::Stature && told.quantity != Quantity::Inseam;
+    const bool provisional = i % 5 == 4; // without the inseam
+    std::erase_if(fitting.rider.measurements, [&](const Measurement& told) {
+        return told.quantity != Quantity::Stature
+               && (told.quantity != Quantity::Inseam || provisional);
     });
     fitting.riding.mix = i % 2 ? Mix::only(Use::Touring) : Mix::only(Use::FastCommuting);
     fitting.riding.footRetention = i % 3 == 0;
