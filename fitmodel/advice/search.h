@@ -120,8 +120,8 @@ private:
         double crankMeasure = 0.0;
         std::optional<ToeOverlap> toe; ///< once asked for; a far one where it stays beside
         std::optional<RemedyKind> toeCure;
-        double toeMeasure = 0.0;      ///< as it is, among the size's own set-ups
-        double toeCuredMeasure = 0.0; ///< against other sizes
+        double toeMeasure = 0.0;                        ///< as it is, among the size's own set-ups
+        double toeCuredMeasure = 0.0;                   ///< against other sizes
         std::unordered_map<std::size_t, Solved> solved; ///< by row
     };
     class Pass;

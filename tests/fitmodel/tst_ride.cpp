@@ -150,8 +150,8 @@ private slots:
     }
 
     // Derived: 0.1 points for ten millimetres of overlap to be expected, which for a deep one is no
-    // less than its own; a quarter of it where it touches far round; in traffic double, or less with
-    // a cure that is tried before the size is given up (assets/weights.json).
+    // less than its own; a quarter of it where it touches far round; in traffic double, or less
+    // with a cure that is tried before the size is given up (assets/weights.json).
     void shouldWeighTheOverlap()
     {
         Fitting fitting = demoFitting("short-rider-large-wheels");
