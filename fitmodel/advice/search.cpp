@@ -164,11 +164,12 @@ SizeSearch::BarPlan SizeSearch::planBar(const Bar& bar) const
 
 void SizeSearch::planToeCures()
 {
-    const auto& [person, riding, prepared, tables] = m_basis;
+    const Tables& tables = m_basis.tables;
     const WeightTable& weights = tables.weights;
     const Skeleton& skeleton = m_size.skeleton;
     m_toeCures.push_back({RemedyKind::FootBack, m_wheel,
-                          shoeOn(prepared.stock, person, tables, 0.0), weights.footBack});
+                          shoeOn(m_basis.prepared.stock, m_basis.person, tables, 0.0),
+                          weights.footBack});
     const auto onWheel = [&](RemedyKind kind, double beadSeatMm, double tyreMm, double measure) {
         const FrameSize changed = withWheel(m_size.frame, beadSeatMm, tyreMm);
         m_toeCures.push_back(
