@@ -262,8 +262,8 @@ private slots:
                 double least = std::numeric_limits<double>::infinity();
                 for (std::size_t crank = 0; crank < prepared.cranksMm.size(); ++crank)
                     for (std::size_t row = 0; row < size.count(); ++row) {
-                        const double points = pointsOf(person, brief.riding, prepared, size, crank,
-                                                       row, tables().weights.postureWithinSize);
+                        const double points =
+                            pointsOf(person, brief.riding, prepared, size, crank, row, true);
                         if (points < least - 1e-12) {
                             least = points;
                             bestCrank = crank;
