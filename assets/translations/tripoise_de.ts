@@ -5901,18 +5901,6 @@
         <translation>Zu bestellen: ein Vorbau von %1 mit %2. Nichts aus der Teilekiste kommt näher dorthin als %3.</translation>
     </message>
     <message>
-        <source>%1 fits with parts to order: a %2 stem of %3, and a seat post of at least %4.</source>
-        <translation>%1 passt mit bestellten Teilen: ein Vorbau von %2 mit %3 und eine Sattelstütze von mindestens %4.</translation>
-    </message>
-    <message>
-        <source>%1 fits with a part to order: a seat post of at least %2.</source>
-        <translation>%1 passt mit einem bestellten Teil: eine Sattelstütze von mindestens %2.</translation>
-    </message>
-    <message>
-        <source>%1 fits with a part to order: a %2 stem of %3.</source>
-        <translation>%1 passt mit einem bestellten Teil: ein Vorbau von %2 mit %3.</translation>
-    </message>
-    <message>
         <source>Why none of them</source>
         <translation>Warum keine davon</translation>
     </message>
@@ -6764,14 +6752,6 @@
         <translation>Den Schaft %1 herausziehen; seine Marke bleibt im Gabelschaft, hier höchstens %2.</translation>
     </message>
     <message>
-        <source>To order: a shim for the stem, %1 to %2 mm.</source>
-        <translation>Zu bestellen: eine Hülse für den Vorbau, %1 auf %2 mm.</translation>
-    </message>
-    <message>
-        <source>To order: a quill adaptor of %1 mm for the stem.</source>
-        <translation>Zu bestellen: ein Schaftadapter von %1 mm für den Vorbau.</translation>
-    </message>
-    <message>
         <source>the size is judged with it</source>
         <comment>a remedy</comment>
         <translation>die Größe ist damit beurteilt</translation>
@@ -6835,6 +6815,36 @@
     <message>
         <source>less trail (it turns in quicker)</source>
         <translation>weniger Nachlauf (lenkt schneller ein)</translation>
+    </message>
+    <message>
+        <source>a %1 stem of %2</source>
+        <comment>to order</comment>
+        <translation>ein Vorbau von %1 mit %2</translation>
+    </message>
+    <message>
+        <source>a shim for a %1 stem</source>
+        <comment>to order</comment>
+        <translation>eine Hülse für einen Vorbau von %1</translation>
+    </message>
+    <message>
+        <source>a quill adaptor for a %1 stem</source>
+        <comment>to order</comment>
+        <translation>ein Schaftadapter für einen Vorbau von %1</translation>
+    </message>
+    <message>
+        <source>a seat post of at least %1</source>
+        <comment>to order</comment>
+        <translation>eine Sattelstütze von mindestens %1</translation>
+    </message>
+    <message>
+        <source>%1 fits with parts to order: %2.</source>
+        <comment>a size, parts</comment>
+        <translation>%1 passt mit bestellten Teilen: %2.</translation>
+    </message>
+    <message>
+        <source>%1 fits with a part to order: %2.</source>
+        <comment>a size, a part</comment>
+        <translation>%1 passt mit einem bestellten Teil: %2.</translation>
     </message>
 </context>
 <context>

@@ -221,11 +221,6 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
     else
         note(FindingCode::LeaveSteererLong, Severity::Note,
              {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
-    if (setup.stem.joint == StemJoint::Shim)
-        note(FindingCode::NeedsShim, Severity::Note,
-             {size.skeleton.steererMm, tables.parts.stemSteererMm});
-    if (setup.stem.joint == StemJoint::QuillAdaptor)
-        note(FindingCode::NeedsQuillAdaptor, Severity::Note, {*setup.stem.quillMm});
     for (const Finding& finding : size.skeleton.findings)
         findings.push_back(finding);
     return findings;

@@ -57,8 +57,6 @@ enum class FindingCode {
     BarCutDown,         ///< numbers: width, width wanted
     LeaveSteererLong,   ///< numbers: cut, extra to leave at least, at most
     QuillMark,          ///< numbers: raised by, the most to the mark
-    NeedsShim,          ///< numbers: diameter of the steerer, of the stem
-    NeedsQuillAdaptor,  ///< numbers: diameter of the quill
     // about how it rides
     ToeUnderStandard,    ///< limit; numbers: clearance, least; `name` is the standard's key
     ToeOverlaps,         ///< numbers: overlap, then, where it touches: steering angle in degrees,

@@ -130,8 +130,6 @@ QString keyOf(FindingCode code)
     case FindingCode::BarCutDown: return QStringLiteral("bar_cut_down");
     case FindingCode::LeaveSteererLong: return QStringLiteral("leave_steerer_long");
     case FindingCode::QuillMark: return QStringLiteral("quill_mark");
-    case FindingCode::NeedsShim: return QStringLiteral("needs_shim");
-    case FindingCode::NeedsQuillAdaptor: return QStringLiteral("needs_quill_adaptor");
     case FindingCode::ToeUnderStandard: return QStringLiteral("toe_under_standard");
     case FindingCode::ToeOverlaps: return QStringLiteral("toe_overlaps");
     case FindingCode::ToeNear: return QStringLiteral("toe_near");
@@ -289,12 +287,6 @@ QString sentence(const Finding& finding)
         return Words::tr(
                    "Raise the quill by %1; its mark stays inside the steerer, here %2 at most.")
             .arg(partMm(number(0)), partMm(number(1)));
-    case FindingCode::NeedsShim:
-        return Words::tr("To order: a shim for the stem, %1 to %2 mm.")
-            .arg(plain(number(0), 1), plain(number(1), 1));
-    case FindingCode::NeedsQuillAdaptor:
-        return Words::tr("To order: a quill adaptor of %1 mm for the stem.")
-            .arg(plain(number(0), 1));
     case FindingCode::ToeUnderStandard:
     case FindingCode::ToeOverlaps:
     case FindingCode::ToeNear:

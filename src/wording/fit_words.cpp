@@ -44,6 +44,29 @@ QString tooLarge(const QString& size, const UseFit& use, double postMm)
     return {};
 }
 
+/// What the size lacks.
+QStringList partsToOrder(const Candidate& candidate)
+{
+    const SizeFit& fit = candidate.fit;
+    QStringList parts;
+    if (fit.stem)
+        parts << articled(
+            Words::tr("a %1 stem of %2", "to order")
+                .arg(halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg())));
+    if (candidate.best) {
+        const Stem& stem = candidate.best->setup.stem;
+        const QString length = halfMm(stem.lengthMm);
+        if (stem.joint == StemJoint::Shim)
+            parts << articled(Words::tr("a shim for a %1 stem", "to order").arg(length));
+        if (stem.joint == StemJoint::QuillAdaptor)
+            parts << articled(Words::tr("a quill adaptor for a %1 stem", "to order").arg(length));
+    }
+    if (fit.postMmToOrder)
+        parts
+            << Words::tr("a seat post of at least %1", "to order").arg(partMm(*fit.postMmToOrder));
+    return parts;
+}
+
 } // namespace
 
 const char* keyOf(FitState state)
@@ -91,19 +114,12 @@ QString fitSentence(const Candidate& candidate, const Prepared& prepared)
     const UseFit* use = failing(fit);
     switch (fit.state) {
     case FitState::Fits: return {};
-    case FitState::WithParts:
-        if (fit.stem && fit.postMmToOrder)
-            return articled(
-                Words::tr("%1 fits with parts to order: a %2 stem of %3, and a seat post of at "
-                          "least %4.")
-                    .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg()),
-                         partMm(*fit.postMmToOrder)));
-        if (fit.postMmToOrder)
-            return Words::tr("%1 fits with a part to order: a seat post of at least %2.")
-                .arg(size, partMm(*fit.postMmToOrder));
-        return articled(
-            Words::tr("%1 fits with a part to order: a %2 stem of %3.")
-                .arg(size, halfMm(fit.stem->lengthMm), signedDegrees(fit.stem->angle.deg())));
+    case FitState::WithParts: {
+        const QStringList parts = partsToOrder(candidate);
+        return (parts.size() > 1 ? Words::tr("%1 fits with parts to order: %2.", "a size, parts")
+                                 : Words::tr("%1 fits with a part to order: %2.", "a size, a part"))
+            .arg(size, listed(parts));
+    }
     case FitState::TooSmall: return use ? tooSmall(size, *use, postMm) : QString();
     case FitState::TooLarge: return use ? tooLarge(size, *use, postMm) : QString();
     case FitState::Barred:

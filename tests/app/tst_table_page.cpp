@@ -251,7 +251,6 @@ private slots:
         const std::clock_t ended = std::clock() - asked;
         qInfo("ended in %lld ms; processor %ld of %ld", clock.elapsed(), ended, whole);
         QVERIFY(ended < whole / 3);
-        QVERIFY(ended < CLOCKS_PER_SEC / 10);
     }
 
     void shouldAskForAGuessToBeConfirmed()

@@ -246,7 +246,7 @@ private slots:
         int compared = 0;
         std::array<int, 3> kinds{};
         RandomBriefs briefs(74);
-        for (int i = 0; i < samples(200); ++i) {
+        for (int i = 0; i < 200; ++i) {
             Fitting brief = between(i);
             if (i % 2) { // and whatever else there is
                 const RandomBrief random = briefs.next();
@@ -323,9 +323,9 @@ private slots:
             }
         }
         qInfo("%d compared, %d %d %d", compared, kinds[0], kinds[1], kinds[2]);
-        QVERIFY(compared > samples(40));
+        QVERIFY(compared > 40);
         for (const int count : kinds)
-            QVERIFY(count > samples(1));
+            QVERIFY(count > 1);
     }
 
     // The thresholds themselves belong to the surer side.
@@ -367,7 +367,7 @@ private slots:
         base.weights.eitherBelow = 0.0; // so that close ones are named as well
         base.weights.clearFrom = 0.0;   // and only the weights make one slight
         int tilted = 0;
-        for (int i = 0; i < samples(60); ++i) {
+        for (int i = 0; i < 60; ++i) {
             const Fitting brief = between(i);
             const Prepared prepared = prepare(brief.frames, brief.stock, base);
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, base);
@@ -399,14 +399,14 @@ private slots:
             tilted += found.empty() ? 0 : 1;
         }
         qInfo("%d", tilted);
-        QVERIFY(tilted > samples(1));
+        QVERIFY(tilted > 1);
     }
 
     void shouldBeAsSureAsItsReasons()
     {
         RandomBriefs briefs(71);
         std::array<int, 4> kinds{};
-        for (int i = 0; i < samples(400); ++i) {
+        for (int i = 0; i < 400; ++i) {
             const RandomBrief brief = briefs.next();
             const Prepared prepared = prepare(brief.frames, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
@@ -436,7 +436,7 @@ private slots:
                 QVERIFY(reason.gain < 0.0);
         }
         for (const int count : kinds)
-            QVERIFY2(count > samples(3), qPrintable(QString::number(count)));
+            QVERIFY2(count > 3, qPrintable(QString::number(count)));
     }
 
     // The hands are where they were: the other size's own arithmetic, with the parts it says.
