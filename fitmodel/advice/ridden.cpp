@@ -151,7 +151,12 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
                   Findings& findings)
 {
     const bool alike = !current.use || *current.use == mainUse(mix);
-    const bool liked = current.comfortable && current.complaints.empty();
+    const auto asksForMove = [&](Complaint complaint) {
+        return tables.comfort.complaintSteps[indexOf(complaint)].moves();
+    };
+    const bool liked =
+        current.comfortable
+        && std::none_of(current.complaints.begin(), current.complaints.end(), asksForMove);
     const bool keep = wish ? *wish == Position::Keep : liked && alike;
     const Bar bar = barLike(current.barKind, prepared.stock, tables);
     const CurrentBike contacts = contactsOf(current, bar, prepared.stock.saddle, tables, findings);
@@ -169,24 +174,27 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
         return saddleFrom(height, saddleOf(person, riddenMix, crank, tables).setbackMm());
     }();
     result.ridden = saddle;
-    if (!keep && !current.complaints.empty()) {
+    const bool turns = !keep && !liked && !current.complaints.empty();
+    std::vector<double> moved(6, 0.0);
+    if (turns) {
         const bool handsCount = alike && contacts.gripReachMm && contacts.gripHeightMm;
         const Turned turned =
-            turnedBy(contacts, saddle, person, riddenMix, bar, crank, handsCount, tables);
+            turnedBy(contacts, saddle, result, riddenMix, bar, crank, handsCount, tables);
         const double up = saddleOf(turned.person, riddenMix, crank, tables).heightMm - height;
         Point hand = Point::Zero();
         if (handsCount)
             hand = advisedToGrip(turned.person, riddenMix, bar, tables) + saddle.point()
                    - Point(*contacts.gripReachMm, *contacts.gripHeightMm);
-        for (const Complaint complaint : current.complaints)
-            findings.push_back(
-                {FindingCode::Complained,
-                 Severity::Note,
-                 {hand.y(), -hand.x(), up, turned.hand.y(), -turned.hand.x(), turned.saddleUpMm},
-                 std::string(keyOf(complaint)),
-                 {}});
+        moved = {hand.y(), -hand.x(), up, turned.hand.y(), -turned.hand.x(), turned.saddleUpMm};
         result = turned.person;
     }
+    for (const Complaint complaint : current.complaints)
+        if (turns || !asksForMove(complaint))
+            findings.push_back({FindingCode::Complained,
+                                Severity::Note,
+                                moved,
+                                std::string(keyOf(complaint)),
+                                {}});
     if (!keep && !liked)
         return result;
     const double modelled = saddleOf(person, riddenMix, crank, tables).heightMm;

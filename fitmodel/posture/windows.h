@@ -60,6 +60,11 @@ struct ComplaintStep {
     double handUpMm = 0.0;
     double handBackMm = 0.0;
     double saddleUpMm = 0.0;
+
+    [[nodiscard]] bool moves() const
+    {
+        return handUpMm != 0.0 || handBackMm != 0.0 || saddleUpMm != 0.0;
+    }
 };
 
 /// Centres for one use at one place of the hands.

@@ -76,6 +76,12 @@ bool believable(const CurrentBike& bike)
     });
 }
 
+/// A position that is complained of so is not liked.
+bool asksForMove(Complaint complaint)
+{
+    return shippedTables().comfort.complaintSteps[indexOf(complaint)].moves();
+}
+
 /// What is kept for the bicycle of today wants it to be there.
 bool keepsSomething(const Fitting& fitting)
 {
@@ -284,7 +290,7 @@ void TodayModel::setComfortable(bool comfortable)
     CurrentBike next = bike();
     next.comfortable = comfortable;
     if (comfortable)
-        next.complaints.clear();
+        std::erase_if(next.complaints, asksForMove);
     put(next, comfortableStep(), {});
 }
 
@@ -310,7 +316,7 @@ void TodayModel::toggleComplaint(const QString& word)
     CurrentBike next = bike();
     if (std::erase(next.complaints, *complaint) == 0)
         next.complaints.push_back(*complaint);
-    if (!next.complaints.empty())
+    if (std::any_of(next.complaints.begin(), next.complaints.end(), asksForMove))
         next.comfortable = false;
     put(next, complaintStep(), {});
 }

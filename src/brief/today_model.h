@@ -50,7 +50,7 @@ public:
     [[nodiscard]] QString position() const; ///< empty: kept where it is liked
     void setPosition(const QString& word);
     [[nodiscard]] bool comfortable() const { return bike().comfortable; }
-    void setComfortable(bool comfortable);         ///< takes the complaints away
+    void setComfortable(bool comfortable);         ///< takes away what says otherwise
     [[nodiscard]] QVariantList complaints() const; ///< text, value, on
     Q_INVOKABLE void toggleComplaint(const QString& word);
     [[nodiscard]] QString otherComplaints() const; ///< those in a document's own words

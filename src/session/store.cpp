@@ -138,11 +138,16 @@ QString whyUnread(const Read& read)
 std::optional<QString> keep(const QString& target, const QByteArray& bytes)
 {
     const QStringList copies = copiesOf(target);
-    if (bytes.isEmpty() || (!copies.isEmpty() && read(copies.last()).bytes == bytes))
+    if (bytes.isEmpty())
         return std::nullopt;
     const QString name = historyName + QLatin1Char('/') + hashOf(target);
-    const QString origin = dataFolder().filePath(name + originSuffix);
     const QDir kept(folder(name));
+    if (!copies.isEmpty() && read(copies.last()).bytes == bytes) {
+        if (copies.size() > mostKept) // one who was to remove the oldest was killed
+            removeOldCopies(kept);
+        return std::nullopt;
+    }
+    const QString origin = dataFolder().filePath(name + originSuffix);
     if (read(origin).bytes != target.toUtf8()) // by which it is found when the rider is deleted
         if (const auto failure = write(origin, target.toUtf8()))
             return failure;

@@ -65,7 +65,8 @@ private slots:
             const int there = numberIn(path);
             QVERIFY2(there >= least, qPrintable(QStringLiteral("%1 of %2").arg(there).arg(least)));
             const QStringList copies = store::copiesOf(path);
-            QVERIFY(!copies.isEmpty() && copies.size() <= store::mostKept + 1);
+            QVERIFY2(!copies.isEmpty() && copies.size() <= store::mostKept + 1,
+                     qPrintable(QString::number(copies.size())));
             int before = -1;
             for (const QString& copy : copies) { // in their order
                 QVERIFY2(numberIn(copy) > before, qPrintable(copy));
