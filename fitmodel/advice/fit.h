@@ -46,7 +46,7 @@ enum class FailsBy { Height, Reach, Post };
 
 /// The ordinary front end of one use, against where a size that fits brings the bar for this rider.
 struct UseFit {
-    Use use;
+    Use use = {};
     FitState state = FitState::Fits; ///< `Fits`, `TooSmall` or `TooLarge`
     FailsBy by = FailsBy::Height;    ///< where it does not fit
     double barAboveMm = 0.0;         ///< negative where the bar is lower

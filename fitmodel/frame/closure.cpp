@@ -307,10 +307,11 @@ private:
         for (int i = 0; i < count; ++i) {
             auto& entries = result.sizes[static_cast<std::size_t>(i)].entries;
             std::erase_if(entries, [&](const Entry& entry) { return entry.column == column; });
-            if (i + by < 0 || i + by >= count)
+            const int from = i + by;
+            if (from < 0 || from >= count)
                 continue;
             if (const Entry* entry =
-                    entryOf(column, geometry().sizes[static_cast<std::size_t>(i + by)]))
+                    entryOf(column, geometry().sizes[static_cast<std::size_t>(from)]))
                 entries.push_back(*entry);
         }
         return result;

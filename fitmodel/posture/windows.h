@@ -101,11 +101,11 @@ struct ComfortTable {
     Angle kneeHalfWidth;
     Angle stillLess, stillHalfWidth; ///< a goniometer's reading, held still, under the riding angle
     std::vector<SaddleRule> saddleRules; ///< published, to show beside the solution
-    PerUse<double> kneeOverSpindleMm;
+    PerUse<double> kneeOverSpindleMm{};
     double kneeOverSpindleHalfWidthMm = 0.0;
     Angle pitchBottom, pitchForward; ///< foot, heel level habit
     Angle lowHeelShift, toeDownShift;
-    PerUse<PerGripPlace<double>> dropBarTime; ///< share of time at hoods, tops, drops
+    PerUse<PerGripPlace<double>> dropBarTime{}; ///< share of time at hoods, tops, drops
     std::vector<CrankBand> cranks;            ///< ascending; the last has no upper end
     double ridingSaddleSdMm = 0.0;            ///< of a saddle height from body measures alone
     double weeksSaddleSdMm = 0.0;             ///< of one ridden without complaint, by how long
