@@ -106,9 +106,9 @@ struct ComfortTable {
     Angle pitchBottom, pitchForward; ///< foot, heel level habit
     Angle lowHeelShift, toeDownShift;
     PerUse<PerGripPlace<double>> dropBarTime{}; ///< share of time at hoods, tops, drops
-    std::vector<CrankBand> cranks;            ///< ascending; the last has no upper end
-    double ridingSaddleSdMm = 0.0;            ///< of a saddle height from body measures alone
-    double weeksSaddleSdMm = 0.0;             ///< of one ridden without complaint, by how long
+    std::vector<CrankBand> cranks;              ///< ascending; the last has no upper end
+    double ridingSaddleSdMm = 0.0;              ///< of a saddle height from body measures alone
+    double weeksSaddleSdMm = 0.0;               ///< of one ridden without complaint, by how long
     double seasonSaddleSdMm = 0.0;
     double yearsSaddleSdMm = 0.0;
     Angle doubtedKneeBelow, doubtedKneeAbove; ///< of a ridden saddle, flexion at the bottom
