@@ -6095,10 +6095,6 @@
         <translation>Teile, die zueinander passen</translation>
     </message>
     <message>
-        <source>Whether the parts suit each other: a stem that points down does not suit a bar that rises, or tall spacers.</source>
-        <translation>Ob die Teile zueinander passen: ein Vorbau nach unten passt nicht zu einem Lenker, der ansteigt, oder zu hohen Spacern.</translation>
-    </message>
-    <message>
         <source>Weighing more, it favours the size whose parts suit each other.</source>
         <translation>Mit mehr Gewicht begünstigt es die Größe, deren Teile zueinander passen.</translation>
     </message>
@@ -6118,10 +6114,6 @@
         <translation>Teile, die zueinander passen</translation>
     </message>
     <message>
-        <source>%1 does with parts that suit each other; on %2 they do so less: a stem that points down under a bar that rises, or over tall spacers.</source>
-        <translation>%1 kommt mit Teilen aus, die zueinander passen; bei %2 tun sie es weniger: ein Vorbau nach unten unter einem Lenker, der ansteigt, oder über hohen Spacern.</translation>
-    </message>
-    <message>
         <source>parts in stock</source>
         <translation>Teile auf Lager</translation>
     </message>
@@ -6131,17 +6123,8 @@
         <translation>Teile auf Lager</translation>
     </message>
     <message>
-        <source>Whether the stem is in stock or has to be ordered.</source>
-        <translation>Ob der Vorbau auf Lager ist oder bestellt werden muss.</translation>
-    </message>
-    <message>
         <source>Weighing more, it favours the size that does with a stem in stock.</source>
         <translation>Mit mehr Gewicht begünstigt es die Größe, die mit einem Vorbau vom Lager auskommt.</translation>
-    </message>
-    <message>
-        <source>stem to order</source>
-        <comment>parts in stock</comment>
-        <translation>Vorbau zu bestellen</translation>
     </message>
     <message>
         <source>all there</source>
@@ -6152,10 +6135,6 @@
         <source>a stem that is in stock</source>
         <comment>what a size is taken for</comment>
         <translation>ein Vorbau, der auf Lager ist</translation>
-    </message>
-    <message>
-        <source>%1 does with a stem in stock; the one for %2 has to be ordered.</source>
-        <translation>%1 kommt mit einem Vorbau vom Lager aus; der für %2 muss bestellt werden.</translation>
     </message>
     <message>
         <source>the seat post</source>
@@ -6845,6 +6824,27 @@
         <source>%1 fits with a part to order: %2.</source>
         <comment>a size, a part</comment>
         <translation>%1 passt mit einem bestellten Teil: %2.</translation>
+    </message>
+    <message>
+        <source>Whether the parts suit each other: a stem that points down does not suit a bar that rises, or tall spacers; nor does such a bar where a plain one is wanted.</source>
+        <translation>Ob die Teile zueinander passen: ein Vorbau nach unten passt nicht zu einem ansteigenden Lenker oder zu hohen Spacern; ein solcher Lenker nicht, wo ein gerader gewünscht ist.</translation>
+    </message>
+    <message>
+        <source>%1 does with parts that suit each other; on %2 they do so less: a bar that rises where a plain one is wanted, or a stem that points down under it or over tall spacers.</source>
+        <translation>%1 kommt mit Teilen aus, die zueinander passen; bei %2 tun sie das weniger: ein ansteigender Lenker, wo ein gerader gewünscht ist, oder ein Vorbau, der darunter oder über hohen Spacern nach unten zeigt.</translation>
+    </message>
+    <message>
+        <source>Whether the stem is in stock, or it or an adaptor for it has to be ordered.</source>
+        <translation>Ob der Vorbau da ist, oder er oder ein Adapter für ihn bestellt werden muss.</translation>
+    </message>
+    <message>
+        <source>part to order</source>
+        <comment>parts in stock</comment>
+        <translation>Teil zu bestellen</translation>
+    </message>
+    <message>
+        <source>%1 does with a stem in stock; for %2 a stem or an adaptor has to be ordered.</source>
+        <translation>%1 kommt mit einem Vorbau aus dem Bestand aus; für %2 muss ein Vorbau oder ein Adapter bestellt werden.</translation>
     </message>
 </context>
 <context>

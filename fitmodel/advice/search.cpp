@@ -170,17 +170,16 @@ void SizeSearch::planToeCures()
     m_toeCures.push_back({RemedyKind::FootBack, m_wheel,
                           shoeOn(m_basis.prepared.stock, m_basis.person, tables, 0.0),
                           weights.footBack});
-    const auto onWheel = [&](RemedyKind kind, double beadSeatMm, double tyreMm, double measure) {
-        const FrameSize changed = withWheel(m_size.frame, beadSeatMm, tyreMm);
-        m_toeCures.push_back(
-            {kind, sweptWheel(skeletonOf(changed, tables.frame)), m_shoe, measure});
+    const auto onWheel = [&](RemedyKind kind, const std::optional<FrameSize>& frame,
+                             double measure) {
+        if (frame)
+            m_toeCures.push_back(
+                {kind, sweptWheel(skeletonOf(*frame, tables.frame)), m_shoe, measure});
     };
-    if (const auto tyre = nextBelow(tables.handling.tyresMm, skeleton.tyreMm))
-        onWheel(RemedyKind::NarrowerTyre, skeleton.beadSeatMm, *tyre, weights.narrowerTyre);
-    if (const RimSize* rim = nextSmaller(tables.handling.rims, skeleton.beadSeatMm))
-        onWheel(RemedyKind::SmallerRim, rim->beadSeatMm,
-                std::min(skeleton.tyreMm, m_size.frame.wheel.maxTyreMm.value_or(skeleton.tyreMm)),
-                weights.smallerRim);
+    onWheel(RemedyKind::NarrowerTyre,
+            onNarrowerTyre(m_size.frame, skeleton, tables.handling.tyresMm), weights.narrowerTyre);
+    onWheel(RemedyKind::SmallerRim, onSmallerRim(m_size.frame, skeleton, tables.handling.rims),
+            weights.smallerRim);
 }
 
 ToeOverlap SizeSearch::toeOf(const CrankPlan& plan, const SweptWheel& wheel,

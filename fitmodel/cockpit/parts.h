@@ -24,7 +24,7 @@ struct Stem {
     bool inStock = true;
     std::optional<double> quillMm = {};  ///< that goes inside a threaded steerer
     std::optional<double> raiseMm = {};  ///< of a quill, from its lowest place to its mark
-    StemJoint joint = StemJoint::Direct; ///< made up, not read
+    StemJoint joint = StemJoint::Direct; ///< of no document: set where an adaptor is wanted
 
     bool operator==(const Stem&) const = default;
 };

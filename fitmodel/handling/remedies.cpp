@@ -64,18 +64,18 @@ std::vector<ToeRemedy> toeRemedies(const ToeSituation& situation, const ToeChoic
         changed.frame = choices.sizes[choices.size + 1];
         offer(RemedyKind::NextSize, static_cast<double>(choices.size + 1), changed);
     }
-    if (const auto tyre = nextBelow(choices.tyresMm, skeleton.tyreMm)) {
+    const auto offerWheel = [&](RemedyKind kind, const std::optional<FrameSize>& frame,
+                                std::optional<double> Wheel::*to) {
+        if (!frame)
+            return;
         ToeSituation changed = situation;
-        changed.frame = withWheel(situation.frame, skeleton.beadSeatMm, *tyre);
-        offer(RemedyKind::NarrowerTyre, *tyre, changed);
-    }
-    if (const RimSize* rim = nextSmaller(choices.rims, skeleton.beadSeatMm)) {
-        ToeSituation changed = situation;
-        changed.frame = withWheel(
-            situation.frame, rim->beadSeatMm,
-            std::min(skeleton.tyreMm, situation.frame.wheel.maxTyreMm.value_or(skeleton.tyreMm)));
-        offer(RemedyKind::SmallerRim, rim->beadSeatMm, changed);
-    }
+        changed.frame = *frame;
+        offer(kind, *(frame->wheel.*to), changed);
+    };
+    offerWheel(RemedyKind::NarrowerTyre, onNarrowerTyre(situation.frame, skeleton, choices.tyresMm),
+               &Wheel::tyreMm);
+    offerWheel(RemedyKind::SmallerRim, onSmallerRim(situation.frame, skeleton, choices.rims),
+               &Wheel::beadSeatMm);
     if (const auto crank = nextBelow(choices.cranksMm, situation.pedalling.crankMm)) {
         ToeSituation changed = situation;
         changed.pedalling.crankMm = *crank;

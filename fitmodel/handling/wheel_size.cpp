@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "handling/wheel_size.h"
 
+#include <algorithm>
 #include <cmath>
 
 namespace tripoise {
@@ -44,6 +45,23 @@ FrameSize withoutMudguard(FrameSize frame)
 {
     frame.wheel.mudguard.reset();
     return frame;
+}
+
+std::optional<FrameSize> onNarrowerTyre(const FrameSize& frame, const Skeleton& skeleton,
+                                        std::span<const double> tyresMm)
+{
+    const auto tyre = nextBelow(tyresMm, skeleton.tyreMm);
+    return tyre ? std::optional(withWheel(frame, skeleton.beadSeatMm, *tyre)) : std::nullopt;
+}
+
+std::optional<FrameSize> onSmallerRim(const FrameSize& frame, const Skeleton& skeleton,
+                                      std::span<const RimSize> rims)
+{
+    const RimSize* rim = nextSmaller(rims, skeleton.beadSeatMm);
+    if (!rim)
+        return std::nullopt;
+    const double widest = frame.wheel.maxTyreMm.value_or(skeleton.tyreMm);
+    return withWheel(frame, rim->beadSeatMm, std::min(skeleton.tyreMm, widest));
 }
 
 } // namespace tripoise

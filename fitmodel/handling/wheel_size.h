@@ -4,7 +4,7 @@
 // is bead seat plus twice the width. A loaded wheel rolls 1 to 3 % less (from memory).
 #pragma once
 
-#include "frame/geometry.h"
+#include "frame/skeleton.h"
 
 #include <optional>
 #include <span>
@@ -38,5 +38,12 @@ struct RimSize {
 /// follows when its skeleton is made anew.
 [[nodiscard]] FrameSize withWheel(FrameSize frame, double beadSeatMm, double tyreMm);
 [[nodiscard]] FrameSize withoutMudguard(FrameSize frame);
+
+/// The same size on the next narrower of the tyres made; empty where there is none.
+[[nodiscard]] std::optional<FrameSize>
+onNarrowerTyre(const FrameSize& frame, const Skeleton& skeleton, std::span<const double> tyresMm);
+/// The same on the next smaller rim that is common, its tyre no wider than the maker's limit.
+[[nodiscard]] std::optional<FrameSize>
+onSmallerRim(const FrameSize& frame, const Skeleton& skeleton, std::span<const RimSize> rims);
 
 } // namespace tripoise

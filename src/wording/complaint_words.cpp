@@ -51,8 +51,9 @@ QString handsSentence(Complaint complaint, const std::vector<double>& numbers)
                    "measure it, and the hands go away from there.",
                    "a complaint")
             .arg(name);
-    const bool farther = complaint == Complaint::Cramped;
-    const bool helped = farther ? back < 0.0 : up > 0.0 || back > 0.0;
+    const bool helped = complaint == Complaint::Cramped     ? back < 0.0
+                        : complaint == Complaint::Stretched ? back > 0.0
+                                                            : up > 0.0 || back > 0.0;
     if (!helped)
         return Words::tr(
                    "%1: today the bar is already further that way than this body asks for, and "

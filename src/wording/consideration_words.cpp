@@ -142,7 +142,8 @@ constexpr PerConsideration<Row> rows{{
         QT_TRANSLATE_NOOP3("Words", "parts together", "for and against"),
         QT_TRANSLATE_NOOP("Words",
                           "Whether the parts suit each other: a stem that points down does not "
-                          "suit a bar that rises, or tall spacers."),
+                          "suit a bar that rises, or tall spacers; nor does such a bar where a "
+                          "plain one is wanted."),
         QT_TRANSLATE_NOOP("Words",
                           "Weighing more, it favours the size whose parts suit each other."),
         [](double value, const PreparedSize&) {
@@ -151,23 +152,27 @@ constexpr PerConsideration<Row> rows{{
         },
         QT_TRANSLATE_NOOP3("Words", "parts that suit each other", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words",
-                          "%1 does with parts that suit each other; on %2 they do so less: a stem "
-                          "that points down under a bar that rises, or over tall spacers."),
+                          "%1 does with parts that suit each other; on %2 they do so less: a bar "
+                          "that rises where a plain one is wanted, or a stem that points down "
+                          "under it or over tall spacers."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
     },
     {
         QT_TRANSLATE_NOOP("Words", "parts in stock"),
         QT_TRANSLATE_NOOP3("Words", "parts in stock", "for and against"),
-        QT_TRANSLATE_NOOP("Words", "Whether the stem is in stock or has to be ordered."),
+        QT_TRANSLATE_NOOP("Words",
+                          "Whether the stem is in stock, or it or an adaptor for it has to be "
+                          "ordered."),
         QT_TRANSLATE_NOOP("Words", "Weighing more, it favours the size that does with a stem in "
                                    "stock."),
         [](double value, const PreparedSize&) {
-            return value > 0.0 ? Words::tr("stem to order", "parts in stock")
+            return value > 0.0 ? Words::tr("part to order", "parts in stock")
                                : Words::tr("all there", "parts in stock");
         },
         QT_TRANSLATE_NOOP3("Words", "a stem that is in stock", "what a size is taken for"),
         QT_TRANSLATE_NOOP("Words",
-                          "%1 does with a stem in stock; the one for %2 has to be ordered."),
+                          "%1 does with a stem in stock; for %2 a stem or an adaptor has to be "
+                          "ordered."),
         [](const char* text, const Compared& c) { return Words::tr(text).arg(c.subject, c.worse); },
     },
     {

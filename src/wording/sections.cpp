@@ -214,7 +214,10 @@ Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate)
     const auto tell = [&told](bool applies, const QString& caution) {
         (applies ? told.first : told.others) << caution;
     };
-    tell(!fitting.rider.bendsFreely,
+    const bool complains =
+        fitting.current
+        && !(fitting.current->complaints.empty() && fitting.current->otherComplaints.empty());
+    tell(!fitting.rider.bendsFreely || complains,
          Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
                    "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
                    "length need a person, not a formula."));

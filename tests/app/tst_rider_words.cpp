@@ -5,6 +5,7 @@
 #include "support.h"
 
 #include "drawing/knee_room.h"
+#include "wording/findings.h"
 #include "wording/rider_words.h"
 
 #include <QTest>
@@ -72,6 +73,42 @@ class RiderWordsTest : public QObject {
     Q_OBJECT
 
 private slots:
+    void shouldSayWhatIsDoneAboutAComplaint_data()
+    {
+        QTest::addColumn<QString>("complaint");
+        QTest::addColumn<std::vector<double>>("numbers"); // hands up, back, saddle up; for it alone
+        QTest::addColumn<QString>("part");                // of what is said
+        using Numbers = std::vector<double>;
+        QTest::newRow("hands") << "hands" << Numbers{37, 32, 0, 0, 0, 0}
+                               << "the hands come 37 mm higher and 32 mm nearer.";
+        QTest::newRow("for it alone") << "hands" << Numbers{35, 20, 0, 10, 5, 0}
+                                      << "Of that 10 mm higher and 5 mm nearer is for the";
+        QTest::newRow("high already")
+            << "neck" << Numbers{-60, -5, 0, 25, 0, 0} << "already further that way";
+        QTest::newRow("near already")
+            << "stretched" << Numbers{30, -10, 0, 0, 25, 0} << "already further that way";
+        QTest::newRow("far already")
+            << "cramped" << Numbers{30, 10, 0, 0, -25, 0} << "already further that way";
+        QTest::newRow("not known") << "lower_back" << Numbers{0, 0, 12, 0, 0, 0} << "measure it";
+        QTest::newRow("knee") << "knee_front" << Numbers{0, 0, 35, 0, 0, 0}
+                              << "the saddle comes 35 mm higher than today.";
+        QTest::newRow("knee, as it is")
+            << "knee_back" << Numbers{0, 0, 0, 0, 0, 0} << "stays as high as it is";
+        QTest::newRow("seat") << "saddle" << Numbers{0, 0, 0, 0, 0, 0} << "another saddle";
+    }
+    void shouldSayWhatIsDoneAboutAComplaint()
+    {
+        QFETCH(QString, complaint);
+        QFETCH(std::vector<double>, numbers);
+        QFETCH(QString, part);
+        const QString said = sentence(
+            Finding{FindingCode::Complained, Severity::Note, numbers, complaint.toStdString(), {}});
+        QVERIFY2(said.contains(part), qPrintable(said));
+        const bool hurts =
+            complaint != QLatin1String("stretched") && complaint != QLatin1String("cramped");
+        QCOMPARE(said.contains(QStringLiteral("health professional")), hurts);
+    }
+
     void shouldSayWhereTheBarIs_data();
     void shouldSayWhereTheBarIs();
     void shouldSayHowTheBackIs_data();

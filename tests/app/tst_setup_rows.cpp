@@ -304,6 +304,11 @@ private slots:
         Fitting stiff;
         stiff.rider.bendsFreely = false;
         QVERIFY(first(stiff, nullptr).contains(QStringLiteral("health professional")));
+        Fitting sore;
+        sore.current = CurrentBike{};
+        QVERIFY(!first(sore, nullptr).contains(QStringLiteral("health professional")));
+        sore.current->complaints = {Complaint::Hands};
+        QVERIFY(first(sore, nullptr).contains(QStringLiteral("health professional")));
         Candidate candidate;
         QVERIFY(!first(Fitting(), &candidate).contains(QStringLiteral("A shoe that touches")));
         candidate.findings.push_back({FindingCode::ToeNear, Severity::Caution, {6.0}, "tyre", {}});

@@ -132,6 +132,24 @@ private slots:
             QCOMPARE(finding.numbers[2], steer);
     }
 
+    // Derived: without a drop the axle goes back by what the chainstay gets longer, 20 mm.
+    void shouldTellTheHeelsRoomAtTheBackOfTheDropouts()
+    {
+        FrameSize frame;
+        frame.geometry.stackMm = 580.0;
+        frame.geometry.reachMm = 390.0;
+        frame.geometry.headAngleDeg = 72.0;
+        frame.geometry.bbDropMm = 0.0;
+        frame.geometry.chainstayMm = Range{430.0, 450.0};
+        Ride ride = good();
+        ride.heelToBag->clearanceMm = 5.0;
+        const Findings findings = rideFindings(ride, skeletonOf(frame, tables().frame), handling());
+        QCOMPARE(findings.size(), std::size_t(1));
+        QCOMPARE(findings[0].numbers.size(), std::size_t(3));
+        QVERIFY(std::abs(findings[0].numbers[2] - 25.0) < 1e-9);
+        QCOMPARE(only(ride).numbers.size(), std::size_t(2)); // dropouts that do not adjust
+    }
+
     // ISO 4210-2:2015, 4.7.5: the front wheel carries at least 25 %.
     void shouldHoldTheFrontWheelToTheStandard()
     {

@@ -145,7 +145,8 @@ private slots:
         QVERIFY(!steererMatches(stem, {28.6, {}}, tables().parts));
     }
 
-    // ISO 6099's inch sizes: 25.4 outside is 22.2 inside, 28.6 outside is 25.4 inside.
+    // A threaded steerer of 25.4 outside is 22.2 inside, one of 28.6 is 25.4: common practice, no
+    // source.
     void shouldPutAStemOnASteererWithAShimOrAQuill()
     {
         const PartDefaults& parts = tables().parts;
