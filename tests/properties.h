@@ -180,7 +180,7 @@ inline Tally thirdTurnsOrder(const std::vector<StudyRun>& runs, int pairs, unsig
         }
         const auto leads = [&](std::size_t count) {
             return firstLeads(advise(rider, riding, {},
-                                     prepare(std::span(frames).first(count), stock, tables()),
+                                     prepare(std::span(frames).first(count), {}, stock, tables()),
                                      tables()));
         };
         tally.add(leads(2) == leads(3) ? 0.0 : 1.0, 0.0, wordsOf(rider, name));

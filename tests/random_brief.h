@@ -14,6 +14,7 @@ struct RandomBrief {
     Rider rider;
     Riding riding;
     std::vector<FrameSize> frames;
+    Bicycle bicycle;
     Stock stock;
 };
 

@@ -125,7 +125,7 @@ struct Ready {
         if (const auto* problems = std::get_if<Problems>(&read))
             throw std::runtime_error("fitting: " + problems->front().path);
         fitting = std::get<Fitting>(std::move(read));
-        prepared = prepare(fitting.frames, fitting.stock, tables());
+        prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
     }
 
     [[nodiscard]] Advice advice(const Rider& rider) const

@@ -43,6 +43,12 @@ inline const Tables& tables()
     return loaded;
 }
 
+/// What is on a size's own wheels.
+inline Mounting& mountingOn(FrameSize& frame)
+{
+    return frame.mounting ? *frame.mounting : frame.mounting.emplace();
+}
+
 /// Rows of a published table under tests/reference: by column name, comments and heading apart.
 struct ReferenceRow {
     QStringList headings;

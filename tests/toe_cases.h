@@ -48,10 +48,10 @@ public:
         geometry.reachMm = between(550.0, 660.0) - *geometry.forkOffsetMm / std::sin(angle)
                            - (geometry.stackMm - *geometry.bbDropMm) / std::tan(angle);
         frame.wheel.beadSeatMm = std::array{622.0, 584.0, 559.0}[m_random() % 3];
-        frame.wheel.tyreMm = between(25.0, 57.0);
+        test::mountingOn(frame).tyreMm = between(25.0, 57.0);
         if (mudguard)
-            frame.wheel.mudguard =
-                Mudguard{between(5.0, 25.0), *frame.wheel.tyreMm + between(4.0, 16.0)};
+            test::mountingOn(frame).mudguard =
+                Mudguard{between(5.0, 25.0), *test::mountingOn(frame).tyreMm + between(4.0, 16.0)};
         const double stature = between(1500.0, 2000.0);
         const Body body =
             bodyOf(m_random() % 2 ? Sex::Male : Sex::Female, {{Quantity::Stature, {stature}, {}}});

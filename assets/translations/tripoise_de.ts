@@ -25,6 +25,41 @@
     </message>
 </context>
 <context>
+    <name>BicycleSection</name>
+    <message>
+        <source>The bicycle</source>
+        <translation>Das Fahrrad</translation>
+    </message>
+    <message>
+        <source>Wheels of the bicycle</source>
+        <translation>Räder des Fahrrads</translation>
+    </message>
+    <message>
+        <source>Mudguards</source>
+        <translation>Schutzbleche</translation>
+    </message>
+    <message>
+        <source>Kind of bar</source>
+        <translation>Art des Lenkers</translation>
+    </message>
+    <message>
+        <source>Flat bar</source>
+        <translation>Flacher Lenker</translation>
+    </message>
+    <message>
+        <source>Swept</source>
+        <translation>Gebogen</translation>
+    </message>
+    <message>
+        <source>Drop</source>
+        <translation>Rennlenker</translation>
+    </message>
+    <message>
+        <source>Crank, pedals, saddle</source>
+        <translation>Kurbel, Pedale, Sattel</translation>
+    </message>
+</context>
+<context>
     <name>BoardControls</name>
     <message>
         <source>Drawn</source>
@@ -197,10 +232,6 @@
     <message>
         <source>Add a crank</source>
         <translation>Kurbel dazu</translation>
-    </message>
-    <message>
-        <source>Fitted crank, saddle, pedals</source>
-        <translation>Montierte Kurbel, Sattel, Pedale</translation>
     </message>
 </context>
 <context>
@@ -765,10 +796,6 @@
         <translation>Laufräder</translation>
     </message>
     <message>
-        <source>Mudguards</source>
-        <translation>Schutzbleche</translation>
-    </message>
-    <message>
         <source>Headset and steerer</source>
         <translation>Steuersatz und Gabelschaft</translation>
     </message>
@@ -815,6 +842,10 @@
     <message>
         <source>Delete, on the size&apos;s line</source>
         <translation>Entf, auf der Zeile der Größe</translation>
+    </message>
+    <message>
+        <source>Sold with</source>
+        <translation>Verkauft mit</translation>
     </message>
 </context>
 <context>
@@ -6845,6 +6876,120 @@
     <message>
         <source>%1 does with a stem in stock; for %2 a stem or an adaptor has to be ordered.</source>
         <translation>%1 kommt mit einem Vorbau aus dem Bestand aus; für %2 muss ein Vorbau oder ein Adapter bestellt werden.</translation>
+    </message>
+    <message>
+        <source>unknown document %1</source>
+        <translation>unbekanntes Dokument %1</translation>
+    </message>
+    <message>
+        <source>the JSON Schema of a document</source>
+        <translation>das JSON-Schema eines Dokuments</translation>
+    </message>
+    <message>
+        <source>of which document, fitting or frame?</source>
+        <translation>von welchem Dokument, fitting oder frame?</translation>
+    </message>
+    <message>
+        <source>%1 tyres</source>
+        <translation>Reifen %1</translation>
+    </message>
+    <message>
+        <source>usual tyres</source>
+        <translation>übliche Reifen</translation>
+    </message>
+    <message>
+        <source>%1 and mudguards</source>
+        <translation>%1 und Schutzbleche</translation>
+    </message>
+    <message>
+        <source>flat bar</source>
+        <translation>flacher Lenker</translation>
+    </message>
+    <message>
+        <source>swept bar</source>
+        <translation>gebogener Lenker</translation>
+    </message>
+    <message>
+        <source>drop bar</source>
+        <translation>Rennlenker</translation>
+    </message>
+    <message>
+        <source>cranks of %1</source>
+        <translation>Kurbeln %1</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>size: its wheels</comment>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>; </source>
+        <comment>between items of a list that have commas</comment>
+        <translation>; </translation>
+    </message>
+    <message>
+        <source>the sizes are on different wheels</source>
+        <translation>die Größen stehen auf verschiedenen Rädern</translation>
+    </message>
+    <message>
+        <source>Kind of bar</source>
+        <translation>Art des Lenkers</translation>
+    </message>
+    <message>
+        <source>the same wheels on all sizes</source>
+        <translation>dieselben Räder an allen Größen</translation>
+    </message>
+    <message>
+        <source>Other rim size</source>
+        <translation>Andere Felgengröße</translation>
+    </message>
+    <message>
+        <source>Only where it is not the size&apos;s own: 584 on a frame for 622.</source>
+        <translation>Nur wo es nicht die der Größe ist: 584 in einem Rahmen für 622.</translation>
+    </message>
+    <message>
+        <source>Stem, sold with</source>
+        <translation>Vorbau, verkauft mit</translation>
+    </message>
+    <message>
+        <source>Its length, where the maker sells the size complete.</source>
+        <translation>Seine Länge, wenn der Hersteller die Größe komplett verkauft.</translation>
+    </message>
+    <message>
+        <source>Bar width, sold with</source>
+        <translation>Lenkerbreite, verkauft mit</translation>
+    </message>
+    <message>
+        <source>Crank, sold with</source>
+        <translation>Kurbel, verkauft mit</translation>
+    </message>
+    <message>
+        <source>Tyre, sold with</source>
+        <translation>Reifen, verkauft mit</translation>
+    </message>
+    <message>
+        <source>It counts until the bicycle&apos;s own tyre is given.</source>
+        <translation>Er zählt, bis der Reifen des Fahrrads angegeben ist.</translation>
+    </message>
+    <message>
+        <source>Some of the sizes have mudguards and some have none, so it is not only the frames that are compared: say which the bicycle has.</source>
+        <translation>Manche Größen haben Schutzbleche und manche keine, also werden nicht nur die Rahmen verglichen: Geben Sie an, was das Fahrrad hat.</translation>
+    </message>
+    <message>
+        <source>%1 stood here in version 1; accepted: once, at %2</source>
+        <translation>%1 stand in Version 1 hier; angenommen wird: einmal, unter %2</translation>
+    </message>
+    <message>
+        <source>none of them is the bicycle&apos;s kind, %1; accepted: at least one that is, or another kind at /bicycle/bar_kind</source>
+        <translation>keiner ist von der Art des Fahrrads, %1; angenommen wird: mindestens einer davon, oder eine andere Art unter /bicycle/bar_kind</translation>
+    </message>
+    <message>
+        <source>The sizes are on different wheels (%1), so it is not only the frames that are compared. Which wheels does the bicycle have?</source>
+        <translation>Die Größen stehen auf verschiedenen Rädern (%1), also werden nicht nur die Rahmen verglichen. Welche Räder hat das Fahrrad?</translation>
+    </message>
+    <message>
+        <source>The sizes are on different tyres, %1 to %2, so it is not only the frames that are compared: say which the bicycle has.</source>
+        <translation>Die Größen stehen auf verschiedenen Reifen, %1 bis %2, also werden nicht nur die Rahmen verglichen: Geben Sie an, welche das Fahrrad hat.</translation>
     </message>
 </context>
 <context>

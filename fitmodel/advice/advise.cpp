@@ -143,7 +143,7 @@ Advice explain(Naming naming, const Basis& basis, const std::stop_token& stop)
     if (person.provisional && advice.verdict.kind == VerdictKind::Clear)
         advice.verdict.kind = VerdictKind::Slight;
     advice.target = targetOf(setup, leg, basis);
-    advice.saddleNoseAheadMm = noseAhead(prepared.stock.saddle, tables.parts);
+    advice.saddleNoseAheadMm = noseAhead(prepared.bicycle.saddle, tables.parts);
     for (const SaddleRule& rule : tables.comfort.saddleRules)
         advice.publishedHeights.push_back(
             {rule.name, heightByRule(rule, person.body.inseamMm, leg.knee,
@@ -165,7 +165,7 @@ Person personOf(const Rider& rider, const Posterior& posterior,
     person.body = bodyFrom(posterior.mean, tables.body);
     person.flexibility = flexibilityOf(tables.comfort, rider);
     person.bendsFreely = rider.bendsFreely;
-    person.foothold = footholdOf(rider, prepared.stock.pedal, tables.comfort, tables.parts);
+    person.foothold = footholdOf(rider, prepared.bicycle.pedal, tables.comfort, tables.parts);
     person.sex = rider.sex;
     person.shoeLengthMm = rider.shoe.lengthMm;
     person.soleMm = rider.shoe.soleMm;
@@ -183,15 +183,48 @@ Person personOf(const Rider& rider, const Posterior& posterior,
     return person;
 }
 
+namespace {
+
+/// Sizes on different tyres are compared as they would not be built.
+std::optional<Finding> wheelsDiffer(const Prepared& prepared)
+{
+    if (prepared.sizes.empty())
+        return std::nullopt;
+    const auto [narrowest, widest] = std::minmax_element(
+        prepared.sizes.begin(), prepared.sizes.end(),
+        [](const auto& a, const auto& b) { return a.skeleton.tyreMm < b.skeleton.tyreMm; });
+    const auto guards =
+        std::count_if(prepared.sizes.begin(), prepared.sizes.end(),
+                      [](const auto& size) { return size.skeleton.mudguard.has_value(); });
+    const bool someGuards = guards > 0 && static_cast<std::size_t>(guards) < prepared.sizes.size();
+    if (narrowest->skeleton.tyreMm == widest->skeleton.tyreMm && !someGuards)
+        return std::nullopt;
+    return Finding{FindingCode::WheelsDiffer,
+                   Severity::Caution,
+                   {narrowest->skeleton.tyreMm, widest->skeleton.tyreMm},
+                   someGuards ? "mudguard" : "",
+                   {}};
+}
+
+} // namespace
+
 Advice advise(const Rider& rider, const Riding& riding, const std::optional<CurrentBike>& current,
               const Prepared& prepared, const Tables& tables, const std::stop_token& stop,
               std::optional<Position> position)
 {
-    const Posterior posterior =
-        infer(rider.measurements, rider.sex, tables.populations, tables.tape);
+    return advise(rider, infer(rider.measurements, rider.sex, tables.populations, tables.tape),
+                  riding, current, prepared, tables, stop, position);
+}
+
+Advice advise(const Rider& rider, const Posterior& posterior, const Riding& riding,
+              const std::optional<CurrentBike>& current, const Prepared& prepared,
+              const Tables& tables, const std::stop_token& stop, std::optional<Position> position)
+{
     Findings findings = posterior.findings;
     if (!rider.sex)
         findings.push_back({FindingCode::SexNotStated, Severity::Note, {}, {}, {}});
+    if (auto differ = wheelsDiffer(prepared))
+        findings.push_back(std::move(*differ));
     const Person person =
         personOf(rider, posterior, current, riding, prepared, tables, findings, position);
     const Basis basis{person, riding, prepared, tables};

@@ -189,5 +189,10 @@ struct Advice {
                             const std::optional<CurrentBike>& current, const Prepared& prepared,
                             const Tables& tables, const std::stop_token& stop = {},
                             std::optional<Position> position = {});
+/// The same from the body that was inferred of the rider's measurements.
+[[nodiscard]] Advice advise(const Rider& rider, const Posterior& posterior, const Riding& riding,
+                            const std::optional<CurrentBike>& current, const Prepared& prepared,
+                            const Tables& tables, const std::stop_token& stop = {},
+                            std::optional<Position> position = {});
 
 } // namespace tripoise

@@ -107,9 +107,9 @@ AdvisedSetup assess(const Choice& choice, SizeSearch& search, const Basis& basis
 Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& basis)
 {
     const auto& [person, riding, prepared, tables] = basis;
-    const Stock& stock = prepared.stock;
+    const Bicycle& bicycle = prepared.bicycle;
     const Load load{person.body.massKg, riding.luggage.frontKg + riding.luggage.rearKg};
-    Findings broken = brokenLimits(size.frame, size.skeleton, setup, stock.saddle, load,
+    Findings broken = brokenLimits(size.frame, size.skeleton, setup, bicycle.saddle, load,
                                    tables.frame, tables.parts);
     if (const auto clearance = standoverInShoes(size.skeleton, person, tables.parts);
         clearance && *clearance < tables.weights.leastStandoverMm)
@@ -118,8 +118,9 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& bas
                           {*clearance, tables.weights.leastStandoverMm},
                           {},
                           {}});
-    const Angle lean = pedalStrikeLean(size.skeleton, setup.crankMm, pedalLateral(stock, tables),
-                                       tables.parts.pedalWidthMm);
+    const Angle lean =
+        pedalStrikeLean(size.skeleton, setup.crankMm, pedalLateral(bicycle.pedal, tables),
+                        tables.parts.pedalWidthMm);
     if (lean.deg() < tables.leastPedalLeanDeg)
         broken.push_back({FindingCode::PedalStrikes,
                           Severity::Limit,
@@ -127,8 +128,8 @@ Findings limitsOf(const Setup& setup, const PreparedSize& size, const Basis& bas
                           {},
                           {}});
     if (const auto least = leastToeClearanceUnder(riding, tables.handling.toe))
-        if (const auto toe =
-                toeClearance(sweptWheel(size.skeleton), setup.crankMm, pedalLateral(stock, tables));
+        if (const auto toe = toeClearance(sweptWheel(size.skeleton), setup.crankMm,
+                                          pedalLateral(bicycle.pedal, tables));
             toe && toe->clearanceMm < *least - roundingMm)
             broken.push_back({FindingCode::ToeUnderStandard,
                               Severity::Limit,
@@ -208,9 +209,8 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
         note(FindingCode::StandoverTight, Severity::Caution, {*clearance, wantedRoom});
     for (Finding& finding : stemFindings(setup.stem.lengthMm, advised.uses, size, basis))
         findings.push_back(std::move(finding));
-    if (prepared.stock.fittedCrankMm && *prepared.stock.fittedCrankMm != setup.crankMm)
-        note(FindingCode::CrankSwap, Severity::Note,
-             {*prepared.stock.fittedCrankMm, setup.crankMm});
+    if (prepared.bicycle.crankMm && *prepared.bicycle.crankMm != setup.crankMm)
+        note(FindingCode::CrankSwap, Severity::Note, {*prepared.bicycle.crankMm, setup.crankMm});
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     const Range widths = wantedBarWidth(person, bar.kind, Use::City, tables.weights);
     if (bar.kind != BarKind::Drop && bar.widthMm > widths.high)

@@ -26,7 +26,7 @@ constinit const PerConsideration<ConsiderationRow> considerations{{
     {"to_order", "stems", [](const Weighed& w) { return w.measure; }},
     {"exposed_post", "mm",
      [](const Weighed& w) {
-         return exposedPost(w.size.skeleton, w.setup.saddle, w.basis.prepared.stock.saddle,
+         return exposedPost(w.size.skeleton, w.setup.saddle, w.basis.prepared.bicycle.saddle,
                             w.basis.tables.parts)
              .value_or(0.0);
      }},

@@ -56,7 +56,7 @@ public:
         m_saddle = saddleForKnee(person.body, tables.body, person.foothold, crankMm, target.knee,
                                  target.kneeOverSpindleMm);
         m_hip = midHip(m_saddle.point(), person.body, tables.body);
-        m_postMm = exposedPost(size.skeleton, m_saddle, prepared.stock.saddle, tables.parts);
+        m_postMm = exposedPost(size.skeleton, m_saddle, prepared.bicycle.saddle, tables.parts);
     }
 
     SizeFit fit()

@@ -204,33 +204,34 @@ void addMarket(Stock& stock, std::span<const FrameSize> frames, const Tables& ta
 
 } // namespace
 
-std::vector<double> cranksOf(const Stock& stock)
+std::vector<double> cranksOf(const Bicycle& bicycle, const Stock& stock)
 {
     std::vector<double> cranksMm;
-    if (stock.fittedCrankMm)
-        cranksMm.push_back(*stock.fittedCrankMm);
+    if (bicycle.crankMm)
+        cranksMm.push_back(*bicycle.crankMm);
     for (const double crank : stock.cranksMm)
         if (std::find(cranksMm.begin(), cranksMm.end(), crank) == cranksMm.end())
             cranksMm.push_back(crank);
     return cranksMm;
 }
 
-std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const Stock& stock,
-                                     const Tables& tables)
+std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const Bicycle& bicycle,
+                                     const Stock& stock, const Tables& tables)
 {
+    const std::vector<Bar> bars = barsFor(stock, bicycle);
     double setups = 0.0;
     for (const FrameSize& frame : frames) {
         const Skeleton skeleton = skeletonOf(frame, tables.frame);
         const auto mounted = mountedStems(stock, steererOf(skeleton), tables.parts);
         double joints = 0.0;
-        for (const Bar& bar : stock.bars)
+        for (const Bar& bar : bars)
             joints += static_cast<double>(
                 std::count_if(mounted.begin(), mounted.end(), [&](const MountedStem& stem) {
                     return clampsMatch(stock.stems[stem.stem], bar, tables.parts);
                 }));
         setups += joints
                   * static_cast<double>(spacersOn(skeleton, stock, tables.parts).size()
-                                        * cranksOf(stock).size());
+                                        * cranksOf(bicycle, stock).size());
     }
     if (setups <= mostSetups)
         return std::nullopt;
@@ -252,19 +253,22 @@ std::optional<Problem> tooManySetups(std::span<const FrameSize> frames, const St
                    {lists[1].second}};
 }
 
-Prepared prepare(std::span<const FrameSize> frames, const Stock& stock, const Tables& tables,
-                 const std::stop_token& stop)
+Prepared prepare(std::span<const FrameSize> frames, const Bicycle& bicycle, const Stock& stock,
+                 const Tables& tables, const std::stop_token& stop)
 {
     Prepared prepared;
+    prepared.bicycle = bicycle;
     prepared.stock = stock;
+    prepared.stock.bars = barsFor(stock, bicycle);
     addAdapted(prepared.stock, frames, tables);
     addMarket(prepared.stock, frames, tables);
-    prepared.cranksMm = cranksOf(stock);
+    prepared.cranksMm = cranksOf(bicycle, stock);
 
     for (const FrameSize& frame : frames) {
         if (stop.stop_requested())
             return prepared;
-        prepared.sizes.push_back(SizeBuilder(frame, prepared.stock, tables).take());
+        prepared.sizes.push_back(
+            SizeBuilder(mountedOn(frame, bicycle), prepared.stock, tables).take());
     }
     return prepared;
 }

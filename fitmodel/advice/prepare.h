@@ -12,6 +12,7 @@
 #include "advice/tables.h"
 #include "base/problem.h"
 #include "handling/steering.h"
+#include "setup/bicycle.h"
 #include "setup/setup.h"
 
 #include <cstdint>
@@ -52,7 +53,7 @@ struct BarRun {
 };
 
 struct PreparedSize {
-    FrameSize frame;
+    FrameSize frame; ///< on the wheels it is to have
     Skeleton skeleton;
     Steering steering;
 
@@ -90,15 +91,18 @@ struct NearestRow {
                                     const Point& clamp);
 
 struct Prepared {
-    Stock stock;                  ///< the box, and the stems that can ordinarily be ordered
+    Bicycle bicycle;
+    Stock stock;                  ///< the box, bars of the bicycle's kind alone, and the stems that
+                                  ///< can ordinarily be ordered
     std::vector<double> cranksMm; ///< to choose from, the fitted one first
     std::vector<PreparedSize> sizes;
 };
 
 /// Cockpits that break the maker's spacer limit or want a longer steerer are left out, unless a
 /// size has no other. Stopped, it returns early and its result is not to be used.
-[[nodiscard]] Prepared prepare(std::span<const FrameSize> frames, const Stock& stock,
-                               const Tables& tables, const std::stop_token& stop = {});
+[[nodiscard]] Prepared prepare(std::span<const FrameSize> frames, const Bicycle& bicycle,
+                               const Stock& stock, const Tables& tables,
+                               const std::stop_token& stop = {});
 
 /// Sizes times cranks times cockpits that are looked through within seconds and little memory.
 inline constexpr double mostSetups = 2e6;
@@ -106,6 +110,7 @@ inline constexpr double mostSetups = 2e6;
 /// Where sizes and box make more than that; counted without making them. The path is the longest
 /// list of them, `names[0]` the next.
 [[nodiscard]] std::optional<Problem> tooManySetups(std::span<const FrameSize> frames,
-                                                   const Stock& stock, const Tables& tables);
+                                                   const Bicycle& bicycle, const Stock& stock,
+                                                   const Tables& tables);
 
 } // namespace tripoise

@@ -159,7 +159,8 @@ Person withRidden(const Person& person, const CurrentBike& current, std::optiona
         && std::none_of(current.complaints.begin(), current.complaints.end(), asksForMove);
     const bool keep = wish ? *wish == Position::Keep : liked && alike;
     const Bar bar = barLike(current.barKind, prepared.stock, tables);
-    const CurrentBike contacts = contactsOf(current, bar, prepared.stock.saddle, tables, findings);
+    const CurrentBike contacts =
+        contactsOf(current, bar, prepared.bicycle.saddle, tables, findings);
     Person result = person;
     if (!contacts.saddleHeightMm)
         return result;

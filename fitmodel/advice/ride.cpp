@@ -21,7 +21,7 @@ SeatedRider seatedOn(const Setup& setup, const std::vector<UsePosture>& uses, co
     rider.crankMm = setup.crankMm;
     rider.grip = setup.grip;
     rider.gripHalfWidthMm = gripOn(bar, mainPlace(bar.kind), tables.parts).halfWidthMm;
-    rider.pedalLateralMm = pedalLateral(prepared.stock, tables);
+    rider.pedalLateralMm = pedalLateral(prepared.bicycle.pedal, tables);
     const auto main = std::max_element(
         uses.begin(), uses.end(), [&mix = riding.mix](const UsePosture& a, const UsePosture& b) {
             return mix.of(a.use) < mix.of(b.use);
@@ -36,10 +36,10 @@ void addToe(Ride& ride, const Setup& setup, const PreparedSize& size, const Basi
     const auto& [person, riding, prepared, tables] = basis;
     const HandlingTables& handling = tables.handling;
     const SweptWheel wheel = sweptWheel(size.skeleton);
-    const double lateral = pedalLateral(prepared.stock, tables);
+    const double lateral = pedalLateral(prepared.bicycle.pedal, tables);
     ride.toeClearance = toeClearance(wheel, setup.crankMm, lateral);
     ride.leastToeClearance = leastToeClearance(wheel, setup.crankMm, lateral);
-    ride.toe = toeOverlap(wheel, shoeOn(prepared.stock, person, tables),
+    ride.toe = toeOverlap(wheel, shoeOn(prepared.bicycle.pedal, person, tables),
                           {person.foothold, setup.saddle.point(), setup.crankMm});
     if (ride.toe && ride.toe->touches)
         ride.touchingTurn =
@@ -87,7 +87,8 @@ void addBalance(Ride& ride, const SeatedRider& rider, const Setup& setup, const 
     const HandlingTables& handling = tables.handling;
     const WhippleBicycle bicycle = loaded(rider, setup, size, basis);
     ride.balance = balanceOf(bicycle);
-    const Range rails = saddleBehindRange(size.skeleton, basis.prepared.stock.saddle, tables.parts);
+    const Range rails =
+        saddleBehindRange(size.skeleton, basis.prepared.bicycle.saddle, tables.parts);
     const SeatedRider satBack = fullyBack(rider, rails, size.skeleton.seatAngle, handling.balance);
     if (const auto back = balanceOf(loaded(satBack, setup, size, basis)))
         ride.frontShareFullyBack = back->frontShare();
@@ -111,9 +112,9 @@ Ride rideOf(const AdvisedSetup& advised, const PreparedSize& size, const Basis& 
     ride.steering = steeringOf(size.skeleton);
     ride.wheelMm = outsideDiameter(size.skeleton.beadSeatMm, size.skeleton.tyreMm);
     ride.grips = gripLever(size.skeleton, advised.setup.grip, rider.gripHalfWidthMm);
-    ride.pedalLean =
-        pedalStrikeLean(size.skeleton, advised.setup.crankMm,
-                        pedalLateral(basis.prepared.stock, tables), tables.parts.pedalWidthMm);
+    ride.pedalLean = pedalStrikeLean(size.skeleton, advised.setup.crankMm,
+                                     pedalLateral(basis.prepared.bicycle.pedal, tables),
+                                     tables.parts.pedalWidthMm);
     ride.toeClearanceLimitMm = leastToeClearanceUnder(basis.riding, tables.handling.toe);
     addToe(ride, advised.setup, size, basis);
     addRoom(ride, rider, advised.setup, size, basis);
@@ -164,7 +165,7 @@ std::vector<ToeRemedy> toeRemediesOf(const AdvisedSetup& advised, std::size_t in
         person.body,
         shoeLength(person, tables),
         {person.foothold, advised.setup.saddle.point(), advised.setup.crankMm},
-        pedalLateral(prepared.stock, tables),
+        pedalLateral(prepared.bicycle.pedal, tables),
         tables.parts.pedalWidthMm,
         handling.toe.ballAheadOfSpindleMm};
     std::vector<ToeRemedy> remedies =

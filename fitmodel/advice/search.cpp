@@ -62,7 +62,7 @@ Range wantedBarWidth(const Person& person, BarKind kind, Use use, const WeightTa
 
 SizeSearch::SizeSearch(const Basis& basis, const PreparedSize& size, std::stop_token stop)
     : m_basis(basis), m_size(size), m_stop(std::move(stop)), m_wheel(sweptWheel(size.skeleton)),
-      m_shoe(shoeOn(basis.prepared.stock, basis.person, basis.tables))
+      m_shoe(shoeOn(basis.prepared.bicycle.pedal, basis.person, basis.tables))
 {
     const auto& [person, riding, prepared, tables] = basis;
     const bool kept = person.keepsHands();
@@ -168,7 +168,7 @@ void SizeSearch::planToeCures()
     const WeightTable& weights = tables.weights;
     const Skeleton& skeleton = m_size.skeleton;
     m_toeCures.push_back({RemedyKind::FootBack, m_wheel,
-                          shoeOn(m_basis.prepared.stock, m_basis.person, tables, 0.0),
+                          shoeOn(m_basis.prepared.bicycle.pedal, m_basis.person, tables, 0.0),
                           weights.footBack});
     const auto onWheel = [&](RemedyKind kind, const std::optional<FrameSize>& frame,
                              double measure) {
@@ -239,7 +239,7 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
     plan.saddle = saddleForKnee(body, tables.body, person.foothold, crankMm, target.knee,
                                 target.kneeOverSpindleMm);
     plan.wantedSetbackMm = plan.saddle.setbackMm();
-    const Range rails = saddleBehindRange(m_size.skeleton, prepared.stock.saddle, tables.parts);
+    const Range rails = saddleBehindRange(m_size.skeleton, prepared.bicycle.saddle, tables.parts);
     const double behind = behindTube(plan.saddle, m_size.skeleton.seatAngle);
     if (outside(behind, rails) > 0.0) {
         plan.saddle =
@@ -252,7 +252,7 @@ void SizeSearch::planCrank(double crankMm, const LegTarget& target)
     }
     plan.hip = midHip(plan.saddle.point(), body, tables.body);
     if (const auto exposed =
-            exposedPost(m_size.skeleton, plan.saddle, prepared.stock.saddle, tables.parts))
+            exposedPost(m_size.skeleton, plan.saddle, prepared.bicycle.saddle, tables.parts))
         plan.postMeasure = outside(*exposed, weights.ordinaryPostMm) / weights.postUnitMm;
     const CrankBand band = crankBandFor(tables.comfort, person);
     plan.crankMeasure = outside(crankMm, {band.lowMm, band.highMm}) / weights.crankUnitMm;

@@ -3,9 +3,9 @@
 
 namespace tripoise {
 
-double pedalLateral(const Stock& stock, const Tables& tables)
+double pedalLateral(const Pedal& pedal, const Tables& tables)
 {
-    return stock.pedal.lateralMm.value_or(tables.parts.pedalLateralMm);
+    return pedal.lateralMm.value_or(tables.parts.pedalLateralMm);
 }
 
 double shoeLength(const Person& person, const Tables& tables)
@@ -24,11 +24,11 @@ std::optional<double> standoverInShoes(const Skeleton& skeleton, const Person& p
     return standoverClearance(skeleton, person.body.inseamMm + soleOf(person, parts));
 }
 
-ShoeOutline shoeOn(const Stock& stock, const Person& person, const Tables& tables,
+ShoeOutline shoeOn(const Pedal& pedal, const Person& person, const Tables& tables,
                    std::optional<double> ballAheadMm)
 {
     return shoeOutline(person.body, shoeLength(person, tables), person.foothold,
-                       pedalLateral(stock, tables), tables.handling.toe, ballAheadMm);
+                       pedalLateral(pedal, tables), tables.handling.toe, ballAheadMm);
 }
 
 } // namespace tripoise

@@ -38,7 +38,7 @@ Findings newLimits(const Setup& setup, const Setup& advised, const PreparedSize&
         return std::find(known.begin(), known.end(), finding) != known.end();
     });
     const Range rails =
-        saddleBehindRange(size.skeleton, basis.prepared.stock.saddle, basis.tables.parts);
+        saddleBehindRange(size.skeleton, basis.prepared.bicycle.saddle, basis.tables.parts);
     const double behind = behindTube(setup.saddle, size.skeleton.seatAngle);
     if (outside(behind, rails) > toldMm) {
         const double setback = setup.saddle.setbackMm();

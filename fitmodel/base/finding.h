@@ -20,7 +20,9 @@ enum class FindingCode {
     RiddenHeightCounts,    ///< numbers: ridden height, height without it, shift of the target
     RiddenForAnotherUse,
     SexNotStated,
-    InseamNotTold,        ///< the size is provisional
+    InseamNotTold, ///< the size is provisional
+    WheelsDiffer,  ///< numbers: narrowest and widest tyre; `name` "mudguard" where only some have
+                   ///< one
     RiddenSaddleDoubtful, ///< numbers: ridden height, flexion of the knee on it
     NoseForSaddlePoint,   ///< numbers: setback as told, setback with it taken for the nose's
     PositionKept,         ///< numbers: saddle height, setback, then where known: grip ahead of the

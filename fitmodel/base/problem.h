@@ -19,6 +19,7 @@ enum class ProblemCode {
     WrongFormat,   ///< another kind of document
     NewerVersion,  ///< a version this program does not know; `high` is the newest it does
     WrongType,     ///< `names[0]` says which type is wanted
+    Moved,         ///< an earlier version had it here; `names[0]` is where it is now
     UnknownKey,    ///< `names` are the nearest known keys
     Missing,       ///< a required field; `names` are fields that would do as well
     OutOfRange,    ///< outside `low`..`high`

@@ -88,9 +88,6 @@ struct Stock {
     std::vector<double> spacersMm; ///< the pieces, each usable once
     std::vector<Bar> bars;
     std::vector<double> cranksMm;
-    std::optional<double> fittedCrankMm;
-    Saddle saddle;
-    Pedal pedal;
 
     bool operator==(const Stock&) const = default;
 };

@@ -56,6 +56,17 @@ void Report::add(Problem problem)
     m_problems.push_back(std::move(problem));
 }
 
+bool Report::mentions(std::string_view path) const
+{
+    const auto holds = [](std::string_view whole, std::string_view part) {
+        return part.starts_with(whole)
+               && (part.size() == whole.size() || part[whole.size()] == '/');
+    };
+    return std::any_of(m_problems.begin(), m_problems.end(), [&](const Problem& problem) {
+        return holds(problem.path, path) || holds(path, problem.path);
+    });
+}
+
 bool Report::full() const
 {
     return m_problems.size() >= mostProblems;
@@ -72,6 +83,15 @@ Problem problemAt(ProblemCode code, std::string path, std::string value)
             .names = {}};
 }
 
+Problem missingAt(std::string path, const Limits& limits)
+{
+    Problem problem = problemAt(ProblemCode::Missing, std::move(path));
+    problem.low = limits.low;
+    problem.high = limits.high;
+    problem.unit = limits.unit;
+    return problem;
+}
+
 Problem wrongType(const Json& json, std::string path, std::string_view wanted)
 {
     Problem problem = problemAt(ProblemCode::WrongType, std::move(path), shown(json));
@@ -79,28 +99,92 @@ Problem wrongType(const Json& json, std::string path, std::string_view wanted)
     return problem;
 }
 
-std::optional<double> numberAt(const Json& json, const std::string& path, const Limits& limits,
-                               Report& report)
+namespace {
+
+void limit(Problem& problem, const Limits& limits)
 {
-    Problem problem;
-    if (!json.is_number()) {
-        problem = wrongType(json, path, "number");
-    } else {
-        const double value = json.get<double>();
-        if (within(value, limits))
-            return value;
-        problem = problemAt(ProblemCode::OutOfRange, path, shown(json));
-        for (const OtherUnit& other : otherUnits)
-            if (other.wanted == limits.unit && value > 0.0 && within(value * other.factor, limits))
-                problem.names.emplace_back(other.name);
-        if (!problem.names.empty())
-            problem.code = ProblemCode::UnitSlip;
-    }
     problem.low = limits.low;
     problem.high = limits.high;
     problem.unit = limits.unit;
+}
+
+bool checkShown(double value, const std::string& path, const Limits& limits, Report& report,
+                const Json* written)
+{
+    if (within(value, limits))
+        return true;
+    Problem problem =
+        problemAt(ProblemCode::OutOfRange, path, shown(written ? *written : tidy(value)));
+    for (const OtherUnit& other : otherUnits)
+        if (other.wanted == limits.unit && value > 0.0 && within(value * other.factor, limits))
+            problem.names.emplace_back(other.name);
+    if (!problem.names.empty())
+        problem.code = ProblemCode::UnitSlip;
+    limit(problem, limits);
     report.add(std::move(problem));
-    return std::nullopt;
+    return false;
+}
+
+} // namespace
+
+bool checkNumber(double value, const std::string& path, const Limits& limits, Report& report)
+{
+    return checkShown(value, path, limits, report, nullptr);
+}
+
+bool checkRange(const Range& range, const std::string& path, const Limits& limits, Report& report)
+{
+    if (range.low == range.high)
+        return checkNumber(range.low, path, limits, report);
+    const std::string first = joined(path, std::size_t{0});
+    const std::string second = joined(path, std::size_t{1});
+    const bool low = checkNumber(range.low, first, limits, report);
+    const bool high = checkNumber(range.high, second, limits, report);
+    if (range.low < range.high || !low || !high)
+        return low && high;
+    Problem problem = problemAt(ProblemCode::Contradiction, second, compact(tidy(range.high)));
+    problem.low = range.low;
+    problem.unit = limits.unit;
+    problem.names.push_back(first);
+    report.add(std::move(problem));
+    return false;
+}
+
+bool checkCount(std::size_t size, const std::string& path, const Count& count, Report& report)
+{
+    if (size >= count.least && size <= count.most)
+        return true;
+    Problem problem = problemAt(size < count.least ? ProblemCode::TooFew : ProblemCode::TooMany,
+                                path, std::to_string(size));
+    problem.low = static_cast<double>(count.least);
+    problem.high = static_cast<double>(count.most);
+    report.add(std::move(problem));
+    return false;
+}
+
+bool checkLength(const std::string& text, const std::string& path, std::size_t longest,
+                 Report& report)
+{
+    if (text.size() <= longest)
+        return true;
+    Problem problem = problemAt(ProblemCode::TooLarge, path, shown(text));
+    problem.high = static_cast<double>(longest);
+    problem.unit = "bytes";
+    report.add(std::move(problem));
+    return false;
+}
+
+std::optional<double> numberAt(const Json& json, const std::string& path, const Limits& limits,
+                               Report& report)
+{
+    if (!json.is_number()) {
+        Problem problem = wrongType(json, path, "number");
+        limit(problem, limits);
+        report.add(std::move(problem));
+        return std::nullopt;
+    }
+    const double value = json.get<double>();
+    return checkShown(value, path, limits, report, &json) ? std::optional(value) : std::nullopt;
 }
 
 Fields::Fields(const Json& json, std::string path, Report& report)
@@ -141,12 +225,13 @@ void Fields::missing(std::string_view key)
     report().add(problemAt(ProblemCode::Missing, pathOf(key)));
 }
 
-void Fields::missing(std::string_view key, const Limits& limits)
+void Fields::moved(std::string_view key, std::string_view to)
 {
-    Problem problem = problemAt(ProblemCode::Missing, pathOf(key));
-    problem.low = limits.low;
-    problem.high = limits.high;
-    problem.unit = limits.unit;
+    const Json* json = find(key);
+    if (!json)
+        return;
+    Problem problem = problemAt(ProblemCode::Moved, pathOf(key), shown(*json));
+    problem.names.emplace_back(to);
     report().add(std::move(problem));
 }
 
@@ -159,7 +244,7 @@ std::optional<double> Fields::number(std::string_view key, const Limits& limits)
 double Fields::needNumber(std::string_view key, const Limits& limits)
 {
     if (!find(key)) {
-        missing(key, limits);
+        report().add(missingAt(pathOf(key), limits));
         return 0.0;
     }
     return number(key, limits).value_or(0.0);
@@ -175,14 +260,7 @@ std::string textAt(const Json& json, const std::string& path, std::size_t longes
         return {};
     }
     const std::string& text = json.get_ref<const std::string&>();
-    if (text.size() > longest) {
-        Problem problem = problemAt(ProblemCode::TooLarge, path, shown(json));
-        problem.high = static_cast<double>(longest);
-        problem.unit = "bytes";
-        report.add(std::move(problem));
-        return {};
-    }
-    return text;
+    return checkLength(text, path, longest, report) ? text : std::string();
 }
 
 } // namespace
@@ -191,6 +269,33 @@ std::string Fields::text(std::string_view key, std::size_t longest)
 {
     const Json* json = find(key);
     return json ? textAt(*json, pathOf(key), longest, report()) : std::string();
+}
+
+std::optional<Range> Fields::range(std::string_view key, const Limits& limits)
+{
+    const Json* json = find(key);
+    if (!json || !json->is_array()) {
+        const auto one = number(key, limits);
+        return one ? std::optional(Range{*one, *one}) : std::nullopt;
+    }
+    const auto ends = numbers(key, {2, 2}, limits);
+    if (ends.size() != 2)
+        return std::nullopt;
+    const Range range{ends[0], ends[1]};
+    return checkRange(range, pathOf(key), limits, report()) ? std::optional(range) : std::nullopt;
+}
+
+std::string Fields::needSize(std::string_view key)
+{
+    const Json* json = need(key);
+    if (!json)
+        return {};
+    if (json->is_number())
+        return compact(*json);
+    std::string size = text(key, longestName);
+    if (json->is_string() && json->get_ref<const std::string&>().empty())
+        missing(key);
+    return size;
 }
 
 bool Fields::flag(std::string_view key, bool otherwise)
@@ -231,15 +336,7 @@ const Json::array_t& Fields::entriesOf(const Json* json, std::string_view key, c
         return noEntries;
     }
     const auto& entries = json->get_ref<const Json::array_t&>();
-    if (entries.size() >= count.least && entries.size() <= count.most)
-        return entries;
-    const bool few = entries.size() < count.least;
-    Problem problem = problemAt(few ? ProblemCode::TooFew : ProblemCode::TooMany, pathOf(key),
-                                std::to_string(entries.size()));
-    problem.low = static_cast<double>(count.least);
-    problem.high = static_cast<double>(count.most);
-    report().add(std::move(problem));
-    return noEntries;
+    return checkCount(entries.size(), pathOf(key), count, report()) ? entries : noEntries;
 }
 
 const Json::array_t& Fields::list(std::string_view key, const Count& count)

@@ -22,12 +22,27 @@ enum class Demand {
     Draft, ///< whatever there is so far; what stands there must still be valid by itself
 };
 
+using Kept = std::vector<KeptJson>;
+
+/// What a document is read by.
+struct Rules {
+    int version = fittingVersion;
+    const TapeTable* tape = nullptr; ///< what can be believed of each measurement
+};
+
 /// Where problems gather.
 class Report {
 public:
+    Report() = default;
+    explicit Report(const Rules& rules) : m_rules(rules) {}
+
+    [[nodiscard]] const Rules& rules() const { return m_rules; }
+    void version(int version) { m_rules.version = version; }
     /// From here on. Of a draft, what is not there yet and what does not agree yet is no problem.
     void demand(Demand demand) { m_demand = demand; }
     [[nodiscard]] Demand demand() const { return m_demand; }
+    /// Whether something is wrong at this path, in it, or with what it is in.
+    [[nodiscard]] bool mentions(std::string_view path) const;
     void add(Problem problem);
     [[nodiscard]] bool empty() const { return m_problems.empty(); }
     [[nodiscard]] std::size_t size() const { return m_problems.size(); }
@@ -37,15 +52,24 @@ public:
 
 private:
     Problems m_problems;
+    Rules m_rules;
     Demand m_demand = Demand::Whole;
 };
 
 [[nodiscard]] Problem problemAt(ProblemCode code, std::string path, std::string value = {});
+[[nodiscard]] Problem missingAt(std::string path, const Limits& limits);
 [[nodiscard]] Problem wrongType(const Json& json, std::string path, std::string_view wanted);
 
 /// The number at a path, when it is one and within its limits.
 [[nodiscard]] std::optional<double> numberAt(const Json& json, const std::string& path,
                                              const Limits& limits, Report& report);
+
+// The same of values. False where something is wrong.
+bool checkNumber(double value, const std::string& path, const Limits& limits, Report& report);
+bool checkRange(const Range& range, const std::string& path, const Limits& limits, Report& report);
+bool checkCount(std::size_t size, const std::string& path, const Count& count, Report& report);
+bool checkLength(const std::string& text, const std::string& path, std::size_t longest,
+                 Report& report);
 
 class Fields {
 public:
@@ -59,7 +83,11 @@ public:
     [[nodiscard]] std::optional<double> number(std::string_view key, const Limits& limits);
     /// 0 where missing or wrong, which is reported.
     [[nodiscard]] double needNumber(std::string_view key, const Limits& limits);
+    /// One length, or a list of the two ends of an adjustable one.
+    [[nodiscard]] std::optional<Range> range(std::string_view key, const Limits& limits);
     [[nodiscard]] std::string text(std::string_view key, std::size_t longest);
+    /// The name of a size: a word, or a number as it is written.
+    [[nodiscard]] std::string needSize(std::string_view key);
     [[nodiscard]] bool flag(std::string_view key, bool otherwise);
     [[nodiscard]] std::optional<Fields> object(std::string_view key);
     [[nodiscard]] std::optional<Fields> needObject(std::string_view key);
@@ -107,7 +135,8 @@ public:
 
     void knows(std::string_view key);
     void missing(std::string_view key);
-    void missing(std::string_view key, const Limits& limits);
+    /// A member that an earlier version had here; where it is now.
+    void moved(std::string_view key, std::string_view to);
     /// Members that nobody asked for: each a problem, with the nearest names that exist.
     void refuseUnknown();
     /// Members that nobody asked for: kept as they are.

@@ -9,13 +9,15 @@
 #include "document/shared_list.h"
 #include "frame/geometry.h"
 #include "rider/measurements.h"
+#include "setup/bicycle.h"
 
 #include <string>
 #include <vector>
 
 namespace tripoise {
 
-inline constexpr int fittingVersion = 1;
+/// Of fittings and frame models.
+inline constexpr int fittingVersion = 2;
 
 // A document's text fields are bounded, in bytes, so that what is written can always be read again.
 inline constexpr std::size_t longestName = 1'000;
@@ -39,6 +41,7 @@ struct KeptJson {
 struct Fitting {
     Rider rider;
     Riding riding;
+    Bicycle bicycle; ///< whichever size is taken
     std::vector<FrameSize> frames;
     Stock stock;
     std::optional<CurrentBike> current;

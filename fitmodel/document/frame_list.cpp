@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "document/frame_list.h"
 
+#include "document/field_table.h"
 #include "document/lacks.h"
 
 #include <algorithm>
@@ -30,38 +31,6 @@ void moveDown(KeptJson& piece, std::size_t from)
 {
     const std::size_t digits = std::to_string(from).size();
     piece.path.replace(framesPath.size(), digits, std::to_string(from - 1));
-}
-
-template <typename Value>
-void overlay(std::optional<Value>& under, const std::optional<Value>& over)
-{
-    if (over)
-        under = over;
-}
-
-/// The geometry is one table's; of the rest, what is stated.
-void overlay(FrameSize& under, const FrameSize& over)
-{
-    under.geometry = over.geometry;
-    overlay(under.wheel.beadSeatMm, over.wheel.beadSeatMm);
-    overlay(under.wheel.tyreMm, over.wheel.tyreMm);
-    overlay(under.wheel.maxTyreMm, over.wheel.maxTyreMm);
-    overlay(under.wheel.mudguard, over.wheel.mudguard);
-    overlay(under.headset.upperMm, over.headset.upperMm);
-    overlay(under.headset.lowerMm, over.headset.lowerMm);
-    overlay(under.headset.steererMm, over.headset.steererMm);
-    overlay(under.headset.steererLengthMm, over.headset.steererLengthMm);
-    overlay(under.headset.material, over.headset.material);
-    overlay(under.headset.maxSpacersMm, over.headset.maxSpacersMm);
-    overlay(under.headset.quillMm, over.headset.quillMm);
-    overlay(under.post.diameterMm, over.post.diameterMm);
-    overlay(under.post.lengthMm, over.post.lengthMm);
-    overlay(under.post.offsetMm, over.post.offsetMm);
-    overlay(under.post.insertionMm, over.post.insertionMm);
-    overlay(under.post.frameInsertionMm, over.post.frameInsertionMm);
-    overlay(under.maxSystemKg, over.maxSystemKg);
-    overlay(under.massKg, over.massKg);
-    overlay(under.price, over.price);
 }
 
 } // namespace
@@ -104,13 +73,53 @@ std::optional<Fitting> withFrames(Fitting fitting, const std::vector<FrameSize>&
             std::find_if(fitting.frames.begin(), fitting.frames.end(), [&](const FrameSize& frame) {
                 return frame.model == size.model && frame.size == size.size;
             });
-        if (same == fitting.frames.end())
+        if (same == fitting.frames.end()) {
             fitting.frames.push_back(size);
-        else
-            overlay(*same, size);
+        } else {
+            document::layRows(*same, size);
+            same->geometry = size.geometry; // one table's
+        }
     }
     if (fitting.frames.size() > mostFrames)
         return std::nullopt;
+    unite(fitting);
+    return fitting;
+}
+
+void unite(Fitting& fitting)
+{
+    std::vector<FrameSize*> sizes;
+    for (auto* frames : {&fitting.frames, &fitting.choices.unfinished})
+        for (FrameSize& frame : *frames)
+            sizes.push_back(&frame);
+    const Mounting bicycles = mountingOf(fitting.bicycle);
+    const auto mounted = [&](const FrameSize* frame) { return frame->mounting.value_or(bicycles); };
+    if (sizes.empty() || !std::all_of(sizes.begin(), sizes.end(), [&](const FrameSize* frame) {
+            return mounted(frame) == mounted(sizes.front());
+        }))
+        return;
+    const Mounting all = mounted(sizes.front()); // before the sizes move
+    fitting = withOneMounting(std::move(fitting), all);
+}
+
+std::vector<Mounting> ownMountings(const Fitting& fitting)
+{
+    std::vector<Mounting> mountings;
+    for (const FrameSize& frame : fitting.frames)
+        if (frame.mounting
+            && std::find(mountings.begin(), mountings.end(), *frame.mounting) == mountings.end())
+            mountings.push_back(*frame.mounting);
+    return mountings;
+}
+
+Fitting withOneMounting(Fitting fitting, const Mounting& mounting)
+{
+    fitting.bicycle.tyreMm = mounting.tyreMm;
+    fitting.bicycle.beadSeatMm = mounting.beadSeatMm;
+    fitting.bicycle.mudguard = mounting.mudguard;
+    for (auto* frames : {&fitting.frames, &fitting.choices.unfinished})
+        for (FrameSize& frame : *frames)
+            frame.mounting.reset();
     return fitting;
 }
 

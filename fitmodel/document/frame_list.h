@@ -20,4 +20,13 @@ namespace tripoise {
 [[nodiscard]] std::optional<Fitting> withFrames(Fitting fitting,
                                                 const std::vector<FrameSize>& sizes);
 
+/// Tyres and mudguards that every size has alike are the bicycle's.
+void unite(Fitting& fitting);
+
+/// What sizes have on their wheels of their own, each once, in their order.
+[[nodiscard]] std::vector<Mounting> ownMountings(const Fitting& fitting);
+
+/// A fitting whose sizes all ride on these tyres, rims and mudguards.
+[[nodiscard]] Fitting withOneMounting(Fitting fitting, const Mounting& mounting);
+
 } // namespace tripoise

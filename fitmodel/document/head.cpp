@@ -23,7 +23,7 @@ Head readHead(Fields& root, std::string_view format, int newestVersion)
     const Json* version = root.find("version");
     const double newest = newestVersion;
     if (!version) {
-        root.missing("version", {1.0, newest, {}});
+        root.report().add(missingAt(root.pathOf("version"), {1.0, newest, {}}));
         return Head::Readable;
     }
     const double number = version->is_number() ? version->get<double>() : 0.5;
@@ -35,8 +35,10 @@ Head readHead(Fields& root, std::string_view format, int newestVersion)
         problem = problemAt(ProblemCode::NewerVersion, path, shown(*version));
     else if (number < 1.0)
         problem = problemAt(ProblemCode::OutOfRange, path, shown(*version));
-    else
+    else {
+        root.report().version(static_cast<int>(number));
         return Head::Readable;
+    }
     problem.low = 1.0;
     problem.high = newest;
     const bool newer = problem.code == ProblemCode::NewerVersion;

@@ -29,7 +29,7 @@ Lack lackOf(const Problem& problem)
         return Lack::Stem;
     if (path.starts_with("/stock/bars"))
         return Lack::Bar;
-    if (path.starts_with("/stock/cranks_mm"))
+    if (path.starts_with("/stock/cranks_mm") || path == "/bicycle/crank_mm")
         return Lack::Crank;
     return Lack::Agreement; // a figure that no field would have let in
 }
@@ -44,10 +44,7 @@ Problems objections(const Fitting& fitting, const Tables& tables)
     brief.choices.size.reset();
     brief.choices.reason.clear();
     brief.choices.unfinished.clear();
-    auto read = readFitting(writeFitting(brief), tables);
-    if (auto* problems = std::get_if<Problems>(&read))
-        return std::move(*problems);
-    return {};
+    return validate(brief, tables);
 }
 
 std::vector<Lack> lacks(const Fitting& fitting, const Tables& tables)

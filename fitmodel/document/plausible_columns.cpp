@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "document/plausible_columns.h"
 
+#include "document/field_facts.h"
 #include "document/plausible.h"
+#include "frame/geometry.h"
 
 namespace tripoise::document {
 namespace {
@@ -12,52 +14,52 @@ constexpr Limits trail{0, 180, "mm"};
 constexpr Limits wheelRadius{120, 420, "mm"};
 constexpr Limits riderInseam{450, 1150, "mm"};
 
-const Limits& limitsOf(Column column)
+Limits limitsOf(Column column)
 {
     static constexpr Limits anything{-1e9, 1e9, ""};
     switch (column) {
-    case Column::Stack: return plausible::stack;
-    case Column::Reach: return plausible::reach;
+    case Column::Stack: return factsOf(&Geometry::stackMm).limits;
+    case Column::Reach: return factsOf(&Geometry::reachMm).limits;
     case Column::SeatAngle:
-    case Column::SeatAngleActual: return plausible::seatAngle;
-    case Column::HeadAngle: return plausible::headAngle;
-    case Column::HeadTube: return plausible::headTube;
+    case Column::SeatAngleActual: return factsOf(&Geometry::seatAngleDeg).limits;
+    case Column::HeadAngle: return factsOf(&Geometry::headAngleDeg).limits;
+    case Column::HeadTube: return factsOf(&Geometry::headTubeMm).limits;
     case Column::SeatTube:
-    case Column::SeatTubeCentre: return plausible::seatTube;
+    case Column::SeatTubeCentre: return factsOf(&Geometry::seatTubeMm).limits;
     case Column::TopTube:
-    case Column::TopTubeActual: return plausible::topTube;
+    case Column::TopTubeActual: return factsOf(&Geometry::topTubeEffectiveMm).limits;
     case Column::Chainstay:
     case Column::ChainstayHorizontal:
-    case Column::ChainstayLong: return plausible::chainstay;
+    case Column::ChainstayLong: return factsOf(&Geometry::chainstayMm).limits;
     case Column::BbDrop:
-    case Column::BbRise: return plausible::bbDrop;
+    case Column::BbRise: return factsOf(&Geometry::bbDropMm).limits;
     case Column::BbHeight: return bbHeight;
     case Column::Wheelbase:
-    case Column::WheelbaseLong: return plausible::wheelbase;
+    case Column::WheelbaseLong: return factsOf(&Geometry::wheelbaseMm).limits;
     case Column::FrontCentre:
-    case Column::FrontCentreHorizontal: return plausible::frontCentre;
+    case Column::FrontCentreHorizontal: return factsOf(&Geometry::frontCentreMm).limits;
     case Column::ForkLength:
-    case Column::ForkLengthAxial: return plausible::forkLength;
-    case Column::ForkOffset: return plausible::forkOffset;
-    case Column::Standover: return plausible::standover;
+    case Column::ForkLengthAxial: return factsOf(&Geometry::forkLengthMm).limits;
+    case Column::ForkOffset: return factsOf(&Geometry::forkOffsetMm).limits;
+    case Column::Standover: return factsOf(&Geometry::standoverMm).limits;
     case Column::Trail: return trail;
     case Column::LowerHeadset:
-    case Column::UpperHeadset: return plausible::headsetStack;
+    case Column::UpperHeadset: return factsOf(&Headset::upperMm).limits;
     case Column::WheelRadius: return wheelRadius;
     case Column::BeadSeat: return plausible::beadSeat;
     case Column::Tyre:
     case Column::MaxTyre: return plausible::tyre;
     case Column::SteererDiameter:
     case Column::PostDiameter: return plausible::diameter;
-    case Column::PostLength: return plausible::postLength;
-    case Column::PostOffset: return plausible::postOffset;
-    case Column::MaxSystem: return plausible::systemMass;
-    case Column::Mass: return plausible::bicycleMass;
-    case Column::Price: return plausible::price;
+    case Column::PostLength: return factsOf(&Post::lengthMm).limits;
+    case Column::PostOffset: return factsOf(&Post::offsetMm).limits;
+    case Column::MaxSystem: return factsOf(&FrameSize::maxSystemKg).limits;
+    case Column::Mass: return factsOf(&FrameSize::massKg).limits;
+    case Column::Price: return factsOf(&FrameSize::price).limits;
     case Column::StemLength: return plausible::stemLength;
     case Column::BarWidth: return plausible::barWidth;
     case Column::CrankLength: return plausible::crank;
-    case Column::RiderHeight: return plausible::riderHeight;
+    case Column::RiderHeight: return factsOf(&FrameSize::riderHeightMm).limits;
     case Column::RiderInseam: return riderInseam;
     case Column::OtherPart: return anything;
     }
@@ -68,7 +70,7 @@ const Limits& limitsOf(Column column)
 
 Range plausibleOf(Column column)
 {
-    const Limits& limits = limitsOf(column);
+    const Limits limits = limitsOf(column);
     if (column == Column::BbRise) // the drop negated
         return {-limits.high, -limits.low};
     return {limits.low, limits.high};

@@ -44,6 +44,13 @@ namespace tripoise {
 /// a draft.
 [[nodiscard]] std::string writeFitting(const Fitting& fitting);
 
+/// All that is wrong with a fitting that is to be decided; what reading it as a whole would say.
+[[nodiscard]] Problems validate(const Fitting& fitting, const Tables& tables);
+
+// JSON Schema (draft 7) of the documents.
+[[nodiscard]] std::string fittingSchema(const Tables& tables);
+[[nodiscard]] std::string frameModelSchema(const Tables& tables);
+
 /// The texts of the files under assets/ that hold the constant tables.
 struct TableTexts {
     std::string_view anthropometry;

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
 // assets/comfort.json
+#include "document/fields.h"
 #include "document/figures.h"
-#include "document/sections.h"
 
 namespace tripoise::document {
 namespace {

@@ -1,18 +1,33 @@
 // SPDX-License-Identifier: MIT
 //
 // A frame model's file: one model, its sizes as they stand in a fitting.
+#include "document/agreement.h"
+#include "document/field_table.h"
 #include "document/head.h"
 #include "document/read.h"
-#include "document/sections.h"
 
 namespace tripoise {
+
+namespace {
+
+struct FrameModel {
+    std::string model;
+    std::vector<FrameSize> sizes;
+};
+
+} // namespace
+
+template <> struct document::FieldTable<FrameModel> {
+    static constexpr std::tuple rows{text("model", &FrameModel::model),
+                                     list("sizes", &FrameModel::sizes, {1, mostFrames})};
+    static constexpr bool refusesUnknown = false;
+};
 
 using namespace document;
 
 namespace {
 
 constexpr std::string_view formatName = "tripoise.frame";
-constexpr int newestVersion = 1;
 
 } // namespace
 
@@ -26,17 +41,37 @@ std::variant<std::vector<FrameSize>, Problems> readFrameModel(std::string_view t
         return Problems{wrongType(json, "", "object")};
     Report report;
     Fields root(json, "", report);
-    if (readHead(root, formatName, newestVersion) != Head::Readable)
+    if (readHead(root, formatName, fittingVersion) != Head::Readable)
         return report.take();
-    const std::string model = root.text("model", longestName);
+    FrameModel read;
     Kept passedOver; // the file stays as it is, so nothing in it is lost
-    std::vector<FrameSize> sizes = readFrames(root, "sizes", passedOver);
+    readRows(root, read, passedOver);
+    checkDifferent(read.sizes, "/sizes", report);
     if (!report.empty())
         return report.take();
-    for (FrameSize& size : sizes)
+    if (report.rules().version == 1)
+        raise(read.sizes);
+    for (FrameSize& size : read.sizes)
         if (size.model.empty())
-            size.model = model;
-    return sizes;
+            size.model = read.model;
+    return std::move(read.sizes);
+}
+
+std::string writeFrameModel(const std::string& model, const std::vector<FrameSize>& sizes)
+{
+    FrameModel written{model, sizes};
+    for (FrameSize& size : written.sizes)
+        if (size.model == model)
+            size.model.clear(); // as the file says
+    Json json{{"format", formatName}, {"version", fittingVersion}};
+    json.update(jsonOf(written));
+    return textOf(json);
+}
+
+std::string frameModelSchema(const Tables& tables)
+{
+    return schemaText(formatName, "A frame model of Tripoise: one model, its sizes",
+                      schemaOf<FrameModel>(tables.tape), tables.tape);
 }
 
 } // namespace tripoise

@@ -43,6 +43,14 @@ inline constexpr Vocabulary<Ridden, 3> riddenWords{
 inline constexpr Vocabulary<Position, 2> positionWords{
     {{"keep", Position::Keep}, {"advise", Position::Advise}}};
 
+/// Uses by the words for them.
+inline constexpr auto useWords = [] {
+    Vocabulary<Use, allUses.size()> words{};
+    for (const Use use : allUses)
+        words[indexOf(use)] = {keyOf(use), use};
+    return words;
+}();
+
 inline constexpr auto complaintWords = [] {
     Vocabulary<Complaint, allComplaints.size()> words{};
     for (const Complaint complaint : allComplaints)

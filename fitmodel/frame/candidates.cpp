@@ -87,7 +87,6 @@ std::optional<FrameSize> frameOf(const GeometryTable& geometry, const ClosedTabl
     frame.size = geometry.sizes[size].size;
     frame.geometry = geometryOf(values);
     frame.wheel.beadSeatMm = values.given(Column::BeadSeat);
-    frame.wheel.tyreMm = values.given(Column::Tyre);
     frame.wheel.maxTyreMm = values.given(Column::MaxTyre);
     frame.headset.upperMm = values.given(Column::UpperHeadset);
     frame.headset.lowerMm = values.given(Column::LowerHeadset);

@@ -37,13 +37,21 @@ struct Mudguard {
     bool operator==(const Mudguard&) const = default;
 };
 
+/// The wheels a size is made for.
 struct Wheel {
     std::optional<double> beadSeatMm;
-    std::optional<double> tyreMm;
     std::optional<double> maxTyreMm;
-    std::optional<Mudguard> mudguard;
 
     bool operator==(const Wheel&) const = default;
+};
+
+/// What is on its wheels.
+struct Mounting {
+    std::optional<double> tyreMm;
+    std::optional<double> beadSeatMm; ///< of rims other than the size's own
+    std::optional<Mudguard> mudguard;
+
+    bool operator==(const Mounting&) const = default;
 };
 
 enum class SteererMaterial { Steel, Aluminium, Carbon };
@@ -85,6 +93,7 @@ struct FrameSize {
     std::string size;
     Geometry geometry;
     Wheel wheel;
+    std::optional<Mounting> mounting; ///< of this size alone; otherwise the bicycle's
     Headset headset;
     Post post;
     std::optional<Range> riderHeightMm; ///< stature of its riders, by the maker

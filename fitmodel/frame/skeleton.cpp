@@ -143,14 +143,17 @@ private:
     void wheel()
     {
         Skeleton& s = m_skeleton;
-        const Wheel& wheel = m_frame.wheel;
-        s.beadSeatMm = givenOr("bead_seat_mm", wheel.beadSeatMm, m_defaults.beadSeatMm).value;
-        s.tyreMm = givenOr("tyre_mm", wheel.tyreMm, m_defaults.tyreMm).value;
+        const Mounting mounting = m_frame.mounting.value_or(Mounting{});
+        const auto& beadSeatMm =
+            mounting.beadSeatMm ? mounting.beadSeatMm : m_frame.wheel.beadSeatMm;
+        const auto& tyreMm = mounting.tyreMm ? mounting.tyreMm : m_frame.asSold.tyreMm;
+        s.beadSeatMm = givenOr("bead_seat_mm", beadSeatMm, m_defaults.beadSeatMm).value;
+        s.tyreMm = givenOr("tyre_mm", tyreMm, m_defaults.tyreMm).value;
         s.wheelRadiusMm = 0.5 * (s.beadSeatMm + 2.0 * s.tyreMm);
-        if (wheel.mudguard)
+        if (const auto& mudguard = mounting.mudguard)
             s.mudguard =
-                Mudguard{wheel.mudguard->gapMm.value_or(m_defaults.mudguardGapMm),
-                         wheel.mudguard->widthMm.value_or(s.tyreMm + m_defaults.mudguardWidthMm)};
+                Mudguard{mudguard->gapMm.value_or(m_defaults.mudguardGapMm),
+                         mudguard->widthMm.value_or(s.tyreMm + m_defaults.mudguardWidthMm)};
     }
 
     void headset()

@@ -65,17 +65,17 @@ std::vector<ToeRemedy> toeRemedies(const ToeSituation& situation, const ToeChoic
         offer(RemedyKind::NextSize, static_cast<double>(choices.size + 1), changed);
     }
     const auto offerWheel = [&](RemedyKind kind, const std::optional<FrameSize>& frame,
-                                std::optional<double> Wheel::*to) {
+                                std::optional<double> Mounting::*to) {
         if (!frame)
             return;
         ToeSituation changed = situation;
         changed.frame = *frame;
-        offer(kind, *(frame->wheel.*to), changed);
+        offer(kind, *((*frame->mounting).*to), changed);
     };
     offerWheel(RemedyKind::NarrowerTyre, onNarrowerTyre(situation.frame, skeleton, choices.tyresMm),
-               &Wheel::tyreMm);
+               &Mounting::tyreMm);
     offerWheel(RemedyKind::SmallerRim, onSmallerRim(situation.frame, skeleton, choices.rims),
-               &Wheel::beadSeatMm);
+               &Mounting::beadSeatMm);
     if (const auto crank = nextBelow(choices.cranksMm, situation.pedalling.crankMm)) {
         ToeSituation changed = situation;
         changed.pedalling.crankMm = *crank;

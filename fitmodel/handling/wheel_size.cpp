@@ -36,14 +36,17 @@ const RimSize* nextSmaller(std::span<const RimSize> rims, double beadSeatMm)
 
 FrameSize withWheel(FrameSize frame, double beadSeatMm, double tyreMm)
 {
-    frame.wheel.beadSeatMm = beadSeatMm;
-    frame.wheel.tyreMm = tyreMm;
+    if (!frame.mounting)
+        frame.mounting.emplace();
+    frame.mounting->beadSeatMm = beadSeatMm;
+    frame.mounting->tyreMm = tyreMm;
     return frame;
 }
 
 FrameSize withoutMudguard(FrameSize frame)
 {
-    frame.wheel.mudguard.reset();
+    if (frame.mounting)
+        frame.mounting->mudguard.reset();
     return frame;
 }
 

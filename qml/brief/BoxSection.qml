@@ -63,17 +63,6 @@ Fold {
                 session: section.session
                 width: parent.width
             }
-            Leaf {
-                objectName: "others"
-                title: qsTr("Fitted crank, saddle, pedals")
-                width: parent.width
-                FieldList {
-                    session: section.session
-                    fields: box.rest
-                    datumOf: (field, label) => box.datumOf(field)
-                    width: parent.width
-                }
-            }
         }
     }
 }

@@ -2,7 +2,7 @@
 import QtQuick
 import Tripoise
 
-// The left column: rider, riding, frames, box of parts, the bike ridden today.
+// The left column: rider, riding, frames, the bicycle, box of parts, the bike ridden today.
 Item {
     id: pane
     required property Session session
@@ -54,6 +54,12 @@ Item {
                 onTableAsked: pane.tableAsked()
                 onKeptAsked: pane.keptAsked()
                 onFilePicked: file => pane.filePicked(file)
+            }
+            BicycleSection {
+                objectName: "bicycleSection"
+                session: pane.session
+                open: false
+                width: column.width
             }
             BoxSection {
                 objectName: "boxSection"

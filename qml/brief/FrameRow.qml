@@ -150,23 +150,6 @@ Column {
                         datumOf: row.datum
                         width: parent.width
                     }
-                    Tick {
-                        objectName: "mudguard"
-                        text: qsTr("Mudguards")
-                        checked: row.fields.mudguard
-                        onClicked: {
-                            row.fields.setMudguard(checked)
-                            checked = Qt.binding(() => row.fields.mudguard)
-                        }
-                        width: parent.width
-                    }
-                    FieldList {
-                        visible: row.fields.mudguard
-                        session: row.session
-                        fields: row.fields.guard
-                        datumOf: row.datum
-                        width: parent.width
-                    }
                 }
                 Leaf {
                     objectName: "headset"
@@ -198,6 +181,17 @@ Column {
                     FieldList {
                         session: row.session
                         fields: row.fields.post
+                        datumOf: row.datum
+                        width: parent.width
+                    }
+                }
+                Leaf {
+                    objectName: "sold"
+                    title: qsTr("Sold with")
+                    width: parent.width
+                    FieldList {
+                        session: row.session
+                        fields: row.fields.sold
                         datumOf: row.datum
                         width: parent.width
                     }

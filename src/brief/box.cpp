@@ -19,18 +19,6 @@ Box::Box(QObject* parent) : QObject(parent)
         seal};
     m_lists = {makeParts<Stems>(bench), makeParts<Bars>(bench), makeParts<Spacers>(bench),
                makeParts<Cranks>(bench)};
-    m_rest.emplace(
-        restEntries(), this,
-        [this](const EntryOf<Stock>& entry, std::optional<double> value) {
-            Stock next = stock();
-            entry.write(next, value);
-            Stock shop = m_shop; // the shop's ordinary saddle and pedals are the last ones typed
-            entry.write(shop, value);
-            put(std::move(next), std::move(shop), entryName(entry.key),
-                QStringLiteral("box ") + QString::fromLatin1(entry.key));
-        },
-        seal);
-    m_rest->show(Stock{}, shippedTables());
 }
 
 void Box::sessionSet()
@@ -45,7 +33,6 @@ void Box::sessionSet()
     });
     on(&Session::started, begin);
     on(&Session::speechChanged, [this] {
-        m_rest->nameAgain();
         for (const auto& list : m_lists)
             list->speakAgain();
         follow();
@@ -113,7 +100,6 @@ void Box::follow()
     m_steerers = steerers();
     for (const auto& list : m_lists)
         list->follow();
-    m_rest->show(stock(), shippedTables());
     emit changed();
 }
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The shop's box of parts: four lists, the crank that is fitted, saddle and pedals. The fitting
-// uses what is ticked; the shop keeps the box from one fitting to the next.
+// The shop's box of parts: four lists. The fitting uses what is ticked; the shop keeps the box from
+// one fitting to the next.
 #pragma once
 
 #include "brief/parts_model.h"
@@ -22,7 +22,6 @@ class Box : public QObject, public SessionHolder {
     Q_PROPERTY(tripoise::PartsModel* bars READ bars CONSTANT)
     Q_PROPERTY(tripoise::PartsModel* spacers READ spacers CONSTANT)
     Q_PROPERTY(tripoise::PartsModel* cranks READ cranks CONSTANT)
-    Q_PROPERTY(QList<QObject*> rest READ rest CONSTANT)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
 
 public:
@@ -39,11 +38,6 @@ public:
     [[nodiscard]] PartsModel* bars() const { return m_lists[1].get(); }
     [[nodiscard]] PartsModel* spacers() const { return m_lists[2].get(); }
     [[nodiscard]] PartsModel* cranks() const { return m_lists[3].get(); }
-    [[nodiscard]] QList<QObject*> rest() const { return m_rest->fields(); }
-    Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
-    {
-        return tripoise::datumOf(field);
-    }
     [[nodiscard]] QString summary() const;
 
 signals:
@@ -63,7 +57,6 @@ private:
     Stock m_followed;
     std::vector<Steerer> m_steerers;
     std::array<std::unique_ptr<PartsModel>, 4> m_lists;
-    std::optional<FormOf<Stock>> m_rest;
 };
 
 } // namespace tripoise

@@ -17,15 +17,14 @@ NumberKind kindOf(std::string_view unit)
 
 } // namespace
 
-NumberField* makeField(const char* key, const Limits& limits, double step, int decimals,
-                       bool needed, Marked marked, QObject* parent)
+NumberField* makeField(const char* key, const FieldFacts& facts, Marked marked, QObject* parent)
 {
     auto* field = new NumberField({entryName(key),
-                                   kindOf(limits.unit),
-                                   {limits.low, limits.high},
-                                   step,
-                                   decimals,
-                                   needed,
+                                   kindOf(facts.limits.unit),
+                                   {facts.limits.low, facts.limits.high},
+                                   facts.step,
+                                   facts.decimals,
+                                   facts.needed,
                                    marked,
                                    false},
                                   parent);

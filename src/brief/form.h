@@ -16,8 +16,8 @@
 namespace tripoise {
 
 /// A field without a value, named for its entry, which is also its object name.
-[[nodiscard]] NumberField* makeField(const char* key, const Limits& limits, double step,
-                                     int decimals, bool needed, Marked marked, QObject* parent);
+[[nodiscard]] NumberField* makeField(const char* key, const FieldFacts& facts, Marked marked,
+                                     QObject* parent);
 void showIn(NumberField& field, std::optional<double> value, std::optional<Estimate> standIn,
             int decimals);
 void nameAgain(NumberField& field); ///< the language changed
@@ -35,8 +35,7 @@ public:
            const std::function<void()>& left, Marked marked = Marked::AsParts)
     {
         for (const Entry& entry : entries) {
-            NumberField* field = makeField(entry.key, entry.limits, entry.step, entry.decimals,
-                                           entry.needed, marked, parent);
+            NumberField* field = makeField(entry.key, entry.facts, marked, parent);
             QObject::connect(field, &NumberField::accepted, parent,
                              [typed, &entry](double value) { typed(entry, value); });
             QObject::connect(field, &NumberField::cleared, parent,
@@ -52,7 +51,7 @@ public:
             const auto value = row.entry->read(whole);
             const auto standIn =
                 row.entry->standIn && !value ? row.entry->standIn(whole, tables) : std::nullopt;
-            showIn(*row.field, value, standIn, row.entry->decimals);
+            showIn(*row.field, value, standIn, row.entry->facts.decimals);
         }
     }
     void nameAgain() const

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "brief/frame_entries.h"
 
-#include "document/plausible.h"
 #include "frame/skeleton.h"
 
 #include <algorithm>
@@ -13,26 +12,6 @@ namespace {
 using Entry = EntryOf<FrameSize>;
 using Number = std::optional<double>;
 using StandIn = std::optional<Estimate>;
-
-template <auto part, auto member> Number readAt(const FrameSize& frame)
-{
-    return frame.*part.*member;
-}
-template <auto part, auto member> void writeAt(FrameSize& frame, Number value)
-{
-    frame.*part.*member = value;
-}
-
-/// The three that a size cannot be without; 0 while they are not typed.
-template <double Geometry::*member> Number readNeeded(const FrameSize& frame)
-{
-    const double value = frame.geometry.*member;
-    return value > 0.0 ? Number(value) : std::nullopt;
-}
-template <double Geometry::*member> void writeNeeded(FrameSize& frame, Number value)
-{
-    frame.geometry.*member = value.value_or(0.0);
-}
 
 // An adjustable dropout has two ends; the far one is typed only where it differs.
 Number readChainstay(const FrameSize& frame)
@@ -64,16 +43,6 @@ void writeChainstayEnd(FrameSize& frame, Number value)
         stay = Range{std::min(stay->low, *value), *value};
     else
         stay = Range{*value, *value};
-}
-
-template <std::optional<double> Mudguard::*member> Number readGuard(const FrameSize& frame)
-{
-    return frame.wheel.mudguard ? *frame.wheel.mudguard.*member : std::nullopt;
-}
-template <std::optional<double> Mudguard::*member> void writeGuard(FrameSize& frame, Number value)
-{
-    if (frame.wheel.mudguard)
-        *frame.wheel.mudguard.*member = value;
 }
 
 bool hasBasis(const FrameSize& frame)
@@ -156,53 +125,15 @@ StandIn mostSpacersAllowed(const FrameSize& frame, const Tables& tables)
 {
     return Estimate{skeletonOf(frame, tables.frame).maxSpacersMm, 0.0, Origin::Assumed};
 }
-StandIn guardGap(const FrameSize&, const Tables& tables)
-{
-    return Estimate{tables.frame.mudguardGapMm, 0.0, Origin::Assumed};
-}
-StandIn guardWidth(const FrameSize& frame, const Tables& tables)
-{
-    return Estimate{frame.wheel.tyreMm.value_or(tables.frame.tyreMm) + tables.frame.mudguardWidthMm,
-                    0.0, Origin::Assumed};
-}
 template <auto member> StandIn usual(const FrameSize&, const Tables& tables)
 {
     return Estimate{tables.frame.*member, 0.0, Origin::Assumed};
 }
 
-template <auto member>
-Entry geometryEntry(const char* key, const Limits& limits, double step, int decimals,
-                    StandIn (*standIn)(const FrameSize&, const Tables&))
+template <typename Value>
+Entry drawn(const char* key, Value Geometry::*member, Entry::StandIn standIn = nullptr)
 {
-    return {key,
-            limits,
-            step,
-            decimals,
-            false,
-            readAt<&FrameSize::geometry, member>,
-            writeAt<&FrameSize::geometry, member>,
-            standIn};
-}
-template <auto part, auto member>
-Entry partEntry(const char* key, const Limits& limits, double step, int decimals,
-                StandIn (*standIn)(const FrameSize&, const Tables&))
-{
-    return {key,    limits, step, decimals, false, readAt<part, member>, writeAt<part, member>,
-            standIn};
-}
-template <double Geometry::*member>
-Entry neededEntry(const char* key, const Limits& limits, double step, int decimals)
-{
-    return {key, limits, step, decimals, true, readNeeded<member>, writeNeeded<member>, nullptr};
-}
-
-template <auto member> Number readOwn(const FrameSize& frame)
-{
-    return frame.*member;
-}
-template <auto member> void writeOwn(FrameSize& frame, Number value)
-{
-    frame.*member = value;
+    return entryFor(key, &FrameSize::geometry, member, standIn);
 }
 
 } // namespace
@@ -211,72 +142,54 @@ std::span<const Entry> frameEntries(FrameGroup group)
 {
     using G = Geometry;
     using F = FrameSize;
-    namespace p = plausible;
-    static const std::array first{
-        neededEntry<&G::stackMm>("stack", p::stack, 1, 1),
-        neededEntry<&G::reachMm>("reach", p::reach, 1, 1),
-        neededEntry<&G::headAngleDeg>("head_angle", p::headAngle, 0.5, 2),
-        geometryEntry<&G::seatAngleDeg>("seat_angle", p::seatAngle, 0.5, 2, ofSkeleton<seatAngle>),
-        geometryEntry<&G::headTubeMm>("head_tube", p::headTube, 1, 1, ofSkeleton<headTube>)};
+    using D = FrameDefaults;
+    static const FieldFacts stay = factsOf(&G::chainstayMm);
+    static const std::array first{drawn("stack", &G::stackMm), drawn("reach", &G::reachMm),
+                                  drawn("head_angle", &G::headAngleDeg),
+                                  drawn("seat_angle", &G::seatAngleDeg, ofSkeleton<seatAngle>),
+                                  drawn("head_tube", &G::headTubeMm, ofSkeleton<headTube>)};
     static const std::array rest{
-        geometryEntry<&G::topTubeEffectiveMm>("top_tube", p::topTube, 1, 1, ofSkeleton<topTube>),
-        geometryEntry<&G::seatTubeMm>("seat_tube", p::seatTube, 1, 1, nullptr),
-        Entry{"chainstay", p::chainstay, 1, 1, false, readChainstay, writeChainstay,
-              ofSkeleton<chainstay>},
-        Entry{"chainstay_end", p::chainstay, 1, 1, false, readChainstayEnd, writeChainstayEnd,
-              nullptr},
-        geometryEntry<&G::bbDropMm>("bb_drop", p::bbDrop, 1, 1, ofSkeleton<bbDrop>),
-        geometryEntry<&G::wheelbaseMm>("wheelbase", p::wheelbase, 1, 1, ofSkeleton<wheelbase>),
-        geometryEntry<&G::frontCentreMm>("front_centre", p::frontCentre, 1, 1,
-                                         ofSkeleton<frontCentre>),
-        geometryEntry<&G::forkLengthMm>("fork_length", p::forkLength, 1, 1, ofSkeleton<forkLength>),
-        geometryEntry<&G::forkOffsetMm>("fork_offset", p::forkOffset, 1, 1, ofSkeleton<forkOffset>),
-        geometryEntry<&G::standoverMm>("standover", p::standover, 1, 1, ofSkeleton<standover>)};
+        drawn("top_tube", &G::topTubeEffectiveMm, ofSkeleton<topTube>),
+        drawn("seat_tube", &G::seatTubeMm),
+        Entry{"chainstay", stay, readChainstay, writeChainstay, ofSkeleton<chainstay>},
+        Entry{"chainstay_end", stay, readChainstayEnd, writeChainstayEnd},
+        drawn("bb_drop", &G::bbDropMm, ofSkeleton<bbDrop>),
+        drawn("wheelbase", &G::wheelbaseMm, ofSkeleton<wheelbase>),
+        drawn("front_centre", &G::frontCentreMm, ofSkeleton<frontCentre>),
+        drawn("fork_length", &G::forkLengthMm, ofSkeleton<forkLength>),
+        drawn("fork_offset", &G::forkOffsetMm, ofSkeleton<forkOffset>),
+        drawn("standover", &G::standoverMm, ofSkeleton<standover>)};
     static const std::array wheel{
-        partEntry<&F::wheel, &Wheel::beadSeatMm>("bead_seat", p::beadSeat, 1, 0,
-                                                 usual<&FrameDefaults::beadSeatMm>),
-        partEntry<&F::wheel, &Wheel::tyreMm>("tyre", p::tyre, 1, 1, usual<&FrameDefaults::tyreMm>),
-        partEntry<&F::wheel, &Wheel::maxTyreMm>("max_tyre", p::tyre, 1, 1, nullptr)};
-    static const std::array guard{
-        Entry{"mudguard_gap", p::mudguardGap, 1, 0, false, readGuard<&Mudguard::gapMm>,
-              writeGuard<&Mudguard::gapMm>, guardGap},
-        Entry{"mudguard_width", p::mudguardWidth, 1, 0, false, readGuard<&Mudguard::widthMm>,
-              writeGuard<&Mudguard::widthMm>, guardWidth}};
+        entryFor("bead_seat", &F::wheel, &Wheel::beadSeatMm, usual<&D::beadSeatMm>),
+        entryFor("max_tyre", &F::wheel, &Wheel::maxTyreMm)};
     static const std::array headset{
-        partEntry<&F::headset, &Headset::upperMm>("upper_headset", p::headsetStack, 1, 1,
-                                                  usual<&FrameDefaults::upperHeadsetMm>),
-        partEntry<&F::headset, &Headset::lowerMm>("lower_headset", p::headsetStack, 1, 1,
-                                                  usual<&FrameDefaults::lowerHeadsetMm>),
-        partEntry<&F::headset, &Headset::steererMm>("steerer", p::diameter, 0.1, 1,
-                                                    usual<&FrameDefaults::steererMm>),
-        partEntry<&F::headset, &Headset::quillMm>("headset_quill", p::quill, 0.1, 1, nullptr),
-        partEntry<&F::headset, &Headset::steererLengthMm>("steerer_length", p::steererLength, 1, 0,
-                                                          nullptr),
-        partEntry<&F::headset, &Headset::maxSpacersMm>("max_spacers", p::spacersLimit, 1, 0,
-                                                       mostSpacersAllowed)};
+        entryFor("upper_headset", &F::headset, &Headset::upperMm, usual<&D::upperHeadsetMm>),
+        entryFor("lower_headset", &F::headset, &Headset::lowerMm, usual<&D::lowerHeadsetMm>),
+        entryFor("steerer", &F::headset, &Headset::steererMm, usual<&D::steererMm>),
+        entryFor("headset_quill", &F::headset, &Headset::quillMm),
+        entryFor("steerer_length", &F::headset, &Headset::steererLengthMm),
+        entryFor("max_spacers", &F::headset, &Headset::maxSpacersMm, mostSpacersAllowed)};
     static const std::array post{
-        partEntry<&F::post, &Post::diameterMm>("post_diameter", p::diameter, 0.1, 1,
-                                               usual<&FrameDefaults::postDiameterMm>),
-        partEntry<&F::post, &Post::lengthMm>("post_length", p::postLength, 10, 0,
-                                             usual<&FrameDefaults::postLengthMm>),
-        partEntry<&F::post, &Post::offsetMm>("post_offset", p::postOffset, 1, 0,
-                                             usual<&FrameDefaults::postOffsetMm>),
-        partEntry<&F::post, &Post::insertionMm>("post_insertion", p::insertion, 1, 0, insertion),
-        partEntry<&F::post, &Post::frameInsertionMm>("frame_insertion", p::insertion, 1, 0,
-                                                     usual<&FrameDefaults::frameInsertionMm>)};
-    static const std::array weights{
-        Entry{"max_system", p::systemMass, 1, 0, false, readOwn<&F::maxSystemKg>,
-              writeOwn<&F::maxSystemKg>, nullptr},
-        Entry{"bicycle_mass", p::bicycleMass, 0.5, 1, false, readOwn<&F::massKg>,
-              writeOwn<&F::massKg>, usual<&FrameDefaults::bicycleMassKg>},
-        Entry{"price", p::price, 10, 2, false, readOwn<&F::price>, writeOwn<&F::price>, nullptr}};
+        entryFor("post_diameter", &F::post, &Post::diameterMm, usual<&D::postDiameterMm>),
+        entryFor("post_length", &F::post, &Post::lengthMm, usual<&D::postLengthMm>),
+        entryFor("post_offset", &F::post, &Post::offsetMm, usual<&D::postOffsetMm>),
+        entryFor("post_insertion", &F::post, &Post::insertionMm, insertion),
+        entryFor("frame_insertion", &F::post, &Post::frameInsertionMm,
+                 usual<&D::frameInsertionMm>)};
+    static const std::array sold{entryFor("sold_stem", &F::asSold, &AsSold::stemMm),
+                                 entryFor("sold_bar", &F::asSold, &AsSold::barWidthMm),
+                                 entryFor("sold_crank", &F::asSold, &AsSold::crankMm),
+                                 entryFor("sold_tyre", &F::asSold, &AsSold::tyreMm)};
+    static const std::array weights{entryFor("max_system", &F::maxSystemKg),
+                                    entryFor("bicycle_mass", &F::massKg, usual<&D::bicycleMassKg>),
+                                    entryFor("price", &F::price)};
     switch (group) {
     case FrameGroup::First: return first;
     case FrameGroup::Rest: return rest;
     case FrameGroup::Wheel: return wheel;
-    case FrameGroup::Guard: return guard;
     case FrameGroup::Headset: return headset;
     case FrameGroup::Post: return post;
+    case FrameGroup::Sold: return sold;
     case FrameGroup::Weights: return weights;
     }
     return {};

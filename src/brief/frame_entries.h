@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The numbers of one frame size, as a form: what a maker's table gives first, then the rest of it,
-// wheels and mudguard, headset, post, weights and price.
+// wheels, headset, post, what it is sold with, weights and price.
 #pragma once
 
 #include "brief/entry_of.h"
@@ -13,11 +13,11 @@
 
 namespace tripoise {
 
-enum class FrameGroup { First, Rest, Wheel, Guard, Headset, Post, Weights };
+enum class FrameGroup { First, Rest, Wheel, Headset, Post, Sold, Weights };
 
-inline constexpr std::array allFrameGroups{
-    FrameGroup::First,   FrameGroup::Rest, FrameGroup::Wheel,  FrameGroup::Guard,
-    FrameGroup::Headset, FrameGroup::Post, FrameGroup::Weights};
+inline constexpr std::array allFrameGroups{FrameGroup::First,   FrameGroup::Rest, FrameGroup::Wheel,
+                                           FrameGroup::Headset, FrameGroup::Post, FrameGroup::Sold,
+                                           FrameGroup::Weights};
 
 [[nodiscard]] std::span<const EntryOf<FrameSize>> frameEntries(FrameGroup group);
 

@@ -36,7 +36,15 @@ FrameFields::FrameFields(FrameSize frame, bool entered, Edited edited, std::func
 void FrameFields::showForms() const
 {
     for (const auto& form : m_forms)
-        form.show(m_frame, shippedTables());
+        form.show(mountedOn(m_frame, m_bicycle), shippedTables());
+}
+
+void FrameFields::mount(const Bicycle& bicycle)
+{
+    if (bicycle == m_bicycle)
+        return;
+    m_bicycle = bicycle;
+    showForms();
 }
 
 void FrameFields::show(const FrameSize& frame)
@@ -97,15 +105,6 @@ void FrameFields::setSize(const QString& text)
     FrameSize next = m_frame;
     next.size = nameFrom(text);
     m_edited(*this, next, Words::tr("Name of a size"), {});
-}
-
-void FrameFields::setMudguard(bool fitted)
-{
-    if (fitted == mudguard())
-        return;
-    FrameSize next = m_frame;
-    next.wheel.mudguard = fitted ? std::optional(Mudguard{}) : std::nullopt;
-    m_edited(*this, next, Words::tr("Mudguards"), {});
 }
 
 void FrameFields::setMaterial(const QString& word)

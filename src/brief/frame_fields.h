@@ -5,7 +5,7 @@
 
 #include "brief/form.h"
 #include "brief/frame_entries.h"
-#include "frame/geometry.h"
+#include "setup/bicycle.h"
 
 #include <QtQml/qqmlregistration.h>
 
@@ -24,14 +24,13 @@ class FrameFields : public QObject {
     Q_PROPERTY(QString figures READ figures NOTIFY changed)
     Q_PROPERTY(QString note READ note NOTIFY changed)
     Q_PROPERTY(bool entered READ entered NOTIFY changed)
-    Q_PROPERTY(bool mudguard READ mudguard NOTIFY changed)
     Q_PROPERTY(QString material READ material NOTIFY changed)
     Q_PROPERTY(QList<QObject*> first READ first CONSTANT)
     Q_PROPERTY(QList<QObject*> rest READ rest CONSTANT)
     Q_PROPERTY(QList<QObject*> wheel READ wheel CONSTANT)
-    Q_PROPERTY(QList<QObject*> guard READ guard CONSTANT)
     Q_PROPERTY(QList<QObject*> headset READ headset CONSTANT)
     Q_PROPERTY(QList<QObject*> post READ post CONSTANT)
+    Q_PROPERTY(QList<QObject*> sold READ sold CONSTANT)
     Q_PROPERTY(QList<QObject*> weights READ weights CONSTANT)
 
 public:
@@ -43,6 +42,7 @@ public:
 
     [[nodiscard]] const FrameSize& frame() const { return m_frame; }
     void show(const FrameSize& frame);
+    void mount(const Bicycle& bicycle);                      ///< whose wheels the size is on
     [[nodiscard]] bool entered() const { return m_entered; } ///< among the candidates
     void setEntered(bool entered);
     /// A message beside the size's name, and another below the fields.
@@ -55,7 +55,6 @@ public:
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString figures() const;
     [[nodiscard]] const QString& note() const { return m_note; }
-    [[nodiscard]] bool mudguard() const { return m_frame.wheel.mudguard.has_value(); }
     [[nodiscard]] QString material() const; ///< as documents call it; empty where not stated
 
     Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const
@@ -64,15 +63,14 @@ public:
     }
     Q_INVOKABLE void setModel(const QString& text);
     Q_INVOKABLE void setSize(const QString& text);
-    Q_INVOKABLE void setMudguard(bool fitted);
     Q_INVOKABLE void setMaterial(const QString& word); ///< the same again takes it away
 
     [[nodiscard]] QList<QObject*> first() const { return form(FrameGroup::First).fields(); }
     [[nodiscard]] QList<QObject*> rest() const { return form(FrameGroup::Rest).fields(); }
     [[nodiscard]] QList<QObject*> wheel() const { return form(FrameGroup::Wheel).fields(); }
-    [[nodiscard]] QList<QObject*> guard() const { return form(FrameGroup::Guard).fields(); }
     [[nodiscard]] QList<QObject*> headset() const { return form(FrameGroup::Headset).fields(); }
     [[nodiscard]] QList<QObject*> post() const { return form(FrameGroup::Post).fields(); }
+    [[nodiscard]] QList<QObject*> sold() const { return form(FrameGroup::Sold).fields(); }
     [[nodiscard]] QList<QObject*> weights() const { return form(FrameGroup::Weights).fields(); }
 
 signals:
@@ -86,6 +84,7 @@ private:
     void showForms() const;
 
     FrameSize m_frame;
+    Bicycle m_bicycle;
     bool m_entered;
     QString m_sizeMessage;
     QString m_note;

@@ -196,6 +196,8 @@ void FramesModel::follow()
         drop(row);
     for (std::size_t row = head + shared; row < after - tail; ++row)
         insert(row, frameAt(row), row < entered);
+    for (FrameFields* fields : m_rows)
+        fields->mount(fitting.bicycle);
     comment();
     emit summaryChanged();
 }
@@ -240,6 +242,7 @@ void FramesModel::editedDraft(FrameFields& fields, const FrameSize& next, const 
     // Behind those of the fitting, before the others that are still being typed.
     unfinished.erase(own);
     fitting.frames.push_back(next);
+    unite(fitting);
     if (row != to) {
         beginMoveRows({}, int(row), int(row), {}, int(to));
         std::rotate(m_rows.begin() + std::ptrdiff_t(to), m_rows.begin() + std::ptrdiff_t(row),

@@ -1,62 +1,13 @@
 // SPDX-License-Identifier: MIT
 #include "brief/part_entries.h"
 
-#include "document/plausible.h"
-
 #include <array>
-#include <cmath>
 
 namespace tripoise {
 namespace {
 
-using Number = std::optional<double>;
 using StandIn = std::optional<Estimate>;
-namespace p = plausible;
-
-template <typename Whole, auto member> Number readOwn(const Whole& whole)
-{
-    return whole.*member;
-}
-template <typename Whole, auto member> void writeOwn(Whole& whole, Number value)
-{
-    whole.*member = value;
-}
-/// 0 while it is not typed.
-template <typename Whole, auto member> Number readNeeded(const Whole& whole)
-{
-    return whole.*member > 0.0 ? Number(whole.*member) : std::nullopt;
-}
-template <typename Whole, auto member> void writeNeeded(Whole& whole, Number value)
-{
-    whole.*member = value.value_or(0.0);
-}
-template <auto part, auto member> Number readIn(const Stock& stock)
-{
-    return stock.*part.*member;
-}
-template <auto part, auto member> void writeIn(Stock& stock, Number value)
-{
-    stock.*part.*member = value;
-}
-
-/// Angles are typed to a tenth; a value made from degrees reads back as it was typed.
-Number readStemAngle(const Stem& stem)
-{
-    constexpr double fine = 1e6;
-    return std::round(stem.angle.deg() * fine) / fine;
-}
-void writeStemAngle(Stem& stem, Number value)
-{
-    stem.angle = Angle::degrees(value.value_or(0.0));
-}
-Number readPiece(const double& piece)
-{
-    return piece > 0.0 ? Number(piece) : std::nullopt;
-}
-void writePiece(double& piece, Number value)
-{
-    piece = value.value_or(0.0);
-}
+using D = PartDefaults;
 
 template <typename Whole, auto member> StandIn usual(const Whole&, const Tables& tables)
 {
@@ -79,79 +30,58 @@ StandIn sweptGripBack(const Bar& bar, const Tables& tables)
         return std::nullopt;
     return Estimate{tables.parts.sweptGripBackMm, 0.0, Origin::Assumed};
 }
-
-template <auto member>
-EntryOf<Bar> barEntry(const char* key, const Limits& limits,
-                      StandIn (*standIn)(const Bar&, const Tables&))
+template <auto member> StandIn usualFrame(const Bicycle&, const Tables& tables)
 {
-    return {key, limits, 1, 0, false, readOwn<Bar, member>, writeOwn<Bar, member>, standIn};
+    return Estimate{tables.frame.*member, 0.0, Origin::Assumed};
 }
-template <auto part, auto member>
-EntryOf<Stock> restEntry(const char* key, const Limits& limits,
-                         StandIn (*standIn)(const Stock&, const Tables&))
+StandIn guardGap(const Bicycle&, const Tables& tables)
 {
-    return {key, limits, 1, 1, false, readIn<part, member>, writeIn<part, member>, standIn};
+    return Estimate{tables.frame.mudguardGapMm, 0.0, Origin::Assumed};
+}
+StandIn guardWidth(const Bicycle& bicycle, const Tables& tables)
+{
+    return Estimate{bicycle.tyreMm.value_or(tables.frame.tyreMm) + tables.frame.mudguardWidthMm,
+                    0.0, Origin::Assumed};
 }
 
-const EntryOf<Bar> barWidth{"bar_width",
-                            p::barWidth,
-                            10,
-                            0,
-                            true,
-                            readNeeded<Bar, &Bar::widthMm>,
-                            writeNeeded<Bar, &Bar::widthMm>,
-                            nullptr};
-const EntryOf<Bar> barClamp{"bar_clamp",
-                            p::diameter,
-                            0.1,
-                            1,
-                            false,
-                            readOwn<Bar, &Bar::barClampMm>,
-                            writeOwn<Bar, &Bar::barClampMm>,
-                            usual<Bar, &PartDefaults::barClampMm>};
+EntryOf<double> piece(const char* key, std::vector<double> Stock::*list)
+{
+    return {key, pieceFacts(list), [](const double& piece) { return asTyped(piece); },
+            [](double& piece, std::optional<double> typed) { take(piece, typed); }};
+}
 
 } // namespace
 
 std::span<const EntryOf<Stem>> stemEntries()
 {
     static const std::array entries{
-        EntryOf<Stem>{"stem_length", p::stemLength, 10, 0, true, readNeeded<Stem, &Stem::lengthMm>,
-                      writeNeeded<Stem, &Stem::lengthMm>, nullptr},
-        EntryOf<Stem>{"stem_angle", p::stemAngle, 1, 1, true, readStemAngle, writeStemAngle,
-                      nullptr},
-        EntryOf<Stem>{"stem_bar_clamp", p::diameter, 0.1, 1, false,
-                      readOwn<Stem, &Stem::barClampMm>, writeOwn<Stem, &Stem::barClampMm>,
-                      usual<Stem, &PartDefaults::barClampMm>},
-        EntryOf<Stem>{"stem_steerer", p::diameter, 0.1, 1, false, readOwn<Stem, &Stem::steererMm>,
-                      writeOwn<Stem, &Stem::steererMm>, usual<Stem, &PartDefaults::stemSteererMm>},
-        EntryOf<Stem>{"stem_quill", p::quill, 0.1, 1, false, readOwn<Stem, &Stem::quillMm>,
-                      writeOwn<Stem, &Stem::quillMm>, nullptr},
-        EntryOf<Stem>{"quill_raise", p::quillRaise, 5, 0, false, readOwn<Stem, &Stem::raiseMm>,
-                      writeOwn<Stem, &Stem::raiseMm>, nullptr},
-        EntryOf<Stem>{"clamp_height", p::clampHeight, 1, 0, false,
-                      readOwn<Stem, &Stem::clampHeightMm>, writeOwn<Stem, &Stem::clampHeightMm>,
-                      usual<Stem, &PartDefaults::clampHeightMm>}};
+        entryFor("stem_length", &Stem::lengthMm),
+        entryFor("stem_angle", &Stem::angle),
+        entryFor("stem_bar_clamp", &Stem::barClampMm, usual<Stem, &D::barClampMm>),
+        entryFor("stem_steerer", &Stem::steererMm, usual<Stem, &D::stemSteererMm>),
+        entryFor("stem_quill", &Stem::quillMm),
+        entryFor("quill_raise", &Stem::raiseMm),
+        entryFor("clamp_height", &Stem::clampHeightMm, usual<Stem, &D::clampHeightMm>)};
     return entries;
 }
 
 std::span<const EntryOf<Bar>> barEntries(BarKind kind)
 {
-    static const std::array flat{barWidth, barClamp,
-                                 barEntry<&Bar::backsweepDeg>("backsweep", p::backsweep, flatSweep),
-                                 barEntry<&Bar::riseMm>("bar_rise", p::barRise, levelBar),
-                                 barEntry<&Bar::gripBackMm>("grip_back", p::gripBack, nullptr)};
-    static const std::array swept{
-        barWidth, barClamp, barEntry<&Bar::backsweepDeg>("backsweep", p::backsweep, nullptr),
-        barEntry<&Bar::riseMm>("bar_rise", p::barRise, usual<Bar, &PartDefaults::sweptRiseMm>),
-        barEntry<&Bar::gripBackMm>("grip_back", p::gripBack, sweptGripBack)};
+    static const auto width = entryFor("bar_width", &Bar::widthMm);
+    static const auto clamp = entryFor("bar_clamp", &Bar::barClampMm, usual<Bar, &D::barClampMm>);
+    static const std::array flat{width, clamp, entryFor("backsweep", &Bar::backsweepDeg, flatSweep),
+                                 entryFor("bar_rise", &Bar::riseMm, levelBar),
+                                 entryFor("grip_back", &Bar::gripBackMm)};
+    static const std::array swept{width, clamp, entryFor("backsweep", &Bar::backsweepDeg),
+                                  entryFor("bar_rise", &Bar::riseMm, usual<Bar, &D::sweptRiseMm>),
+                                  entryFor("grip_back", &Bar::gripBackMm, sweptGripBack)};
     static const std::array drop{
-        barWidth,
-        barClamp,
-        barEntry<&Bar::reachMm>("bar_reach", p::barReach, usual<Bar, &PartDefaults::dropReachMm>),
-        barEntry<&Bar::dropMm>("bar_drop", p::barDrop, usual<Bar, &PartDefaults::dropDropMm>),
-        barEntry<&Bar::hoodForwardMm>("hood_forward", p::hoodForward,
-                                      usual<Bar, &PartDefaults::hoodForwardMm>),
-        barEntry<&Bar::hoodUpMm>("hood_up", p::hoodUp, usual<Bar, &PartDefaults::hoodUpMm>)};
+        width,
+        clamp,
+        entryFor("bar_reach", &Bar::reachMm, usual<Bar, &D::dropReachMm>),
+        entryFor("bar_drop", &Bar::dropMm, usual<Bar, &D::dropDropMm>),
+        entryFor("hood_forward", &Bar::hoodForwardMm, usual<Bar, &D::hoodForwardMm>),
+        entryFor("hood_up", &Bar::hoodUpMm, usual<Bar, &D::hoodUpMm>)};
     switch (kind) {
     case BarKind::Flat: return flat;
     case BarKind::Swept: return swept;
@@ -162,35 +92,37 @@ std::span<const EntryOf<Bar>> barEntries(BarKind kind)
 
 std::span<const EntryOf<double>> spacerEntries()
 {
-    static const std::array entries{
-        EntryOf<double>{"spacer", p::spacer, 1, 1, true, readPiece, writePiece, nullptr}};
+    static const std::array entries{piece("spacer", &Stock::spacersMm)};
     return entries;
 }
 
 std::span<const EntryOf<double>> crankEntries()
 {
-    static const std::array entries{
-        EntryOf<double>{"crank", p::crank, 2.5, 1, true, readPiece, writePiece, nullptr}};
+    static const std::array entries{piece("crank", &Stock::cranksMm)};
     return entries;
 }
 
-std::span<const EntryOf<Stock>> restEntries()
+std::span<const EntryOf<Bicycle>> bicycleEntries(BicycleGroup group)
 {
-    static const std::array entries{
-        EntryOf<Stock>{"fitted_crank", p::crank, 2.5, 1, false,
-                       readOwn<Stock, &Stock::fittedCrankMm>,
-                       writeOwn<Stock, &Stock::fittedCrankMm>, nullptr},
-        restEntry<&Stock::saddle, &Saddle::lengthMm>("saddle_length", p::saddleLength,
-                                                     usual<Stock, &PartDefaults::saddleLengthMm>),
-        restEntry<&Stock::saddle, &Saddle::stackMm>("saddle_stack", p::saddleStack,
-                                                    usual<Stock, &PartDefaults::saddleStackMm>),
-        restEntry<&Stock::saddle, &Saddle::railTravelMm>("rail_travel", p::railTravel,
-                                                         usual<Stock, &PartDefaults::railTravelMm>),
-        restEntry<&Stock::pedal, &Pedal::stackMm>("pedal_stack", p::pedalStack,
-                                                  usual<Stock, &PartDefaults::pedalStackMm>),
-        restEntry<&Stock::pedal, &Pedal::lateralMm>("pedal_lateral", p::pedalLateral,
-                                                    usual<Stock, &PartDefaults::pedalLateralMm>)};
-    return entries;
+    using B = Bicycle;
+    static const std::array wheels{entryFor("tyre", &B::tyreMm, usualFrame<&FrameDefaults::tyreMm>),
+                                   entryFor("other_rim", &B::beadSeatMm)};
+    static const std::array guard{
+        entryFor("mudguard_gap", &B::mudguard, &Mudguard::gapMm, guardGap),
+        entryFor("mudguard_width", &B::mudguard, &Mudguard::widthMm, guardWidth)};
+    static const std::array parts{
+        entryFor("fitted_crank", &B::crankMm),
+        entryFor("pedal_stack", &B::pedal, &Pedal::stackMm, usual<B, &D::pedalStackMm>),
+        entryFor("pedal_lateral", &B::pedal, &Pedal::lateralMm, usual<B, &D::pedalLateralMm>),
+        entryFor("saddle_length", &B::saddle, &Saddle::lengthMm, usual<B, &D::saddleLengthMm>),
+        entryFor("saddle_stack", &B::saddle, &Saddle::stackMm, usual<B, &D::saddleStackMm>),
+        entryFor("rail_travel", &B::saddle, &Saddle::railTravelMm, usual<B, &D::railTravelMm>)};
+    switch (group) {
+    case BicycleGroup::Wheels: return wheels;
+    case BicycleGroup::Guard: return guard;
+    case BicycleGroup::Parts: return parts;
+    }
+    return {};
 }
 
 } // namespace tripoise

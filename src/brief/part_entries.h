@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// The numbers of the parts in the box, as forms.
+// The numbers of the bicycle and of the parts in the box, as forms.
 #pragma once
 
 #include "brief/entry_of.h"
-#include "cockpit/parts.h"
+#include "setup/bicycle.h"
 
 #include <span>
 
@@ -14,7 +14,8 @@ namespace tripoise {
 [[nodiscard]] std::span<const EntryOf<Bar>> barEntries(BarKind kind);
 [[nodiscard]] std::span<const EntryOf<double>> spacerEntries();
 [[nodiscard]] std::span<const EntryOf<double>> crankEntries();
-/// The crank that is fitted, the saddle and the pedals.
-[[nodiscard]] std::span<const EntryOf<Stock>> restEntries();
+
+enum class BicycleGroup { Wheels, Guard, Parts };
+[[nodiscard]] std::span<const EntryOf<Bicycle>> bicycleEntries(BicycleGroup group);
 
 } // namespace tripoise

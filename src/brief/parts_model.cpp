@@ -166,7 +166,7 @@ public:
         if (!m_onBench)
             return false;
         for (const auto& entry : entriesOf(List(), *m_onBench))
-            if (entry.needed && !entry.read(*m_onBench))
+            if (entry.facts.needed && !entry.read(*m_onBench))
                 return false;
         return true;
     }

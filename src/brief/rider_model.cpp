@@ -3,8 +3,8 @@
 
 #include "brief/keys.h"
 #include "command/tables.h"
+#include "document/field_facts.h"
 #include "document/limits.h"
-#include "document/plausible.h"
 #include "document/words.h"
 #include "entry/plain_text.h"
 #include "wording/brief_words.h"
@@ -23,8 +23,8 @@ FieldSpec shoeSpec(const QString& label, const Limits& limits)
 } // namespace
 
 RiderModel::RiderModel(QObject* parent)
-    : QObject(parent), m_sole(shoeSpec(soleLabel(), plausible::sole)),
-      m_shoeLength(shoeSpec(shoeLengthLabel(), plausible::shoeLength))
+    : QObject(parent), m_sole(shoeSpec(soleLabel(), factsOf(&Shoe::soleMm).limits)),
+      m_shoeLength(shoeSpec(shoeLengthLabel(), factsOf(&Shoe::lengthMm).limits))
 {
     const auto bind = [this](NumberField& field, std::optional<double> Shoe::*length) {
         const auto write = [this, &field, length](std::optional<double> value) {

@@ -3,8 +3,8 @@
 
 #include "advice/mix.h"
 #include "brief/keys.h"
+#include "document/field_facts.h"
 #include "document/limits.h"
-#include "document/plausible.h"
 #include "document/words.h"
 #include "wording/brief_words.h"
 #include "wording/speech.h"
@@ -18,7 +18,8 @@ FieldSpec luggageSpec(bool front)
     FieldSpec spec;
     spec.label = luggageLabel(front);
     spec.kind = NumberKind::Mass;
-    spec.plausible = {plausible::luggage.low, plausible::luggage.high};
+    const Limits limits = factsOf(&Luggage::frontKg).limits;
+    spec.plausible = {limits.low, limits.high};
     spec.decimals = 1;
     spec.marked = Marked::AsTheBody;
     return spec;

@@ -4,7 +4,6 @@
 #include "brief/keys.h"
 #include "cockpit/grips.h"
 #include "command/tables.h"
-#include "document/plausible.h"
 #include "document/words.h"
 #include "setup/setup.h"
 #include "wording/complaint_words.h"
@@ -17,48 +16,41 @@
 namespace tripoise {
 namespace {
 
-template <typename Whole, auto member> std::optional<double> readOwn(const Whole& whole)
-{
-    return whole.*member;
-}
-template <typename Whole, auto member> void writeOwn(Whole& whole, std::optional<double> value)
-{
-    whole.*member = value;
-}
-
-template <typename Whole, auto member>
-EntryOf<Whole> entry(const char* key, const Limits& limits, double step = 1.0)
-{
-    return {key, limits, step, 1, false, readOwn<Whole, member>, writeOwn<Whole, member>, nullptr};
-}
-
 std::span<const EntryOf<CurrentBike>> contactEntries()
 {
     using B = CurrentBike;
-    static const std::array entries{
-        entry<B, &B::saddleHeightMm>("today_height", plausible::saddleHeight),
-        entry<B, &B::saddleSetbackMm>("today_setback", plausible::saddleSetback),
-        entry<B, &B::gripReachMm>("today_reach", plausible::gripReach),
-        entry<B, &B::gripHeightMm>("today_grip_height", plausible::gripHeight)};
+    static const std::array entries{entryFor("today_height", &B::saddleHeightMm),
+                                    entryFor("today_setback", &B::saddleSetbackMm),
+                                    entryFor("today_reach", &B::gripReachMm),
+                                    entryFor("today_grip_height", &B::gripHeightMm)};
     return entries;
+}
+
+/// As it is taken from the saddle; believed as the document's figures of the same meaning are.
+EntryOf<FromSaddle> taken(const char* key, std::optional<double> FromSaddle::*member,
+                          std::optional<double> CurrentBike::*same)
+{
+    return {key, factsOf(same),
+            [member](const FromSaddle& whole) { return asTyped(whole.*member); },
+            [member](FromSaddle& whole, std::optional<double> typed) { whole.*member = typed; }};
 }
 
 std::span<const EntryOf<FromSaddle>> saddleEntries()
 {
     using F = FromSaddle;
-    static const std::array entries{entry<F, &F::heightMm>("today_height", plausible::saddleHeight),
-                                    entry<F, &F::noseBehindMm>("today_nose", plausible::noseBehind),
-                                    entry<F, &F::barBelowMm>("today_below", plausible::barBelow),
-                                    entry<F, &F::noseToBarMm>("today_tape", plausible::noseToBar)};
+    using B = CurrentBike;
+    static const std::array entries{taken("today_height", &F::heightMm, &B::saddleHeightMm),
+                                    taken("today_nose", &F::noseBehindMm, &B::noseSetbackMm),
+                                    taken("today_below", &F::barBelowMm, &B::barBelowSaddleMm),
+                                    taken("today_tape", &F::noseToBarMm, &B::noseToBarMm)};
     return entries;
 }
 
 std::span<const EntryOf<CurrentBike>> partEntries()
 {
     using B = CurrentBike;
-    static const std::array entries{
-        entry<B, &B::crankMm>("today_crank", plausible::crank, 2.5),
-        entry<B, &B::saddleLengthMm>("today_saddle_length", plausible::saddleLength)};
+    static const std::array entries{entryFor("today_crank", &B::crankMm),
+                                    entryFor("today_saddle_length", &B::saddleLengthMm)};
     return entries;
 }
 
@@ -72,7 +64,7 @@ bool believable(const CurrentBike& bike)
 {
     const auto entries = contactEntries();
     return std::all_of(entries.begin(), entries.end(), [&](const EntryOf<CurrentBike>& one) {
-        return within(one.read(bike), one.limits);
+        return within(one.read(bike), one.facts.limits);
     });
 }
 
@@ -126,7 +118,7 @@ void TodayModel::sessionSet()
 {
     on(&Session::fittingChanged, [this] {
         if (fitting().current != m_followed || fitting().stock != m_stock
-            || fitting().choices.position != m_position)
+            || fitting().bicycle != m_bicycle || fitting().choices.position != m_position)
             follow();
     });
     on(&Session::started, this, &TodayModel::begin);
@@ -160,6 +152,7 @@ void TodayModel::follow()
     m_followed = fitting().current;
     m_position = fitting().choices.position;
     m_stock = fitting().stock;
+    m_bicycle = fitting().bicycle;
     if (withContacts(bike(), m_taken, parts()) != bike()) {
         m_taken = fromSaddle(bike(), parts());
         m_typed = false;
@@ -225,7 +218,7 @@ TodayParts TodayModel::partsOf(const CurrentBike& bike) const
 {
     const Tables& tables = shippedTables();
     const Bar ridden = barLike(bike.barKind, fitting().stock, tables);
-    Saddle saddle = fitting().stock.saddle;
+    Saddle saddle = fitting().bicycle.saddle;
     if (bike.saddleLengthMm)
         saddle.lengthMm = bike.saddleLengthMm;
     return {noseAhead(saddle, tables.parts),
@@ -343,7 +336,7 @@ QString TodayModel::conversion() const
 {
     const CurrentBike today = bike();
     const auto& lengthMm =
-        today.saddleLengthMm ? today.saddleLengthMm : fitting().stock.saddle.lengthMm;
+        today.saddleLengthMm ? today.saddleLengthMm : fitting().bicycle.saddle.lengthMm;
     return conversionText(lengthMm.value_or(shippedTables().parts.saddleLengthMm),
                           lengthMm.has_value(), parts().noseAheadMm, bar(), parts().gripFromBar);
 }

@@ -90,7 +90,8 @@ private:
 
     std::optional<CurrentBike> m_followed;
     std::optional<Position> m_position;
-    Stock m_stock; ///< whose saddle and bar it was told by
+    Stock m_stock;     ///< whose bar it was told by
+    Bicycle m_bicycle; ///< and whose saddle
     bool m_bySaddle = false;
     FromSaddle m_taken;   ///< also what does not make a contact yet
     bool m_typed = false; ///< here, rather than read off the contacts

@@ -79,8 +79,11 @@ QString helpOn(const Command& command)
     const auto row = [](const QString& words, const QString& told) {
         return QStringLiteral("  %1 %2\n").arg(words.leftJustified(11), told);
     };
-    const QString flag = command.flag.isEmpty() ? QString() : row(command.flag, command.flagTold);
-    return synopsis(command) + QLatin1Char('\n') + row(command.option, command.optionTold) + flag
+    const auto optional = [&](const QString& words, const QString& told) {
+        return words.isEmpty() ? QString() : row(words, told);
+    };
+    return synopsis(command) + QLatin1Char('\n') + optional(command.option, command.optionTold)
+           + optional(command.flag, command.flagTold)
            + row(QStringLiteral("-h, --help"), Words::tr("this text")) + QLatin1Char('\n')
            + Words::tr("For example:\n") + QStringLiteral("  ")
            + command.examples.join(QStringLiteral("\n  ")) + QStringLiteral("\n\n") + exitCodes();
@@ -124,7 +127,7 @@ std::variant<Arguments, QString> parse(const Command& command, const QStringList
             optionsEnded = true;
         } else if (isOption && !command.flag.isEmpty() && word == command.flag) {
             arguments.flagged = true;
-        } else if (isOption && word.left(equals) == command.option) {
+        } else if (isOption && !command.option.isEmpty() && word.left(equals) == command.option) {
             arguments.value = equals >= 0 ? word.mid(equals + 1) : words.value(++i);
             if (arguments.value.isEmpty())
                 return Words::tr("%1 wants a value").arg(command.option);
@@ -166,7 +169,7 @@ std::optional<Case> decideFile(const QString& path)
     Case result{std::get<Fitting>(std::move(read)), {}, {}, {}};
     const Fitting& fitting = result.fitting;
     const Tables& tables = result.tables = weighted(shippedTables(), fitting.choices);
-    result.prepared = prepare(fitting.frames, fitting.stock, tables);
+    result.prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables);
     result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared, tables,
                            {}, fitting.choices.position);
     return result;
@@ -230,6 +233,15 @@ int runTable(const Arguments& arguments)
     return written(QString::fromStdString(tableText(read, *format)));
 }
 
+int runSchema(const Arguments& arguments)
+{
+    if (arguments.file == QLatin1String("fitting"))
+        return written(QString::fromStdString(fittingSchema(shippedTables())));
+    if (arguments.file == QLatin1String("frame"))
+        return written(QString::fromStdString(frameModelSchema(shippedTables())));
+    return wrongCommand(Words::tr("unknown document %1").arg(arguments.file));
+}
+
 std::vector<Command> commands()
 {
     const QString format = QStringLiteral("--format");
@@ -262,7 +274,15 @@ std::vector<Command> commands()
              Words::tr("which table?"),
              {QStringLiteral("tripoise table TABLE.txt"),
               QStringLiteral("tripoise table - --format=csv < TABLE.txt")},
-             runTable}};
+             runTable},
+            {QStringLiteral("schema"),
+             QStringLiteral("fitting|frame"),
+             Words::tr("the JSON Schema of a document"),
+             {},
+             {},
+             Words::tr("of which document, fitting or frame?"),
+             {QStringLiteral("tripoise schema fitting > FITTING.schema.json")},
+             runSchema}};
 }
 
 } // namespace

@@ -49,9 +49,9 @@ DecisionModel::Told DecisionModel::tell() const
     const Solution& solution = session()->solution();
     if (!solution.lacks.empty()) {
         told.verdict.state = Lacking;
-        told.verdict.lacks =
-            lackSentences(solution.lacks, tooManySetups(solution.fitting.frames,
-                                                        solution.fitting.stock, *solution.tables));
+        told.verdict.lacks = lackSentences(
+            solution.lacks, tooManySetups(solution.fitting.frames, solution.fitting.bicycle,
+                                          solution.fitting.stock, *solution.tables));
         told.verdict.title = told.verdict.lacks.value(0);
         told.verdict.sentence = told.verdict.lacks.join(QLatin1Char(' '));
         return told;

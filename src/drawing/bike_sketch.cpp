@@ -94,17 +94,19 @@ private:
 
     Point railClamp() const
     {
-        const double stack = m_prepared.stock.saddle.stackMm.value_or(m_tables.parts.saddleStackMm);
+        const double stack =
+            m_prepared.bicycle.saddle.stackMm.value_or(m_tables.parts.saddleStackMm);
         return m_setup->saddle.point() - Point(0.0, stack);
     }
 
     SaddleSketch saddle() const
     {
-        const Saddle& part = m_prepared.stock.saddle;
+        const Saddle& part = m_prepared.bicycle.saddle;
         const double length = part.lengthMm.value_or(m_tables.parts.saddleLengthMm);
         SaddleSketch saddle;
         saddle.point = m_setup->saddle.point();
-        saddle.nose = saddle.point + Point(noseAhead(m_prepared.stock.saddle, m_tables.parts), 0.0);
+        saddle.nose =
+            saddle.point + Point(noseAhead(m_prepared.bicycle.saddle, m_tables.parts), 0.0);
         saddle.tail = saddle.nose - Point(length, 0.0);
         saddle.railTravelMm = part.railTravelMm.value_or(m_tables.parts.railTravelMm);
         // The clamp stands behind the post's axis by its offset, level; the rails slide in it.
@@ -143,7 +145,7 @@ private:
         crank.lengthMm = m_setup->crankMm;
         crank.near = crank.lengthMm * along(bottomOfTurn(saddle));
         crank.far = crank.lengthMm * along(topOfTurn(saddle));
-        crank.pedalStackMm = m_prepared.stock.pedal.stackMm.value_or(m_tables.parts.pedalStackMm);
+        crank.pedalStackMm = m_prepared.bicycle.pedal.stackMm.value_or(m_tables.parts.pedalStackMm);
         return crank;
     }
 

@@ -59,7 +59,7 @@ PlanView makePlanView(const Candidate& candidate, const Person& person, const Pr
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     view.drawn = true;
     view.wheel = sweptWheel(size.skeleton);
-    view.shoe = shoeOn(prepared.stock, person, tables);
+    view.shoe = shoeOn(prepared.bicycle.pedal, person, tables);
     view.pedalling = {person.foothold, setup.saddle.point(), setup.crankMm};
     view.heelBehindBallMm = person.body.ballMm + tables.handling.clearance.shoeBehindHeelMm;
     view.pedalWidthMm = tables.parts.pedalWidthMm;

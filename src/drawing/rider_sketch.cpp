@@ -90,8 +90,8 @@ RiderSketch sketchRider(const Person& person, const Seat& seat, Use use, std::op
     rider.turn = legOverTurn(person, setup.saddle, setup.crankMm, posture.posture.trunk, tables);
     rider.ankleHeightMm = person.body.ankleHeightMm;
     rider.statureMm = person.body.statureMm;
-    rider.soleMm =
-        person.foothold.stackMm - prepared.stock.pedal.stackMm.value_or(tables.parts.pedalStackMm);
+    rider.soleMm = person.foothold.stackMm
+                   - prepared.bicycle.pedal.stackMm.value_or(tables.parts.pedalStackMm);
     rider.shoeBeyondFootMm = tables.parts.shoeBeyondFootMm;
 
     head(rider, person.body, tables.body, posture.posture.trunk);

@@ -136,7 +136,12 @@ void Documents::newFitting()
     const Fitting& before = m_session->fitting();
     Fitting fitting = before.frames.empty() ? shop::frames() : shop::framesOf(before);
     fitting.riding.mix = Mix::only(Use::Commuting);
-    fitting.stock = shopBox();
+    Fitting box = shop::box(m_box);
+    fitting.stock = std::move(box.stock);
+    if (fitting.bicycle.saddle == Saddle{} && fitting.bicycle.pedal == Pedal{}) {
+        fitting.bicycle.saddle = box.bicycle.saddle;
+        fitting.bicycle.pedal = box.bicycle.pedal;
+    }
     adopt(std::move(fitting), {}, false, {});
     m_drafts.drop();
     tell({}, {});
@@ -381,7 +386,7 @@ void Documents::remember(const QString& path)
 Stock Documents::shopBox()
 {
     const QByteArray before = m_box.bytes;
-    const Stock box = shop::box(m_box);
+    const Stock box = shop::box(m_box).stock;
     if (m_box.bytes != before)
         emit boxChanged();
     return box;

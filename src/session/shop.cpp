@@ -37,23 +37,23 @@ std::optional<Fitting> kept(const QString& path, const QByteArray& bytes)
     return std::nullopt;
 }
 
-Stock startingBox()
+Fitting startingBox()
 {
     QFile file(QStringLiteral(":/assets/starting_box.json"));
     const QByteArray bytes = file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
-    return kept(file.fileName(), bytes).value_or(Fitting()).stock;
+    return kept(file.fileName(), bytes).value_or(Fitting());
 }
 
 } // namespace
 
-Stock box(KnownBox& known)
+Fitting box(KnownBox& known)
 {
     const QString path = pathOf(boxName);
     const QByteArray bytes = store::read(path).bytes;
     if (bytes != known.bytes)
         known = {bytes, false};
-    const auto own = kept(path, bytes);
-    return own ? own->stock : startingBox();
+    auto own = kept(path, bytes);
+    return own ? std::move(*own) : startingBox();
 }
 
 Saving rememberBox(const Stock& box, KnownBox& known)
@@ -96,6 +96,9 @@ Fitting framesOf(const Fitting& fitting)
 {
     Fitting result;
     result.frames = fitting.frames;
+    result.bicycle = fitting.bicycle;
+    result.bicycle.barKind.reset(); // asked of each
+    result.bicycle.crankMm.reset();
     std::vector<KeptJson> kept = fitting.kept.all();
     std::erase_if(kept, [](const KeptJson& piece) { return !piece.path.starts_with("/frames/"); });
     result.kept = std::move(kept);

@@ -14,10 +14,13 @@ struct KnownBox {
     QByteArray bytes;
     bool written = false; ///< by this program: no copy of it need be kept
 };
-[[nodiscard]] Stock box(KnownBox& known); ///< an ordinary one at first
+/// A fitting with nothing but the box, an ordinary one at first; one of version 1 has the shop's
+/// saddle and pedals too.
+[[nodiscard]] Fitting box(KnownBox& known);
 [[nodiscard]] Saving rememberBox(const Stock& box, KnownBox& known);
 
-/// A fitting with nothing but frames and what was kept with them.
+/// A fitting with nothing but frames, what was kept with them, and the bicycle but for what is
+/// chosen for each rider.
 [[nodiscard]] Fitting frames();
 void rememberFrames(const Fitting& fitting);
 [[nodiscard]] Fitting framesOf(const Fitting& fitting);

@@ -7,8 +7,8 @@ namespace tripoise {
 
 bool sameQuestion(const Fitting& a, const Fitting& b)
 {
-    return a.riding == b.riding && a.frames == b.frames && a.stock == b.stock
-           && a.current == b.current && a.rider.sex == b.rider.sex
+    return a.riding == b.riding && a.bicycle == b.bicycle && a.frames == b.frames
+           && a.stock == b.stock && a.current == b.current && a.rider.sex == b.rider.sex
            && a.rider.flexibility == b.rider.flexibility
            && a.rider.straightLegRaiseDeg == b.rider.straightLegRaiseDeg
            && a.rider.shoe == b.rider.shoe && a.rider.heelHabit == b.rider.heelHabit
@@ -27,15 +27,16 @@ Solution solve(const Fitting& fitting, const Tables& tables, const Solution& bef
         infer(fitting.rider.measurements, fitting.rider.sex, tables.populations, tables.tape);
     solution.lacks = lacks(fitting, tables);
     if (before.prepared && before.fitting.frames == fitting.frames
-        && before.fitting.stock == fitting.stock)
+        && before.fitting.bicycle == fitting.bicycle && before.fitting.stock == fitting.stock)
         solution.prepared = before.prepared;
     else if (std::find(solution.lacks.begin(), solution.lacks.end(), Lack::Frame)
              == solution.lacks.end())
-        solution.prepared =
-            std::make_shared<const Prepared>(prepare(fitting.frames, fitting.stock, tables, stop));
+        solution.prepared = std::make_shared<const Prepared>(
+            prepare(fitting.frames, fitting.bicycle, fitting.stock, tables, stop));
     if (solution.lacks.empty() && !stop.stop_requested())
-        solution.advice = advise(fitting.rider, fitting.riding, fitting.current, *solution.prepared,
-                                 *solution.tables, stop, fitting.choices.position);
+        solution.advice =
+            advise(fitting.rider, solution.posterior, fitting.riding, fitting.current,
+                   *solution.prepared, *solution.tables, stop, fitting.choices.position);
     return solution;
 }
 

@@ -58,11 +58,21 @@ constexpr std::array entryWords{
                QT_TRANSLATE_NOOP("Words", "Bead seat, the second figure on the tyre: 622, 584 …")},
     EntryWords{"tyre", QT_TRANSLATE_NOOP("Words", "Tyre"),
                QT_TRANSLATE_NOOP("Words", "Width, the first figure on the tyre.")},
+    EntryWords{"other_rim", QT_TRANSLATE_NOOP("Words", "Other rim size"),
+               QT_TRANSLATE_NOOP("Words", "Only where it is not the size's own: 584 on a frame for "
+                                          "622.")},
     EntryWords{"max_tyre", QT_TRANSLATE_NOOP("Words", "Widest tyre"),
                QT_TRANSLATE_NOOP("Words", "That the frame's maker allows.")},
     EntryWords{"mudguard_gap", QT_TRANSLATE_NOOP("Words", "Gap to the tyre"),
                QT_TRANSLATE_NOOP("Words", "Tyre to the outside of the mudguard.")},
     EntryWords{"mudguard_width", QT_TRANSLATE_NOOP("Words", "Mudguard width"), ""},
+    // what a size is sold with
+    EntryWords{"sold_stem", QT_TRANSLATE_NOOP("Words", "Stem, sold with"),
+               QT_TRANSLATE_NOOP("Words", "Its length, where the maker sells the size complete.")},
+    EntryWords{"sold_bar", QT_TRANSLATE_NOOP("Words", "Bar width, sold with"), ""},
+    EntryWords{"sold_crank", QT_TRANSLATE_NOOP("Words", "Crank, sold with"), ""},
+    EntryWords{"sold_tyre", QT_TRANSLATE_NOOP("Words", "Tyre, sold with"),
+               QT_TRANSLATE_NOOP("Words", "It counts until the bicycle's own tyre is given.")},
     // headset and steerer
     EntryWords{
         "upper_headset", QT_TRANSLATE_NOOP("Words", "Headset, above"),

@@ -95,6 +95,7 @@ QString keyOf(FindingCode code)
     switch (code) {
     case FindingCode::SuspiciousMeasurement: return QStringLiteral("suspicious_measurement");
     case FindingCode::ReadingsDisagree: return QStringLiteral("readings_disagree");
+    case FindingCode::WheelsDiffer: return QStringLiteral("wheels_differ");
     case FindingCode::UnusualBody: return QStringLiteral("unusual_body");
     case FindingCode::RiddenHeightCounts: return QStringLiteral("ridden_height_counts");
     case FindingCode::RiddenForAnotherUse: return QStringLiteral("ridden_for_another_use");
@@ -166,6 +167,15 @@ QString sentence(const Finding& finding)
         return Words::tr("Measure the %1 again: the readings run from %2 to %3.")
             .arg(nameOf(quantity), amountOf(quantity, number(0)), amountOf(quantity, number(1)));
     }
+    case FindingCode::WheelsDiffer:
+        if (number(0) == number(1))
+            return Words::tr(
+                "Some of the sizes have mudguards and some have none, so it is not only the frames "
+                "that are compared: say which the bicycle has.");
+        return Words::tr(
+                   "The sizes are on different tyres, %1 to %2, so it is not only the frames that "
+                   "are compared: say which the bicycle has.")
+            .arg(partMm(number(0)), partMm(number(1)));
     case FindingCode::UnusualBody:
         return Words::tr("These measurements together are rare (%1): a slip of the tape, or a body "
                          "that formulas know little of.")

@@ -248,6 +248,9 @@ QString reasonOf(const Problem& problem)
             .arg(value, span(problem));
     case ProblemCode::WrongType:
         return Words::tr("%1 is of the wrong kind; accepted: %2").arg(value, wanted(problem));
+    case ProblemCode::Moved:
+        return Words::tr("%1 stood here in version 1; accepted: once, at %2")
+            .arg(value, anyOf(names));
     case ProblemCode::UnknownKey:
         return names.isEmpty()
                    ? Words::tr("unknown key, with the value %1; accepted: nothing here").arg(value)
@@ -265,6 +268,10 @@ QString reasonOf(const Problem& problem)
         if (names.value(0) == QLatin1String("in_stock"))
             return Words::tr("none of them is in stock; accepted: at least one with "
                              "\"in_stock\": true");
+        if (problem.path == "/stock/bars" && !names.isEmpty())
+            return Words::tr("none of them is the bicycle's kind, %1; accepted: at least one that "
+                             "is, or another kind at /bicycle/bar_kind")
+                .arg(names.value(0));
         return Words::tr("%1, too few; accepted: %2").arg(entries(value), span(problem));
     case ProblemCode::TooMany:
         if (problem.path.empty() && names.value(0) == QLatin1String("cells"))

@@ -53,7 +53,8 @@ const Case& demo(const QString& name)
     Case loaded;
     loaded.fitting = std::get<Fitting>(
         readFitting(textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(name)), tables()));
-    loaded.prepared = prepare(loaded.fitting.frames, loaded.fitting.stock, tables());
+    loaded.prepared =
+        prepare(loaded.fitting.frames, loaded.fitting.bicycle, loaded.fitting.stock, tables());
     loaded.advice = advise(loaded.fitting.rider, loaded.fitting.riding, loaded.fitting.current,
                            loaded.prepared, tables());
     return made.emplace(name, std::move(loaded)).first->second;

@@ -180,21 +180,25 @@ private slots:
         const auto check = [](auto whole, auto entries) {
             for (const auto& entry : entries) {
                 const double middle =
-                    std::round(0.5 * (entry.limits.low + entry.limits.high)) + 0.5;
+                    std::round(0.5 * (entry.facts.limits.low + entry.facts.limits.high)) + 0.5;
                 entry.write(whole, middle);
                 QCOMPARE(entry.read(whole), std::optional(middle));
             }
             for (const auto& entry : entries) // none wrote where another did
-                QCOMPARE(
-                    entry.read(whole),
-                    std::optional(std::round(0.5 * (entry.limits.low + entry.limits.high)) + 0.5));
+                QCOMPARE(entry.read(whole),
+                         std::optional(
+                             std::round(0.5 * (entry.facts.limits.low + entry.facts.limits.high))
+                             + 0.5));
         };
         check(Stem{}, stemEntries());
         for (const BarKind kind : {BarKind::Flat, BarKind::Swept, BarKind::Drop})
             check(Bar{}, barEntries(kind));
         check(0.0, spacerEntries());
         check(0.0, crankEntries());
-        check(Stock{}, restEntries());
+        Bicycle guarded;
+        guarded.mudguard = Mudguard{};
+        for (const auto group : {BicycleGroup::Wheels, BicycleGroup::Guard, BicycleGroup::Parts})
+            check(guarded, bicycleEntries(group));
     }
 
     void shouldReadAnAngleAsItWasTyped()
@@ -300,22 +304,6 @@ private slots:
         bars->putBack();
         QCOMPARE(bars->count(), 2);
         QVERIFY(!tickedAt(bars, 1));
-    }
-
-    void shouldTypeTheFittedCrankAndTheSaddle()
-    {
-        Opened opened;
-        for (QObject* one : opened.box.rest()) {
-            auto* number = qobject_cast<NumberField*>(one);
-            QVERIFY(number);
-            if (number->objectName() == QLatin1String("fitted_crank"))
-                number->commit(QStringLiteral("172.5"));
-            if (number->objectName() == QLatin1String("saddle_length"))
-                number->commit(QStringLiteral("265"));
-        }
-        QCOMPARE(opened.stock().fittedCrankMm, 172.5);
-        QCOMPARE(opened.stock().saddle.lengthMm, 265.0);
-        QCOMPARE(opened.box.shop().saddle.lengthMm, 265.0);
     }
 };
 

@@ -5,6 +5,7 @@
 
 #include <QAbstractItemModelTester>
 #include <QElapsedTimer>
+#include <QRegularExpression>
 #include <QTest>
 
 #include <cmath>
@@ -73,13 +74,12 @@ private slots:
     void shouldReadBackEveryNumber()
     {
         FrameSize frame;
-        frame.wheel.mudguard = Mudguard{};
         double nudge = 0.0; // each its own value, so that none can stand where another does
         std::vector<std::pair<const EntryOf<FrameSize>*, double>> written;
         for (const FrameGroup group : allFrameGroups) {
             for (const auto& one : frameEntries(group)) {
                 nudge += 0.25;
-                const double value = 0.5 * (one.limits.low + one.limits.high) + nudge;
+                const double value = 0.5 * (one.facts.limits.low + one.facts.limits.high) + nudge;
                 one.write(frame, value);
                 written.emplace_back(&one, value);
             }
@@ -90,9 +90,7 @@ private slots:
             one->write(frame, std::nullopt);
             QVERIFY2(!one->read(frame), one->key);
         }
-        FrameSize empty;
-        empty.wheel.mudguard = Mudguard{};
-        QVERIFY(frame == empty);
+        QVERIFY(frame == FrameSize{});
     }
 
     void shouldKeepBothEndsOfAnAdjustableDropout()
@@ -139,14 +137,6 @@ private slots:
         const FrameSize empty;
         for (const char* key : {"seat_angle", "head_tube", "wheelbase", "top_tube"})
             QVERIFY(!entry(key).standIn(empty, test::tables()));
-    }
-
-    void shouldTakeAMudguardAsWideAsItsTyreAsks()
-    {
-        FrameSize frame = plainFrame();
-        frame.wheel.tyreMm = 50;
-        // assets/parts.json: 10 mm wider than the tyre
-        QCOMPARE(standIn("mudguard_width", frame).value, 60.0);
     }
 
     void shouldNeedWhatNothingCanBeMadeWithout()
@@ -334,19 +324,31 @@ private slots:
         QVERIFY(seat->placeholder().startsWith(QStringLiteral("≈"))); // it follows
     }
 
-    void shouldTakeMudguardAndMaterial()
+    void shouldTakeTheMaterial()
     {
         Opened opened;
         FrameFields* fields = opened.model.fieldsAt(0);
-        fields->setMudguard(true);
-        field(fields, "mudguard_gap")->commit(QStringLiteral("15"));
-        QCOMPARE(opened.session.fitting().frames[0].wheel.mudguard->gapMm, 15.0);
         fields->setMaterial(QStringLiteral("carbon"));
         QVERIFY(opened.session.fitting().frames[0].headset.material == SteererMaterial::Carbon);
         fields->setMaterial(QStringLiteral("carbon")); // again: not stated
         QVERIFY(!opened.session.fitting().frames[0].headset.material);
-        fields->setMudguard(false);
-        QVERIFY(!opened.session.fitting().frames[0].wheel.mudguard);
+    }
+
+    void shouldTellTheStandoverOnTheBicyclesTyres()
+    {
+        Opened opened;
+        Fitting next = opened.session.fitting();
+        next.frames[0].geometry.seatTubeMm = 500;
+        next.bicycle.tyreMm = 30;
+        opened.session.edit(next, QString());
+        const QString narrow = field(opened.model.fieldsAt(0), "standover")->placeholder();
+        next.bicycle.tyreMm = 50; // the whole bicycle stands 20 mm higher
+        opened.session.edit(next, QString());
+        const QString wide = field(opened.model.fieldsAt(0), "standover")->placeholder();
+        const auto number = [](QString text) {
+            return text.remove(QRegularExpression(QStringLiteral("[^0-9.]"))).toDouble();
+        };
+        QVERIFY(std::abs(number(wide) - number(narrow) - 20.0) < 0.11); // told to a tenth
     }
 
     void shouldForgetUnfinishedSizesOfAnotherFitting()

@@ -114,7 +114,7 @@ private slots:
         straight.widthMm = 620;
         straight.gripBackMm = 28;
         fitting.stock.bars = {straight};
-        fitting.stock.saddle.lengthMm = 270; // 0.55 of it ahead of the saddle point: 148.5
+        fitting.bicycle.saddle.lengthMm = 270; // 0.55 of it ahead of the saddle point: 148.5
         session.start(fitting);
         TodayModel today;
         today.setSession(&session);

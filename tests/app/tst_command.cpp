@@ -525,7 +525,7 @@ private slots:
             const Json& handling = candidate.at("handling");
             const double head = radians(of(geometry, "head_angle_deg"));
             const double radius =
-                of(frame.at("wheel"), "bead_seat_mm") / 2.0 + of(frame.at("wheel"), "tyre_mm");
+                of(frame.at("wheel"), "bead_seat_mm") / 2.0 + of(fitting.at("bicycle"), "tyre_mm");
             const double trail =
                 radius / std::tan(head) - of(geometry, "fork_offset_mm") / std::sin(head);
             QVERIFY(near(of(handling, "trail_mm"), trail, 0.01));
@@ -777,7 +777,7 @@ private slots:
              {"/riding", {"missing"}},
              {"/frames", {"missing"}},
              {"/stock", {"missing"}}});
-        edit("newer version", with("/version", 2), {{"/version", {"version 2", "accepted: 1"}}});
+        edit("newer version", with("/version", 3), {{"/version", {"version 3", "accepted: 1"}}});
         edit("version as text", with("/version", "1"), {{"/version", {"\"1\"", "accepted: 1"}}});
 
         edit("text for a number", with("/rider/measurements/stature_mm", "tall"),
@@ -845,9 +845,11 @@ private slots:
              {{"/stock/bars/0/kind", {"\"bullhorn\"", "flat, swept or drop"}}});
 
         edit("empty stock", with("/stock", Json::object()),
-             {{"/stock/stems", {"missing"}},
-              {"/stock/bars", {"missing"}},
-              {"/stock/cranks_mm", {"missing"}}});
+             {{"/stock/stems", {"missing"}}, {"/stock/bars", {"missing"}}});
+        edit("a tyre on a size", with("/frames/0/wheel/tyre_mm", 40),
+             {{"/frames/0/wheel/tyre_mm", {"40", "/bicycle/tyre_mm"}}});
+        edit("a kind of bar that is not in the box", with("/bicycle/bar_kind", "drop"),
+             {{"/stock/bars", {"drop", "/bicycle/bar_kind"}}});
         edit("no stems", with("/stock/stems", Json::array()),
              {{"/stock/stems", {"0 entries", "1 to 500"}}});
         edit("no frames", with("/frames", Json::array()), {{"/frames", {"0 entries", "1 to 60"}}});

@@ -166,7 +166,7 @@ private slots:
     void shouldShowANewerVersionToLookAtOnly()
     {
         const QByteArray newer = demoText()
-                                     .replace("\"version\": 1", "\"version\": 2, \"moons\": 3")
+                                     .replace("\"version\": 2", "\"version\": 3, \"moons\": 3")
                                      .replace("\"ordinary\"", "\"elastic\"");
         const QString path = m_own->file(QStringLiteral("newer.json"), newer);
         Desk desk(path);

@@ -47,7 +47,7 @@ FrameSize frameOf(const char* size, double stack, double reach)
     frame.geometry.chainstayMm = Range{435.0, 435.0};
     frame.geometry.bbDropMm = 70.0;
     frame.geometry.forkOffsetMm = 47.0;
-    frame.wheel.tyreMm = 40.0;
+    test::mountingOn(frame).tyreMm = 40.0;
     return frame;
 }
 
@@ -61,7 +61,7 @@ Fitting fittingOf(double stature, double inseam, BarKind kind, Use use)
     fitting.frames = {frameOf("M", 0.33 * stature, 0.222 * stature),
                       frameOf("L", 0.33 * stature + 25.0, 0.222 * stature + 10.0)};
     // The larger one rolls on wider tyres and hangs lower, so that nothing lines up by chance.
-    fitting.frames[1].wheel.tyreMm = 47.0;
+    test::mountingOn(fitting.frames[1]).tyreMm = 47.0;
     fitting.frames[1].geometry.bbDropMm = 74.0;
     fitting.frames[1].geometry.chainstayMm = Range{442.0, 442.0};
     for (const double length : {60.0, 70.0, 80.0, 90.0, 100.0, 110.0}) {
@@ -83,7 +83,7 @@ Case caseOf(Fitting fitting)
 {
     Case made{std::move(fitting), {}, {}, {}};
     const Tables& tables = test::tables();
-    made.prepared = prepare(made.fitting.frames, made.fitting.stock, tables);
+    made.prepared = prepare(made.fitting.frames, made.fitting.bicycle, made.fitting.stock, tables);
     made.advice = advise(made.fitting.rider, made.fitting.riding, {}, made.prepared, tables);
     made.view = makeSideView(made.advice, made.fitting.riding.mix, made.prepared, tables);
     return made;

@@ -70,7 +70,7 @@ template <typename Check> void overRandomCases(const Check& check)
     RandomBriefs briefs(91);
     for (int i = 0; i < samples(120); ++i) {
         Case one{briefs.next(), {}, {}};
-        one.prepared = prepare(one.brief.frames, one.brief.stock, tables());
+        one.prepared = prepare(one.brief.frames, one.brief.bicycle, one.brief.stock, tables());
         one.advice = advise(one.brief.rider, one.brief.riding, {}, one.prepared, tables());
         if (one.advice.solved)
             check(one);

@@ -28,7 +28,7 @@ const Pair& demo()
     static const Pair made = [] {
         const Fitting fitting = std::get<Fitting>(readFitting(
             textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/between-two-sizes.json")), tables()));
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         const Advice advice =
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables());
         Shown shown;

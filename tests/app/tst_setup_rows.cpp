@@ -38,7 +38,8 @@ Decided decided(const char* demo)
     const std::string text =
         textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/%1.json").arg(QLatin1String(demo)));
     Decided result{std::get<Fitting>(readFitting(text, tables())), {}, {}};
-    result.prepared = prepare(result.fitting.frames, result.fitting.stock, tables());
+    result.prepared =
+        prepare(result.fitting.frames, result.fitting.bicycle, result.fitting.stock, tables());
     result.advice = advise(result.fitting.rider, result.fitting.riding, result.fitting.current,
                            result.prepared, tables());
     return result;

@@ -25,7 +25,7 @@ PaintOrder orderOf(const char* demo, const Theme& theme = Theme::day(), double r
 {
     const Fitting fitting = test::demoFitting(demo);
     const Tables& tables = test::tables();
-    const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+    const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables);
     const Advice advice = advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
     PaintOrder order{size, ratio, theme, {}, {}, {}};
     order.view = makeSideView(advice, fitting.riding.mix, prepared, tables);

@@ -94,7 +94,7 @@ Fitting fullBox()
 
 void decideBetweenTwo(benchmark::State& state, const Fitting& fitting)
 {
-    const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+    const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
     for (auto _ : state)
         benchmark::DoNotOptimize(
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables()));
@@ -120,7 +120,7 @@ void prepareFullBox(benchmark::State& state)
 {
     const Fitting fitting = fullBox();
     for (auto _ : state)
-        benchmark::DoNotOptimize(prepare(fitting.frames, fitting.stock, tables()));
+        benchmark::DoNotOptimize(prepare(fitting.frames, fitting.bicycle, fitting.stock, tables()));
 }
 BENCHMARK(prepareFullBox)->Unit(benchmark::kMillisecond);
 

@@ -33,7 +33,8 @@ const Case& demo()
         Case loaded;
         loaded.fitting = std::get<Fitting>(readFitting(
             textOf(QStringLiteral(TRIPOISE_ASSETS "/demo/between-two-sizes.json")), tables()));
-        loaded.prepared = prepare(loaded.fitting.frames, loaded.fitting.stock, tables());
+        loaded.prepared =
+            prepare(loaded.fitting.frames, loaded.fitting.bicycle, loaded.fitting.stock, tables());
         loaded.advice = advise(loaded.fitting.rider, loaded.fitting.riding, loaded.fitting.current,
                                loaded.prepared, tables());
         return loaded;

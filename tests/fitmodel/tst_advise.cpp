@@ -35,7 +35,7 @@ struct Decided {
 
 Decided decided(const Fitting& fitting)
 {
-    Decided result{fitting, prepare(fitting.frames, fitting.stock, tables()), {}};
+    Decided result{fitting, prepare(fitting.frames, fitting.bicycle, fitting.stock, tables()), {}};
     result.advice = advise(fitting.rider, fitting.riding, fitting.current, result.prepared,
                            tables(), {}, fitting.choices.position);
     return result;
@@ -222,7 +222,7 @@ private slots:
         // Derived: what shows and what must stay inside, of the post that is long enough.
         const PreparedSize& size = d.prepared.sizes[candidate.size];
         const double shows = *exposedPost(size.skeleton, candidate.best->setup.saddle,
-                                          d.prepared.stock.saddle, tables().parts);
+                                          d.prepared.bicycle.saddle, tables().parts);
         QVERIFY(std::abs(*candidate.fit.postMmToOrder - shows - size.skeleton.postInsertionMm)
                 < 1e-9);
     }
@@ -382,7 +382,7 @@ private slots:
         RandomBriefs briefs(35);
         for (int i = 0; i < 100; ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Person person{averageMan(), *brief.rider.flexibility, calibrationFoothold(), {}};
             const std::vector<Hold> holds =
                 holdsOf(person, brief.riding.mix, brief.stock.bars.front(), tables());
@@ -444,7 +444,7 @@ private slots:
     void shouldStopWhenAsked()
     {
         const Fitting fitting = demoFitting("between-two-sizes");
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         std::stop_source stop;
         stop.request_stop();
         QVERIFY(!advise(fitting.rider, fitting.riding, {}, prepared, tables(), stop.get_token())
@@ -472,7 +472,7 @@ private slots:
         const Population& men = tables().populations.male;
         Fitting fitting = demoFitting("between-two-sizes");
         fitting.current.reset();
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         const int stature = static_cast<int>(Quantity::Stature);
         const BaseVector perMm = men.covariance.col(stature) / men.covariance(stature, stature);
         for (const Use use : {Use::FastCommuting, Use::Touring}) {

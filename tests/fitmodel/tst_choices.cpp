@@ -181,7 +181,7 @@ private slots:
         third.geometry.topTubeEffectiveMm.reset();
         fitting.frames.push_back(third);
         const Tables& tables = test::tables();
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables);
         const Advice advice =
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
         QVERIFY(advice.verdict.named && advice.verdict.other && advice.candidates.size() == 3);
@@ -287,7 +287,7 @@ private slots:
     {
         const Fitting fitting = std::get<Fitting>(read(R"({"weights":{"spacers":0}})"));
         const Tables tables = weighted(test::tables(), fitting.choices);
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables);
         const Advice advice =
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
         QVERIFY(advice.solved);
@@ -352,7 +352,8 @@ private slots:
             all[2 + 2 * i].weightFactor[i] = weightFactorRange.high;
         }
         const Fitting fitting = std::get<Fitting>(read("{}"));
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, test::tables());
+        const Prepared prepared =
+            prepare(fitting.frames, fitting.bicycle, fitting.stock, test::tables());
         for (const Choices& choices : all) {
             const Tables tables = weighted(test::tables(), choices);
             const Advice advice =

@@ -29,7 +29,7 @@ FrameSize ordinary()
     frame.geometry.forkOffsetMm = 47.0;
     frame.geometry.standoverMm = 780.0;
     frame.wheel.beadSeatMm = 622.0;
-    frame.wheel.tyreMm = 40.0;
+    test::mountingOn(frame).tyreMm = 40.0;
     return frame;
 }
 Skeleton skeleton(const FrameSize& frame)
@@ -153,7 +153,7 @@ private slots:
         QVERIFY(!tyreLeft(frame, skeleton(frame)));
         frame.wheel.maxTyreMm = 45.0;
         QCOMPARE(*tyreLeft(frame, skeleton(frame)), 5.0);
-        frame.wheel.tyreMm = 50.0;
+        test::mountingOn(frame).tyreMm = 50.0;
         QCOMPARE(*tyreLeft(frame, skeleton(frame)), -5.0);
     }
 

@@ -490,7 +490,7 @@ private slots:
         QVERIFY(std::abs(*frame.geometry.seatAngleDeg - 73.5) < 0.011);
         QVERIFY(std::abs(*frame.geometry.forkOffsetMm - 47.0) < 0.11);
         QVERIFY(!frame.geometry.headTubeMm); // its headset is not known
-        QCOMPARE(frame.wheel.tyreMm, std::optional(38.0));
+        QCOMPARE(frame.asSold.tyreMm, std::optional(38.0));
 
         const std::vector<Column> few{Column::Stack, Column::Reach, Column::TopTube};
         const GeometryTable open = printed({oneSize()}, few);

@@ -18,13 +18,13 @@ using namespace tripoise;
 
 namespace {
 
-const QByteArray minimal = R"({"format":"tripoise.fitting","version":1,
+const QByteArray minimal = R"({"format":"tripoise.fitting","version":2,
 "rider":{"measurements":{"stature_mm":1756,"inseam_mm":846}},
 "riding":{"mix":{"touring":1}},
 "frames":[{"size":"M","geometry":{"stack_mm":572,"reach_mm":388,"head_angle_deg":72,"seat_angle_deg":73}}],
 "stock":{"stems":[{"length_mm":90,"angle_deg":6}],"bars":[{"kind":"flat","width_mm":620}],"cranks_mm":[170]}})";
 
-const QByteArray full = R"({"format":"tripoise.fitting","version":1,"shelf":{"row/no":3,"~":null},
+const QByteArray full = R"({"format":"tripoise.fitting","version":2,"shelf":{"row/no":3,"~":null},
 "rider":{"label":"Sample","sex":"female","flexibility":"stiff","straight_leg_raise_deg":70,
   "shoe":{"sole_mm":12,"length_mm":285,"last":"wide"},"heel_habit":"low","notes":"two\nlines é",
   "measurements":{"stature_mm":{"value":1690.5,"sd":4},"inseam_mm":[812,815.25],"mass_kg":64.5}},
@@ -34,21 +34,23 @@ const QByteArray full = R"({"format":"tripoise.fitting","version":1,"shelf":{"ro
    "seat_angle_deg":73.5,"head_angle_deg":71.5,"head_tube_mm":150,"seat_tube_mm":500,
    "top_tube_effective_mm":545,"chainstay_mm":[425,445],"bb_drop_mm":70,"wheelbase_mm":1030,
    "front_centre_mm":615,"fork_length_mm":395,"fork_offset_mm":47,"standover_mm":780},
-  "wheel":{"bead_seat_mm":622,"tyre_mm":40,"max_tyre_mm":45,"mudguard":{"gap_mm":12,"width_mm":50}},
+  "wheel":{"bead_seat_mm":622,"max_tyre_mm":45},
   "headset":{"upper_mm":15,"lower_mm":9,"steerer_mm":28.6,"steerer_length_mm":260,
    "material":"carbon","max_spacers_mm":30},
   "post":{"diameter_mm":27.2,"length_mm":350,"offset_mm":15,"insertion_mm":70,
    "frame_insertion_mm":80},"max_system_kg":140,"mass_kg":11.5,"price":1890},
  {"model":"A","size":"56","geometry":{"stack_mm":585,"reach_mm":390,"head_angle_deg":72,
-   "top_tube_effective_mm":560,"chainstay_mm":430},"wheel":{"mudguard":{}}}],
+   "top_tube_effective_mm":560,"chainstay_mm":430},"mounting":{"tyre_mm":38,"bead_seat_mm":584,"mudguard":{}},
+   "rider_height_mm":[1650,1780],"as_sold":{"stem_mm":90,"bar_mm":420,"crank_mm":170,"tyre_mm":35}}],
+"bicycle":{"tyre_mm":40,"bead_seat_mm":622,"mudguard":{"gap_mm":12,"width_mm":50},"bar_kind":"drop",
+  "crank_mm":170,"saddle":{"length_mm":270,"stack_mm":45,"rail_travel_mm":50},
+  "pedal":{"stack_mm":15,"lateral_mm":125}},
 "stock":{"stems":[{"length_mm":80,"angle_deg":-17.3,"reversible":false,"bar_clamp_mm":31.8,
    "steerer_mm":28.6,"clamp_height_mm":42,"in_stock":true},
    {"length_mm":90,"angle_deg":7.1,"in_stock":false}],
-  "spacers_mm":[5,10,2.5],"cranks_mm":[165,172.5],"fitted_crank_mm":170,
+  "spacers_mm":[5,10,2.5],"cranks_mm":[165,172.5],
   "bars":[{"name":"b","kind":"drop","width_mm":420,"backsweep_deg":1,"rise_mm":2,"grip_back_mm":3,
-   "reach_mm":75,"drop_mm":120,"hood_forward_mm":20,"hood_up_mm":10,"bar_clamp_mm":31.8}],
-  "saddle":{"length_mm":270,"stack_mm":45,"rail_travel_mm":50},
-  "pedal":{"stack_mm":15,"lateral_mm":125}},
+   "reach_mm":75,"drop_mm":120,"hood_forward_mm":20,"hood_up_mm":10,"bar_clamp_mm":31.8}]},
 "current":{"saddle_height_mm":720,"saddle_setback_mm":180,"grip_reach_mm":480,"grip_height_mm":640,
   "crank_mm":170,"comfortable":true,"complaints":["hands","a stiff thumb"],"lent":"yes"},
 "choices":{"weights":{"spacers":2e0}},"visits":[{"on":"first"}]})";
@@ -161,23 +163,26 @@ private slots:
         QCOMPARE(frame.size, std::string("54"));
         QCOMPARE(frame.geometry, (Geometry{560, 380, 71.5, 73.5, 150, 500, 545, Range{425, 445}, 70,
                                            1030, 615, 395, 47, 780}));
-        QCOMPARE(frame.wheel, (Wheel{622, 40, 45, Mudguard{12, 50}}));
+        QCOMPARE(frame.wheel, (Wheel{622, 45}));
+        QVERIFY(!frame.mounting);
         QCOMPARE(frame.headset, (Headset{15, 9, 28.6, 260, SteererMaterial::Carbon, 30}));
         QCOMPARE(frame.post, (Post{27.2, 350, 15, 70, 80}));
         QCOMPARE(frame.maxSystemKg, 140.0);
         QCOMPARE(frame.massKg, 11.5);
         QCOMPARE(frame.price, 1890.0);
         QCOMPARE(fitting->frames[1].geometry.chainstayMm, (Range{430, 430}));
-        QCOMPARE(fitting->frames[1].wheel.mudguard, Mudguard{});
+        QCOMPARE(fitting->frames[1].mounting, (Mounting{38, 584, Mudguard{}}));
+        QCOMPARE(fitting->frames[1].riderHeightMm, (Range{1650, 1780}));
+        QCOMPARE(fitting->frames[1].asSold, (AsSold{90, 420, 170, 35}));
+        QCOMPARE(
+            fitting->bicycle,
+            (Bicycle{40, 622, Mudguard{12, 50}, BarKind::Drop, 170, {270, 45, 50}, {15, 125}}));
         const Stock& stock = fitting->stock;
         QCOMPARE(stock.stems[0], (Stem{80, Angle::degrees(-17.3), false, 31.8, 28.6, 42, true}));
         QVERIFY(!stock.stems[1].inStock);
         QCOMPARE(stock.spacersMm, (std::vector<double>{5, 10, 2.5}));
         QCOMPARE(stock.cranksMm, (std::vector<double>{165, 172.5}));
-        QCOMPARE(stock.fittedCrankMm, 170.0);
         QCOMPARE(stock.bars[0], (Bar{"b", BarKind::Drop, 420, 1, 2, 3, 75, 120, 20, 10, 31.8}));
-        QCOMPARE(stock.saddle, (Saddle{270, 45, 50}));
-        QCOMPARE(stock.pedal, (Pedal{15, 125}));
         CurrentBike current;
         current.saddleHeightMm = 720;
         current.saddleSetbackMm = 180;
@@ -198,7 +203,7 @@ private slots:
         QTest::newRow("with a byte-order mark") << "\xEF\xBB\xBF" + minimal;
         QTest::newRow("nulls for what is optional")
             << with(with(minimal, R"("measurements")", R"("sex":null,"shoe":null,"measurements")"),
-                    R"("cranks_mm":[170])", R"("cranks_mm":null,"fitted_crank_mm":170)");
+                    R"("cranks_mm":[170]})", R"("cranks_mm":null},"bicycle":{"crank_mm":170})");
         QTest::newRow("shares a little off")
             << with(minimal, R"({"touring":1})", R"({"touring":0.3333333,"city":0.6666664})");
         QTest::newRow("a size that is a number")
@@ -226,8 +231,9 @@ private slots:
         const QByteArray written = QByteArray::fromStdString(writeFitting(*fitting));
         QVERIFY(QJsonDocument::fromJson(written).isObject()); // another reader agrees
         qsizetype last = -1;
-        for (const char* key : {"\"format\"", "\"version\"", "\"rider\"", "\"riding\"",
-                                "\"frames\"", "\"stock\"", "\"current\"", "\"choices\""}) {
+        for (const char* key :
+             {"\"format\"", "\"version\"", "\"rider\"", "\"riding\"", "\"bicycle\"", "\"frames\"",
+              "\"stock\"", "\"current\"", "\"choices\""}) {
             const auto at = written.indexOf(key);
             QVERIFY2(at > last, key);
             last = at;
@@ -379,8 +385,8 @@ private slots:
     void shouldRefuseDepthWithoutHarm()
     {
         const auto nested = [](int lists) {
-            return with(minimal, R"("version":1)",
-                        "\"version\":1,\"deep\":" + QByteArray(lists, '[')
+            return with(minimal, R"("version":2)",
+                        "\"version\":2,\"deep\":" + QByteArray(lists, '[')
                             + QByteArray(lists, ']'));
         };
         QCOMPARE(problemsOf(nested(63)).size(), 0UL); // and the object around them
@@ -420,7 +426,7 @@ private slots:
         for (int i = 0; i < 250'000; ++i)
             keys += "\"k" + QByteArray::number(i) + "\":1,";
         QTest::newRow("unknown keys to keep")
-            << with(minimal, R"("version":1)", keys + R"("version":1)")
+            << with(minimal, R"("version":2)", keys + R"("version":2)")
             << int(ProblemCode::TooLarge);
         QTest::newRow("unknown keys to refuse")
             << with(minimal, R"("stack_mm")", keys + R"("stack_mm")")
@@ -448,7 +454,7 @@ private slots:
         for (int i = 0; i < 600'000; ++i)
             lists += ",[]";
         const auto fitting =
-            fittingOf(with(minimal, R"("version":1)", R"("version":1,"lists":[)" + lists + "]"));
+            fittingOf(with(minimal, R"("version":2)", R"("version":2,"lists":[)" + lists + "]"));
         QVERIFY(fitting);
         const auto again = fittingOf(QByteArray::fromStdString(writeFitting(*fitting)));
         QVERIFY(again);
@@ -463,7 +469,7 @@ private slots:
         for (int i = 0; i < 40'000; ++i)
             keys += "\"k" + QByteArray::number(i) + "\":1,";
         const QByteArray text =
-            with(minimal, R"("version":1)", R"("version":1,"kept":{)" + keys + R"("last":1})");
+            with(minimal, R"("version":2)", R"("version":2,"kept":{)" + keys + R"("last":1})");
         QElapsedTimer timer;
         timer.start();
         const auto fitting = fittingOf(text);
@@ -521,10 +527,10 @@ private slots:
 
     void shouldNotJudgeTheRestOfWhatFollowsOtherRules()
     {
-        const Problems newer = problemsOf(R"({"format":"tripoise.fitting","version":2})");
+        const Problems newer = problemsOf(R"({"format":"tripoise.fitting","version":3})");
         QCOMPARE(newer.size(), 1UL);
         QCOMPARE(newer[0].code, ProblemCode::NewerVersion);
-        QCOMPARE(newer[0].high, 1.0);
+        QCOMPARE(newer[0].high, 2.0);
         const Problems other = problemsOf(R"({"format":"something","version":1})");
         QCOMPARE(other.size(), 1UL);
         QCOMPARE(other[0].code, ProblemCode::WrongFormat);
@@ -573,15 +579,15 @@ void TestDocument::shouldSayWhatIsWrong_data()
         "tripoise.fitting");
     row("a format that is no text", R"("tripoise.fitting")", "1", WrongType, "/format", "1",
         "text");
-    row("a newer version", R"("version":1)", R"("version":2)", NewerVersion, "/version", "2");
-    row("a much newer version", R"("version":1)", R"("version":1e300)", NewerVersion, "/version",
+    row("a newer version", R"("version":2)", R"("version":3)", NewerVersion, "/version", "3");
+    row("a much newer version", R"("version":2)", R"("version":1e300)", NewerVersion, "/version",
         "1e+300");
-    row("version 0", R"("version":1)", R"("version":0)", OutOfRange, "/version", "0");
-    row("version 1.5", R"("version":1)", R"("version":1.5)", WrongType, "/version", "1.5",
+    row("version 0", R"("version":2)", R"("version":0)", OutOfRange, "/version", "0");
+    row("version 1.5", R"("version":2)", R"("version":1.5)", WrongType, "/version", "1.5",
         "integer");
-    row("version as text", R"("version":1)", R"("version":"1")", WrongType, "/version", R"("1")",
+    row("version as text", R"("version":2)", R"("version":"1")", WrongType, "/version", R"("1")",
         "integer");
-    row("no version", R"("version":1,)", "", Missing, "/version", "");
+    row("no version", R"("version":2,)", "", Missing, "/version", "");
     row("a key twice", R"("inseam_mm":846)", R"("inseam_mm":846,"inseam_mm":847)", DuplicateKey,
         "/rider/measurements/inseam_mm", "");
     row("a key twice in a list", R"("angle_deg":6)", R"("angle_deg":6,"angle_deg":7)", DuplicateKey,
@@ -690,14 +696,31 @@ void TestDocument::shouldSayWhatIsWrong_data()
     row("no stem in stock", R"("angle_deg":6)", R"("angle_deg":6,"in_stock":false)", TooFew,
         "/stock/stems", "0", "in_stock");
     row("no bars", R"([{"kind":"flat","width_mm":620}])", "[]", TooFew, "/stock/bars", "0");
-    row("no cranks", R"([170])", "[]", TooFew, "/stock/cranks_mm", "0");
+    row("no cranks", R"([170])", "[]", Missing, "/stock/cranks_mm", "");
     row("cranks missing", R"(,"cranks_mm":[170])", "", Missing, "/stock/cranks_mm", "");
     row("a misspelt crank list", R"("cranks_mm":[170])", R"("cranks_mm":[170],"spacer_mm":[5])",
         UnknownKey, "/stock/spacer_mm", "[5]", "spacers_mm");
     row("a misspelt stem key", R"("angle_deg":6)", R"("angle_deg":6,"reversable":true)", UnknownKey,
         "/stock/stems/0/reversable", "true", "reversible");
-    row("a misspelt saddle key", R"("cranks_mm")", R"("saddle":{"lenght_mm":270},"cranks_mm")",
-        UnknownKey, "/stock/saddle/lenght_mm", "270", "length_mm");
+    row("a misspelt saddle key", R"("stock")", R"("bicycle":{"saddle":{"lenght_mm":270}},"stock")",
+        UnknownKey, "/bicycle/saddle/lenght_mm", "270", "length_mm");
+    row("a misspelt tyre", R"("stock")", R"("bicycle":{"tire_mm":40},"stock")", UnknownKey,
+        "/bicycle/tire_mm", "40", "tyre_mm");
+    row("a tyre in inches", R"("stock")", R"("bicycle":{"tyre_mm":2.1},"stock")", UnitSlip,
+        "/bicycle/tyre_mm", "2.1", "cm, in");
+    row("no bar of the bicycle's kind", R"("stock")", R"("bicycle":{"bar_kind":"drop"},"stock")",
+        TooFew, "/stock/bars", "0", "drop");
+    row("a tyre where version 1 had it", R"("size":"M")", R"("size":"M","wheel":{"tyre_mm":40})",
+        Moved, "/frames/0/wheel/tyre_mm", "40", "/bicycle/tyre_mm");
+    row("a mudguard where version 1 had it", R"("size":"M")",
+        R"("size":"M","wheel":{"mudguard":{}})", Moved, "/frames/0/wheel/mudguard", "{}",
+        "/bicycle/mudguard");
+    row("a crank where version 1 had it", R"("cranks_mm")", R"("fitted_crank_mm":170,"cranks_mm")",
+        Moved, "/stock/fitted_crank_mm", "170", "/bicycle/crank_mm");
+    row("a saddle where version 1 had it", R"("cranks_mm")", R"("saddle":{},"cranks_mm")", Moved,
+        "/stock/saddle", "{}", "/bicycle/saddle");
+    row("pedals where version 1 had them", R"("cranks_mm")", R"("pedal":{},"cranks_mm")", Moved,
+        "/stock/pedal", "{}", "/bicycle/pedal");
     row("a stem of no length", R"("length_mm":90)", R"("length_mm":0)", OutOfRange,
         "/stock/stems/0/length_mm", "0");
     row("a stem without angle", R"(,"angle_deg":6)", "", Missing, "/stock/stems/0/angle_deg", "");
@@ -710,17 +733,17 @@ void TestDocument::shouldSayWhatIsWrong_data()
     row("no stem for the bar", R"("width_mm":620)", R"("width_mm":620,"bar_clamp_mm":25.4)",
         NothingFits, "/stock/stems", "28.6/31.8", "28.6, 25.4");
 
-    row("a ridden bicycle that is no object", R"("version":1)", R"("version":1,"current":[])",
+    row("a ridden bicycle that is no object", R"("version":2)", R"("version":2,"current":[])",
         WrongType, "/current", "[]", "object");
-    row("complaints that are no list", R"("version":1)",
-        R"("version":1,"current":{"complaints":"hands"})", WrongType, "/current/complaints",
+    row("complaints that are no list", R"("version":2)",
+        R"("version":2,"current":{"complaints":"hands"})", WrongType, "/current/complaints",
         R"("hands")", "list");
-    row("a complaint that is no text", R"("version":1)",
-        R"("version":1,"current":{"complaints":["neck",3]})", WrongType, "/current/complaints/1",
+    row("a complaint that is no text", R"("version":2)",
+        R"("version":2,"current":{"complaints":["neck",3]})", WrongType, "/current/complaints/1",
         "3", "text");
-    row("choices that are no object", R"("version":1)", R"("version":1,"choices":[])", WrongType,
+    row("choices that are no object", R"("version":2)", R"("version":2,"choices":[])", WrongType,
         "/choices", "[]", "object");
-    row("visits that are no list", R"("version":1)", R"("version":1,"visits":{})", WrongType,
+    row("visits that are no list", R"("version":2)", R"("version":2,"visits":{})", WrongType,
         "/visits", "{}", "list");
 }
 

@@ -54,7 +54,7 @@ const std::vector<Gap>& gaps()
         {"no cranks", Lack::Crank,
          [](Fitting& f) {
              f.stock.cranksMm.clear();
-             f.stock.fittedCrankMm.reset();
+             f.bicycle.crankMm.reset();
          }},
         {"nothing fits", Lack::NothingFits,
          [](Fitting& f) {

@@ -24,7 +24,7 @@ namespace {
 /// Two candidates of a demo, to be set apart.
 struct Two {
     Fitting fitting = demoFitting();
-    Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+    Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
     Advice advice = advise(fitting.rider, fitting.riding, {}, prepared, tables());
     Candidate named = advice.candidates[0];
     Candidate other = advice.candidates[1];
@@ -255,7 +255,7 @@ private slots:
                 brief.frames = random.frames;
                 brief.stock = random.stock;
             }
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
             const Verdict& verdict = advice.verdict;
             if (!advice.solved || !verdict.named || !verdict.other)
@@ -334,7 +334,7 @@ private slots:
         int slight = 0, clear = 0;
         for (int i = 0; i < samples(60); ++i) {
             const Fitting brief = between(i);
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice first = advise(brief.rider, brief.riding, {}, prepared, tables());
             const Verdict& verdict = first.verdict;
             if (!first.solved || verdict.lead <= 0.0 || verdict.reasons.empty())
@@ -369,7 +369,7 @@ private slots:
         int tilted = 0;
         for (int i = 0; i < 60; ++i) {
             const Fitting brief = between(i);
-            const Prepared prepared = prepare(brief.frames, brief.stock, base);
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, base);
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, base);
             const Verdict& verdict = advice.verdict;
             if (!advice.solved || !verdict.other || !verdict.named
@@ -408,7 +408,7 @@ private slots:
         std::array<int, 4> kinds{};
         for (int i = 0; i < 400; ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
             if (!advice.solved)
                 continue;
@@ -446,7 +446,7 @@ private slots:
         int compared = 0;
         for (int i = 0; i < samples(100); ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
             if (!advice.solved || !advice.verdict.other
                 || !advice.candidates[*advice.verdict.other].best)

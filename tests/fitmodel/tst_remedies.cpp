@@ -20,9 +20,9 @@ FrameSize sized(double stackMm, double reachMm)
     frame.geometry.bbDropMm = 70.0;
     frame.geometry.forkOffsetMm = 45.0;
     frame.wheel.beadSeatMm = 622.0;
-    frame.wheel.tyreMm = 40.0;
+    test::mountingOn(frame).tyreMm = 40.0;
     frame.wheel.maxTyreMm = 42.0;
-    frame.wheel.mudguard = Mudguard{};
+    test::mountingOn(frame).mudguard = Mudguard{};
     return frame;
 }
 
@@ -127,9 +127,9 @@ private slots:
     void shouldOfferOnlyWhatThereIs()
     {
         ToeSituation bare = situation(1);
-        bare.frame.wheel.mudguard.reset();
+        test::mountingOn(bare.frame).mudguard.reset();
         bare.frame.wheel.beadSeatMm = 305.0;
-        bare.frame.wheel.tyreMm = 20.0;
+        test::mountingOn(bare.frame).tyreMm = 20.0;
         bare.pedalling.crankMm = 160.0;
         bare.ballAheadMm = 0.0;
         QVERIFY(remedies(bare, 1).empty());

@@ -78,7 +78,8 @@ template <typename Work> double heapOf(Work&& work)
 
 Advice decided(const Fitting& fitting, const std::stop_token& stop = {})
 {
-    const Prepared prepared = prepare(fitting.frames, fitting.stock, tables(), stop);
+    const Prepared prepared =
+        prepare(fitting.frames, fitting.bicycle, fitting.stock, tables(), stop);
     return advise(fitting.rider, fitting.riding, {}, prepared, tables(), stop);
 }
 
@@ -99,7 +100,8 @@ Fitting fullest()
     while (true) {
         ++box.stems;
         Fitting fuller = withRichBox(box);
-        if (box.stems > int(mostStems) || tooManySetups(fuller.frames, fuller.stock, tables()))
+        if (box.stems > int(mostStems)
+            || tooManySetups(fuller.frames, fuller.bicycle, fuller.stock, tables()))
             return fitting;
         fitting = fuller;
     }
@@ -114,7 +116,7 @@ private slots:
     void shouldLetInWhatAShopHas()
     {
         const Fitting fitting = withRichBox({6, 40, 10, 5, 8});
-        QVERIFY(!tooManySetups(fitting.frames, fitting.stock, tables()));
+        QVERIFY(!tooManySetups(fitting.frames, fitting.bicycle, fitting.stock, tables()));
     }
 
     // Each count is within what a document may list; together they are not.
@@ -122,8 +124,9 @@ private slots:
     {
         const Fitting fitting = withRichBox({2, 500, 100, 60, 40});
         std::optional<Problem> problem;
-        const double heap =
-            heapOf([&] { problem = tooManySetups(fitting.frames, fitting.stock, tables()); });
+        const double heap = heapOf([&] {
+            problem = tooManySetups(fitting.frames, fitting.bicycle, fitting.stock, tables());
+        });
         QVERIFY(problem);
         QCOMPARE(problem->code, ProblemCode::TooManySetups);
         QCOMPARE(problem->path, std::string("/stock/stems"));
@@ -137,11 +140,11 @@ private slots:
     void shouldCountEverySetup()
     {
         Fitting fitting = withRichBox({3, 7, 5, 4, 0});
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         for (const PreparedSize& size : prepared.sizes)
             QCOMPARE(inStock(size, prepared), std::size_t(7 * 2 * 5));
         fitting.stock.spacersMm = {5.0, 10.0, 10.0}; // 0, 5, 10, 15, 20, 25
-        const Prepared spaced = prepare(fitting.frames, fitting.stock, tables());
+        const Prepared spaced = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         QCOMPARE(inStock(spaced.sizes[0], spaced), std::size_t(7 * 2 * 5 * 6));
     }
 
@@ -159,8 +162,9 @@ private slots:
         const Fitting fitting = withRichBox({2, 20, 4, 2, 5});
         std::stop_source stop;
         stop.request_stop();
-        QVERIFY(prepare(fitting.frames, fitting.stock, tables(), stop.get_token()).sizes.empty());
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables());
+        QVERIFY(prepare(fitting.frames, fitting.bicycle, fitting.stock, tables(), stop.get_token())
+                    .sizes.empty());
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables());
         const Person person{averageMan(), Flexibility::Ordinary, calibrationFoothold(), {}};
         SizeSearch search({person, fitting.riding, prepared, tables()}, prepared.sizes[0],
                           stop.get_token());

@@ -275,7 +275,7 @@ private slots:
         bike.gripReachMm = 560.0;
         bike.gripHeightMm = 625.0;
         const FromSaddle taken =
-            fromSaddle(bike, {noseAhead(ready.fitting.stock.saddle, tables().parts),
+            fromSaddle(bike, {noseAhead(ready.fitting.bicycle.saddle, tables().parts),
                               gripOn(bar, mainPlace(bar.kind), tables().parts).fromClamp});
         Json shop = ridden(760.0);
         shop["nose_setback_mm"] = *taken.noseBehindMm;

@@ -19,7 +19,8 @@ struct Decided {
     Advice advice;
 
     explicit Decided(Fitting of)
-        : fitting(std::move(of)), prepared(prepare(fitting.frames, fitting.stock, tables())),
+        : fitting(std::move(of)),
+          prepared(prepare(fitting.frames, fitting.bicycle, fitting.stock, tables())),
           advice(advise(fitting.rider, fitting.riding, fitting.current, prepared, tables()))
     {
     }
@@ -160,7 +161,7 @@ private slots:
             return decided.sized(0).best->ledger[indexOf(Consideration::ToeOverlap)];
         };
         fitting.stock.cranksMm.clear();
-        fitting.stock.fittedCrankMm = 170.0;
+        fitting.bicycle.crankMm = 170.0;
         fitting.riding.traffic = false;
         const LedgerEntry calm = entry(fitting);
         QVERIFY(calm.value > 5.0);

@@ -25,7 +25,7 @@ Skeleton skeleton(bool mudguard = false)
     frame.geometry.headAngleDeg = 72.0;
     frame.geometry.forkOffsetMm = 45.0;
     if (mudguard)
-        frame.wheel.mudguard = Mudguard{};
+        test::mountingOn(frame).mudguard = Mudguard{};
     return skeletonOf(frame, tables().frame);
 }
 

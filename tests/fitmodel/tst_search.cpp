@@ -63,7 +63,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     SaddlePlace saddle =
         saddleForKnee(body, t.body, person.foothold, crankMm, leg.knee, leg.kneeOverSpindleMm);
     double points = 0.0;
-    const Range rails = saddleBehindRange(size.skeleton, prepared.stock.saddle, t.parts);
+    const Range rails = saddleBehindRange(size.skeleton, prepared.bicycle.saddle, t.parts);
     const double behind = behindTube(saddle, size.skeleton.seatAngle);
     if (behind < rails.low || behind > rails.high) {
         saddle = saddleBehindTube(body, t.body, person.foothold, crankMm, leg.knee,
@@ -162,7 +162,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     }
     add(Consideration::StemAngle,
         std::abs(setup.stem.angle.deg()) > w.ordinaryStemAngleDeg + 1e-9 ? 1.0 : 0.0);
-    if (const auto post = exposedPost(size.skeleton, saddle, prepared.stock.saddle, t.parts))
+    if (const auto post = exposedPost(size.skeleton, saddle, prepared.bicycle.saddle, t.parts))
         add(Consideration::ExposedPost, outside(*post, w.ordinaryPostMm) / w.postUnitMm);
     if (const auto clear = standoverClearance(size.skeleton, body.inseamMm)) {
         const double inShoes = *clear + person.soleMm.value_or(t.parts.soleMm);
@@ -173,7 +173,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     add(Consideration::Crank, outside(crankMm, {band.lowMm, band.highMm}) / w.crankUnitMm);
     const HandlingTables& h = t.handling;
     const double shoeMm = person.shoeLengthMm.value_or(body.footMm + t.parts.shoeBeyondFootMm);
-    const double out = prepared.stock.pedal.lateralMm.value_or(t.parts.pedalLateralMm);
+    const double out = prepared.bicycle.pedal.lateralMm.value_or(t.parts.pedalLateralMm);
     // As it is, or after the remedy that leaves least.
     const auto toeOn = [&](const Skeleton& skeleton, std::optional<double> ballAheadMm) {
         const auto toe =
@@ -185,7 +185,7 @@ double pointsOf(const Person& person, const Riding& riding, const Prepared& prep
     const auto onTyre = [&](double beadSeatMm, double tyreMm) {
         FrameSize changed = size.frame;
         changed.wheel.beadSeatMm = beadSeatMm;
-        changed.wheel.tyreMm = tyreMm;
+        test::mountingOn(changed).tyreMm = tyreMm;
         return toeOn(skeletonOf(changed, t.frame), {}).second;
     };
     auto [overlapMm, toe] = toeOn(size.skeleton, {});
@@ -246,7 +246,7 @@ private slots:
         std::size_t solved = 0, everything = 0, overlapping = 0;
         for (int i = 0; i < 150; ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             Findings findings;
             const Person person = personOf(brief.rider,
                                            infer(brief.rider.measurements, brief.rider.sex,
@@ -296,7 +296,7 @@ private slots:
         RandomBriefs briefs(22);
         for (int i = 0; i < 40; ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             Findings findings;
             const Person person = personOf(brief.rider,
                                            infer(brief.rider.measurements, brief.rider.sex,
@@ -325,7 +325,7 @@ private slots:
         RandomBriefs briefs(23);
         for (int i = 0; i < 40; ++i) {
             const RandomBrief brief = briefs.next();
-            const Prepared prepared = prepare(brief.frames, brief.stock, tables());
+            const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice advice = advise(brief.rider, brief.riding, {}, prepared, tables());
             for (const Candidate& candidate : advice.candidates) {
                 if (!candidate.best)

@@ -240,7 +240,7 @@ private slots:
             found = broken(size);
             break;
         case FindingCode::TyreTooWide:
-            size.wheel.tyreMm = 50;
+            test::mountingOn(size).tyreMm = 50;
             size.wheel.maxTyreMm = 45;
             found = broken(size);
             break;

@@ -133,7 +133,7 @@ private slots:
         frame.geometry.headAngleDeg = row.number("head");
         frame.geometry.forkOffsetMm = row.number("offset");
         frame.wheel.beadSeatMm = row.number("bead_seat");
-        frame.wheel.tyreMm = row.number("tyre");
+        test::mountingOn(frame).tyreMm = row.number("tyre");
         const Steering steering = steeringOf(skeleton(frame));
         QVERIFY(std::abs(steering.trailMm - row.number("trail")) <= 0.0051);
         QVERIFY(std::abs(steering.mechanicalTrailMm - row.number("mechanical")) <= 0.0051);
@@ -146,14 +146,14 @@ private slots:
     {
         FrameSize frame = fullFrame();
         frame.wheel.beadSeatMm = 660.0;
-        frame.wheel.tyreMm = 0.0;
+        test::mountingOn(frame).tyreMm = 0.0;
         const Skeleton thin = skeleton(frame);
         const double height = -thin.groundY() - 170.0;
         QVERIFY(
             std::abs(pedalStrikeLean(thin, 170.0, 125.0, 90.0).rad() - std::atan2(height, 170.0))
             < 1e-9);
         frame.wheel.beadSeatMm = 580.0;
-        frame.wheel.tyreMm = 40.0; // the same radius
+        test::mountingOn(frame).tyreMm = 40.0; // the same radius
         const Skeleton round = skeleton(frame);
         QVERIFY(pedalStrikeLean(round, 170.0, 125.0, 90.0)
                 > pedalStrikeLean(thin, 170.0, 125.0, 90.0));

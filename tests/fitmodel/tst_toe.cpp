@@ -24,7 +24,7 @@ FrameSize steepMedium()
     frame.geometry.bbDropMm = 70.0;
     frame.geometry.forkOffsetMm = 45.0;
     frame.wheel.beadSeatMm = 622.0;
-    frame.wheel.tyreMm = 40.0;
+    test::mountingOn(frame).tyreMm = 40.0;
     return frame;
 }
 Body tallishMan()
@@ -165,7 +165,7 @@ private slots:
         QVERIFY(overlapOf(toeCase(withWheel(steepMedium(), 622.0, 50.0), tallishMan(), 170.0))
                 > before + 8.0);
         FrameSize guarded = steepMedium();
-        guarded.wheel.mudguard = Mudguard{};
+        test::mountingOn(guarded).mudguard = Mudguard{};
         const double behindMudguard = overlapOf(toeCase(guarded, tallishMan(), 170.0));
         QVERIFY(behindMudguard > before + 10.0 && behindMudguard < before + 25.0);
         ToeCase further = toeCase(steepMedium(), tallishMan(), 170.0);

@@ -50,7 +50,8 @@ struct Case {
 Case caseOf(Fitting fitting)
 {
     Case made{std::move(fitting), {}, {}};
-    made.prepared = prepare(made.fitting.frames, made.fitting.stock, tables());
+    made.prepared =
+        prepare(made.fitting.frames, made.fitting.bicycle, made.fitting.stock, tables());
     made.advice = advise(made.fitting.rider, made.fitting.riding, made.fitting.current,
                          made.prepared, tables());
     return made;
@@ -378,7 +379,8 @@ private slots:
         QVERIFY(has(made.pulled(500.0, -200.0).findings, FindingCode::BarOutOfReach));
 
         // Rails: 15 behind the post's axis and half of 50 mm of travel either way.
-        const Range rails = saddleBehindRange(skeleton, made.fitting.stock.saddle, tables().parts);
+        const Range rails =
+            saddleBehindRange(skeleton, made.fitting.bicycle.saddle, tables().parts);
         QCOMPARE(rails.low, -10.0);
         QCOMPARE(rails.high, 40.0);
         const double behind = behindTube(from.saddle, skeleton.seatAngle);

@@ -9,7 +9,6 @@ says how a case is written. One line a case is printed:
     agrees      the program does what the builder does
     DISAGREES   and in what
     argued      it disagrees, and the case says why that is right ("argued")
-    waits       it needs an input that assets/schema/fitting.schema.json does not have yet ("needs")
 
 Fails where fewer cases agree than floor.json asks for, and on an argument that is no longer needed.
 """
@@ -23,7 +22,6 @@ import sys
 import tempfile
 
 HERE = pathlib.Path(__file__).resolve().parent
-ASSETS = HERE.parent.parent / "assets"
 FRAME_FOLDERS = (HERE / "frames", HERE.parent / "study" / "runs")
 TOPICS = json.loads((HERE / "topics.json").read_text(encoding="utf-8"))["topics"]
 BOXES = json.loads((HERE / "boxes.json").read_text(encoding="utf-8"))
@@ -64,34 +62,6 @@ def fitting_of(brief):
     elif "of" in stock:
         brief["stock"] = patched(BOXES[stock["of"]], {k: v for k, v in stock.items() if k != "of"})
     return {"format": "tripoise.fitting", "version": 1, **brief}
-
-
-def waits_for(needs):
-    """Inputs of a case that the program does not read yet, by its schema."""
-    schema = load(ASSETS / "schema" / "fitting.schema.json")
-
-    def found(node):
-        while "$ref" in node:
-            path = node["$ref"].removeprefix("#/").split("/")
-            node = schema
-            for step in path:
-                node = node[step]
-        return node
-
-    def at(path):
-        node = schema
-        for key in path.split("."):
-            node = found(found(node).get("items", node)).get("properties", {}).get(key)
-            if node is None:
-                return None
-        return found(node)
-
-    def read(need):
-        if need == "stature alone":
-            return "inseam_mm" not in at("rider.measurements").get("required", [])
-        return at(need) is not None
-
-    return [need for need in needs if not read(need)]
 
 
 # ---- what the program says
@@ -304,23 +274,19 @@ def main():
         if wanted and path.stem not in wanted:
             continue
         case = load(path)
-        missing = waits_for(case.get("needs", []))
         wrong = judge(program, case)
-        if missing:
-            state = "waits"
-        elif not wrong:
+        if not wrong:
             state = "agrees"
         else:
             state = "argued" if "argued" in case else "DISAGREES"
         if state == "agrees" and "argued" in case:
             outdated.append(path.stem)
         count[state] += 1
-        print(f"{state:10} {path.stem}" + (f" (for {', '.join(missing)})" if missing else "")
-              + (": " + "; ".join(wrong) if wrong else ""))
-    judged = sum(count.values()) - count["waits"]
+        print(f"{state:10} {path.stem}" + (": " + "; ".join(wrong) if wrong else ""))
+    judged = sum(count.values())
     agreement = count["agrees"] / judged if judged else 1.0
     print(f"\n{judged} cases judged: {count['agrees']} agree ({agreement:.1%}), {count['DISAGREES']} disagree, "
-          f"{count['argued']} disagree and are argued; {count['waits']} wait for inputs that are not read yet")
+          f"{count['argued']} disagree and are argued")
     for name in outdated:
         print(f"{name} agrees: its argument is out of date")
     if wanted:

@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: MIT
-"""validate.py SCHEMAS DEMOS WRITTEN: documents against assets/schema, by a general-purpose validator.
+"""validate.py DEMOS WRITTEN: documents against the schemas among the written, by a general-purpose validator.
 
 Every demo and every document that the program wrote must be valid; a document spoilt in one place must not
 be, or the schemas would say nothing.
@@ -11,15 +11,15 @@ import sys
 
 from jsonschema import Draft7Validator
 
-schemas, demos, written = map(pathlib.Path, sys.argv[1:])
+demos, written = map(pathlib.Path, sys.argv[1:])
 
 
 def load(path):
     return json.loads(path.read_text(encoding="utf-8"))
 
 
-frame_schema = load(schemas / "frame.schema.json")
-fitting_schema = load(schemas / "fitting.schema.json")
+frame_schema = load(written / "frame.schema.json")
+fitting_schema = load(written / "fitting.schema.json")
 for schema in (frame_schema, fitting_schema):
     Draft7Validator.check_schema(schema)
 assert frame_schema["definitions"] == fitting_schema["definitions"], "a size is the same in both"

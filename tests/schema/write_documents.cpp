@@ -35,6 +35,9 @@ int main(int argc, char** argv)
     QDir(folder).removeRecursively();
     QDir().mkpath(folder);
 
+    put(folder, QStringLiteral("fitting.schema.json"), fittingSchema(tables()));
+    put(folder, QStringLiteral("frame.schema.json"), frameModelSchema(tables()));
+
     const QDir demos(QStringLiteral(TRIPOISE_ASSETS "/demo"));
     for (const QString& demo : demos.entryList({QStringLiteral("*.json")})) {
         const auto read = readFitting(textOf(demos.filePath(demo)), tables());
@@ -57,6 +60,7 @@ int main(int argc, char** argv)
         fitting.rider = brief.rider;
         fitting.riding = brief.riding;
         fitting.frames = brief.frames;
+        fitting.bicycle = brief.bicycle;
         fitting.stock = brief.stock;
         put(folder, QStringLiteral("random-%1.fitting").arg(i), writeFitting(fitting));
     }

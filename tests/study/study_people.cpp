@@ -91,8 +91,9 @@ void sizes(const std::vector<Someone>& people, const Fitting& demo, const char* 
 {
     Stock stock = demo.stock;
     stock.cranksMm = {155, 160, 165, 170, 175};
-    stock.fittedCrankMm.reset();
-    const Prepared prepared = prepare(fiveSizes(demo), stock, tables());
+    Bicycle bicycle = demo.bicycle;
+    bicycle.crankMm.reset();
+    const Prepared prepared = prepare(fiveSizes(demo), bicycle, stock, tables());
     Riding riding = demo.riding;
     riding.mix = mix;
 

@@ -34,7 +34,7 @@ public:
             return {};
         const Fitting& fitting = session->fitting();
         const Tables tables = weighted(shippedTables(), fitting.choices);
-        const Prepared prepared = prepare(fitting.frames, fitting.stock, tables);
+        const Prepared prepared = prepare(fitting.frames, fitting.bicycle, fitting.stock, tables);
         const Advice advice =
             advise(fitting.rider, fitting.riding, fitting.current, prepared, tables);
         if (!advice.solved)

@@ -165,7 +165,7 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
 
     Fitting next = open.session.fitting();
     next.stock.cranksMm = {195.0};
-    next.stock.fittedCrankMm.reset();
+    next.bicycle.crankMm.reset();
     open.session.edit(std::move(next), QStringLiteral("cranks"));
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(room() < doubt);

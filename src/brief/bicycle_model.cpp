@@ -1,0 +1,109 @@
+// SPDX-License-Identifier: MIT
+#include "brief/bicycle_model.h"
+
+#include "brief/keys.h"
+#include "command/tables.h"
+#include "document/frame_list.h"
+#include "wording/bicycle_words.h"
+#include "wording/entry_words.h"
+
+#include <QVariant>
+
+namespace tripoise {
+
+BicycleModel::BicycleModel(QObject* parent) : QObject(parent)
+{
+    for (const auto group : {BicycleGroup::Wheels, BicycleGroup::Guard, BicycleGroup::Parts})
+        m_forms.emplace_back(
+            bicycleEntries(group), this,
+            [this](const EntryOf<Bicycle>& entry, std::optional<double> value) {
+                Bicycle next = fitting().bicycle;
+                entry.write(next, value);
+                put(next, entryName(entry.key),
+                    QStringLiteral("bicycle ") + QString::fromLatin1(entry.key));
+            },
+            [this] { sealStep(); });
+}
+
+void BicycleModel::sessionSet()
+{
+    on(&Session::fittingChanged, this, &BicycleModel::show);
+    on(&Session::speechChanged, [this] {
+        for (const auto& form : m_forms)
+            form.nameAgain();
+        show();
+    });
+    show();
+    emit sessionChanged();
+}
+
+void BicycleModel::show()
+{
+    for (const auto& form : m_forms)
+        form.show(fitting().bicycle, shippedTables());
+    emit changed();
+}
+
+/// What is said of tyres and mudguards here is said of every size.
+void BicycleModel::put(const Bicycle& bicycle, const QString& what, const QString& key)
+{
+    Fitting next = fitting();
+    next.bicycle = bicycle;
+    if (mountingOf(bicycle) != mountingOf(fitting().bicycle))
+        next = withOneMounting(std::move(next), mountingOf(bicycle));
+    if (next == fitting())
+        show(); // what was typed is as it was
+    else
+        edit(std::move(next), what, key);
+}
+
+QString BicycleModel::barKind() const
+{
+    return wordFor(barKindWords, fitting().bicycle.barKind);
+}
+
+QString BicycleModel::wheelsDiffer() const
+{
+    return ownMountings(fitting()).empty() ? QString() : wheelsDifferText(fitting().frames);
+}
+
+QVariantList BicycleModel::answers() const
+{
+    QVariantList list;
+    for (const Mounting& mounting : ownMountings(fitting()))
+        list << QVariantMap{{QStringLiteral("text"), mountingText(mounting)},
+                            {QStringLiteral("value"), int(list.size())}};
+    return list;
+}
+
+void BicycleModel::answer(int value)
+{
+    const auto mountings = ownMountings(fitting());
+    if (value >= 0 && std::size_t(value) < mountings.size())
+        edit(withOneMounting(fitting(), mountings[std::size_t(value)]), oneMountingStep());
+}
+
+QString BicycleModel::summary() const
+{
+    return wheelsDiffer().isEmpty() ? bicycleSummary(fitting().bicycle) : wheelsDifferSummary();
+}
+
+void BicycleModel::setMudguard(bool fitted)
+{
+    if (fitted == mudguard())
+        return;
+    Bicycle next = fitting().bicycle;
+    next.mudguard = fitted ? std::optional(Mudguard{}) : std::nullopt;
+    put(next, mudguardStep(), {});
+}
+
+void BicycleModel::setBarKind(const QString& word)
+{
+    Bicycle next = fitting().bicycle;
+    next.barKind = barKindFrom(word);
+    if (next.barKind == fitting().bicycle.barKind)
+        next.barKind.reset();
+    put(next, bicycleBarStep(), {});
+}
+
+} // namespace tripoise
