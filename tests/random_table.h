@@ -138,7 +138,7 @@ inline GeometryTable printed(const std::vector<TrueSize>& run, const std::vector
     for (std::size_t i = 0; i < run.size(); ++i) {
         TableSize size{"S" + std::to_string(i + 1), {}};
         for (const Column column : columns) {
-            const double step = unitOf(column) == ColumnUnit::Degree ? stepDeg : stepMm;
+            const double step = unitOf(column) == Unit::Degree ? stepDeg : stepMm;
             size.entries.push_back({column, roundedTo(run[i].of(column), step), {}, step});
         }
         table.sizes.push_back(std::move(size));

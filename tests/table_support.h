@@ -19,10 +19,22 @@ inline const ClosureTable& closureTable()
     return loaded;
 }
 
+inline const NumberWords& numberWords()
+{
+    static const NumberWords loaded = [] {
+        auto read = readNumberWords(textOf(QStringLiteral(TRIPOISE_ASSETS "/number_words.json")));
+        if (auto* problems = std::get_if<Problems>(&read))
+            throw std::runtime_error("number words: " + problems->front().path);
+        return std::get<NumberWords>(std::move(read));
+    }();
+    return loaded;
+}
+
 inline const HeadingTable& headingTable()
 {
     static const HeadingTable loaded = [] {
-        auto read = readHeadingTable(textOf(QStringLiteral(TRIPOISE_ASSETS "/headings.json")));
+        auto read = readHeadingTable(textOf(QStringLiteral(TRIPOISE_ASSETS "/headings.json")),
+                                     numberWords());
         if (auto* problems = std::get_if<Problems>(&read))
             throw std::runtime_error("headings: " + problems->front().path + ' '
                                      + problems->front().value);

@@ -39,8 +39,8 @@
         <translation>Schutzbleche</translation>
     </message>
     <message>
-        <source>Kind of bar</source>
-        <translation>Art des Lenkers</translation>
+        <source>kind of bar wanted</source>
+        <translation>gewünschte Art des Lenkers</translation>
     </message>
     <message>
         <source>Flat bar</source>

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "document/figures.h"
 
+#include "text/plain.h"
+
 namespace tripoise::document {
 
 double figure(Fields& fields, std::string_view key)
@@ -43,6 +45,28 @@ Range range(Fields& fields, std::string_view key)
         return {};
     const auto ends = row(*json, fields.pathOf(key), 2, fields.report());
     return {ends[0], ends[1]};
+}
+
+std::vector<std::string> texts(Fields& fields, std::string_view key)
+{
+    std::vector<std::string> result;
+    const auto& list = fields.needList(key, {1, 500});
+    for (std::size_t i = 0; i < list.size(); ++i) {
+        if (list[i].is_string())
+            result.push_back(list[i].get<std::string>());
+        else
+            fields.report().add(wrongType(list[i], joined(fields.pathOf(key), i), "text"));
+    }
+    return result;
+}
+
+std::vector<std::string> wordList(Fields& fields, std::string_view key)
+{
+    std::vector<std::string> result;
+    for (const std::string& text : texts(fields, key))
+        for (std::string& word : wordsOf(text))
+            result.push_back(std::move(word));
+    return result;
 }
 
 } // namespace tripoise::document

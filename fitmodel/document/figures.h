@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 //
-// The figures of the constant tables. A figure is a number, or an object with its `value` beside
-// unit and origin. The files are ours, so a figure is not weighed here, only that it is there.
+// The figures and words of the constant tables. A figure is a number, or an object with its `value`
+// beside unit and origin. The files are ours, so a figure is not weighed here, only that it is
+// there.
 #pragma once
 
 #include "advice/tables.h"
@@ -21,6 +22,9 @@ inline constexpr Count anyCount{1, 1000};
 [[nodiscard]] std::vector<double> row(const Json& json, const std::string& path, std::size_t size,
                                       Report& report);
 [[nodiscard]] Range range(Fields& fields, std::string_view key);
+[[nodiscard]] std::vector<std::string> texts(Fields& fields, std::string_view key);
+/// The same by the keys of `wordsOf`.
+[[nodiscard]] std::vector<std::string> wordList(Fields& fields, std::string_view key);
 
 /// One figure for each use, from an object that names them.
 template <typename Value, typename Read>

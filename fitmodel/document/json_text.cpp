@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "document/json_text.h"
 
+#include "text/encoding.h"
+
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
@@ -13,11 +15,6 @@ namespace {
 constexpr std::size_t longestShown = 60;
 constexpr std::size_t longestNear = 24;
 constexpr std::size_t mostDuplicates = 20;
-
-bool isContinuation(char byte)
-{
-    return (static_cast<unsigned char>(byte) & 0xC0U) == 0x80U;
-}
 
 /// Printable ASCII of a piece of text that may be anything.
 std::string printable(std::string_view text)
@@ -232,14 +229,11 @@ std::string compact(const Json& json)
 
 std::string shortened(std::string_view text, std::size_t most)
 {
-    std::size_t end = std::min(text.size(), most);
-    if (end < text.size())
-        while (end > 0 && isContinuation(text[end]))
-            --end;
+    const std::string_view cut = cutToBytes(text, most);
     std::string result;
-    for (const char c : text.substr(0, end))
+    for (const char c : cut)
         result += static_cast<unsigned char>(c) < ' ' || c == '\x7F' ? '?' : c;
-    return end < text.size() ? result + "…" : result;
+    return cut.size() < text.size() ? result + "…" : result;
 }
 
 std::string shown(const Json& json)

@@ -70,7 +70,11 @@ struct TableTexts {
 [[nodiscard]] std::variant<ClosureTable, Problems> readClosureTable(std::string_view text,
                                                                     const FrameDefaults& defaults);
 
+/// assets/number_words.json
+[[nodiscard]] std::variant<NumberWords, Problems> readNumberWords(std::string_view text);
+
 /// assets/headings.json; a term that would stand for two columns is a problem.
-[[nodiscard]] std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text);
+[[nodiscard]] std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text,
+                                                                    NumberWords numbers);
 
 } // namespace tripoise

@@ -5,7 +5,7 @@
 #include "document/plausible_columns.h"
 #include "document/read.h"
 #include "document/table_file.h"
-#include "table/plain.h"
+#include "text/plain.h"
 
 #include <algorithm>
 
@@ -15,26 +15,10 @@ using namespace document;
 
 namespace {
 
-std::vector<std::string> texts(Fields& fields, std::string_view key)
-{
-    std::vector<std::string> result;
-    const auto& list = fields.needList(key, {1, 500});
-    for (std::size_t i = 0; i < list.size(); ++i) {
-        if (list[i].is_string())
-            result.push_back(list[i].get<std::string>());
-        else
-            fields.report().add(wrongType(list[i], joined(fields.pathOf(key), i), "text"));
-    }
-    return result;
-}
-
 std::unordered_set<std::string> words(Fields& fields, std::string_view key)
 {
-    std::unordered_set<std::string> result;
-    for (const std::string& text : texts(fields, key))
-        for (const std::string& word : wordsOf(text))
-            result.insert(word);
-    return result;
+    const auto list = wordList(fields, key);
+    return {list.begin(), list.end()};
 }
 
 /// Terms by language; a term may stand in several, but for one column alone.
@@ -173,22 +157,6 @@ private:
     std::vector<std::string> m_names;
 };
 
-void readNumberWords(Fields& fields, NumberWords& to)
-{
-    if (auto units = fields.needObject("units"))
-        for (const auto& [key, unit] : unitKeys)
-            for (const std::string& text : texts(*units, key))
-                for (const std::string& word : wordsOf(text))
-                    to.units.emplace_back(word, unit);
-    for (const std::string& text : texts(fields, "range_words"))
-        for (const std::string& word : wordsOf(text))
-            to.range.push_back(word);
-    to.about = texts(fields, "about_words");
-    std::sort(to.about.begin(), to.about.end(), [](const std::string& a, const std::string& b) {
-        return a.size() > b.size(); // "ca." before "ca"
-    });
-}
-
 void readWheels(Fields fields, HeadingTable& table)
 {
     for (const auto& [bead, names] : fields.members()) {
@@ -219,9 +187,10 @@ void readLimits(Fields& fields, ReadingLimits& to)
 
 } // namespace
 
-std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
+std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text, NumberWords numbers)
 {
     HeadingTable table;
+    table.numbers = std::move(numbers);
     Report report;
     const std::string name = "headings.json";
     const TableFile file(name, text, report);
@@ -231,7 +200,6 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text)
     table.fillers = words(fields, "fillers");
     table.titleWords = words(fields, "title_words");
     table.sizeWords = words(fields, "size_words");
-    readNumberWords(fields, table.numbers);
     if (auto reading = fields.needObject("reading"))
         readLimits(*reading, table.limits);
     for (const std::string& missing : texts(fields, "missing"))

@@ -228,7 +228,7 @@ Reckoned reckon(Column column, const Adjustment& adjustment)
     const double known = (adjustment.known.transpose() * scaled).norm();
     const double ordinary = (adjustment.ordinary.transpose() * scaled).norm();
     const double open = (adjustment.open.transpose() * scaled).norm();
-    const bool degrees = unitOf(column) == ColumnUnit::Degree;
+    const bool degrees = unitOf(column) == Unit::Degree;
     return {reading.value, std::hypot(known, ordinary),
             open <= openMost && ordinary <= (degrees ? ordinaryMostDeg : ordinaryMostMm)};
 }

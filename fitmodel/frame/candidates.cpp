@@ -9,7 +9,7 @@ namespace {
 /// Derived figures are not finer than a table prints.
 double printed(double value, Column column)
 {
-    const double perUnit = unitOf(column) == ColumnUnit::Degree ? 100.0 : 10.0;
+    const double perUnit = unitOf(column) == Unit::Degree ? 100.0 : 10.0;
     return std::round(value * perUnit) / perUnit;
 }
 

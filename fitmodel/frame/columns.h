@@ -6,6 +6,8 @@
 // above them.
 #pragma once
 
+#include "base/units.h"
+
 #include <array>
 #include <cstddef>
 #include <cstdint>
@@ -135,16 +137,15 @@ inline constexpr PerColumn<std::string_view> columnKeys{
     return std::nullopt;
 }
 
-enum class ColumnUnit : std::uint8_t { Millimetre, Degree, Kilogram, Plain };
-
-[[nodiscard]] constexpr ColumnUnit unitOf(Column column)
+/// Of its values.
+[[nodiscard]] constexpr Unit unitOf(Column column)
 {
     const std::string_view key = keyOf(column);
     if (key.ends_with("_mm"))
-        return ColumnUnit::Millimetre;
+        return Unit::Millimetre;
     if (key.ends_with("_deg"))
-        return ColumnUnit::Degree;
-    return key.ends_with("_kg") ? ColumnUnit::Kilogram : ColumnUnit::Plain;
+        return Unit::Degree;
+    return key.ends_with("_kg") ? Unit::Kilogram : Unit::None;
 }
 
 } // namespace tripoise

@@ -299,7 +299,7 @@ private:
         bool finer = false;
         for (const TableSize& size : m_chosen.geometry.sizes) {
             for (const Entry& entry : size.entries) {
-                if (unitOf(entry.column) != ColumnUnit::Degree || entry.step >= step)
+                if (unitOf(entry.column) != Unit::Degree || entry.step >= step)
                     continue;
                 finer = true;
                 const double steps = entry.value / step;

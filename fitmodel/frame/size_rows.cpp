@@ -104,7 +104,7 @@ std::vector<Observation> SizeRows::all() const
 
 double sdOf(const Entry& entry, const ClosureTable& table, Rounding rounding)
 {
-    const bool coarse = rounding == Rounding::Coarse && unitOf(entry.column) == ColumnUnit::Degree;
+    const bool coarse = rounding == Rounding::Coarse && unitOf(entry.column) == Unit::Degree;
     const double step = coarse ? std::max(entry.step, table.coarseAngleDeg) : entry.step;
     return 0.5 * step / std::sqrt(3.0);
 }

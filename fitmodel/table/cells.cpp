@@ -2,7 +2,7 @@
 #include "table/cells.h"
 
 #include "table/legend.h"
-#include "table/plain.h"
+#include "text/plain.h"
 
 #include <algorithm>
 

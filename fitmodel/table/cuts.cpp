@@ -2,7 +2,8 @@
 #include "table/cuts.h"
 
 #include "table/mended_rows.h"
-#include "table/plain.h"
+#include "text/encoding.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <map>
@@ -197,7 +198,7 @@ std::vector<std::size_t> columnsOf(const std::string& text)
     std::vector<std::size_t> columns;
     std::size_t column = 0;
     for (const char c : text) {
-        const bool continues = (static_cast<unsigned char>(c) & 0xC0) == 0x80;
+        const bool continues = isContinuation(c);
         columns.push_back(continues ? column - 1 : column);
         column += continues ? 0 : 1;
     }

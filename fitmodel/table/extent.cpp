@@ -65,10 +65,10 @@ private:
     {
         if (text.find_first_of("0123456789") != std::string_view::npos)
             return false;
-        const PrintUnit unit = statedIn(text, m_table);
+        const Unit unit = statedIn(text, m_table);
         if (isLength(unit))
             m_result.unit = unit;
-        return unit != PrintUnit::None;
+        return unit != Unit::None;
     }
 
     [[nodiscard]] bool isHeading(std::size_t r, std::size_t c) const

@@ -12,7 +12,7 @@ namespace tripoise::table {
 
 struct Extent {
     Legend legend;
-    PrintUnit unit = PrintUnit::None; ///< of lengths, stated for the whole table
+    Unit unit = Unit::None; ///< of lengths, stated for the whole table
     std::size_t from = 0;
     std::size_t to = 0;
     std::size_t rowsRead = 0; ///< what follows is another table

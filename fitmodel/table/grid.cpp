@@ -4,8 +4,9 @@
 #include "table/cuts.h"
 #include "table/markup.h"
 #include "table/mended_rows.h"
-#include "table/plain.h"
 #include "table/read_table.h"
+#include "text/encoding.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <map>

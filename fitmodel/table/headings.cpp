@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "table/headings.h"
 
-#include "table/plain.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <utility>
@@ -115,16 +115,16 @@ public:
             return;
         m_words = wordsOf(text);
         if (text.find("°") != std::string_view::npos)
-            m_read.unit = PrintUnit::Degree;
+            m_read.unit = Unit::Degree;
         else if (const std::size_t quote = text.find('"');
                  quote != std::string_view::npos && quote > 0
                  && isFigures(std::string(text.substr(quote - 1, 1))))
             ; // of the wheels, (29")
         else if (quote != std::string_view::npos)
-            m_read.unit = PrintUnit::Inch;
-        m_signs = m_read.unit != PrintUnit::None;
+            m_read.unit = Unit::Inch;
+        m_signs = m_read.unit != Unit::None;
         match();
-        if (m_read.unit == PrintUnit::Degree)
+        if (m_read.unit == Unit::Degree)
             takeAsAngle();
         for (const std::string& word : m_words)
             for (const auto& [term, parts] :
@@ -178,7 +178,7 @@ private:
             return;
         takeUnits(words);
         if (words.empty()) {
-            m_read.onlyUnit = m_read.unit != PrintUnit::None;
+            m_read.onlyUnit = m_read.unit != Unit::None;
             if (m_words.size() == 1 && isDrawnAs(m_words.front()))
                 m_read.letter = m_words.front(); // "G" is grams, or what is drawn as G
             return;
@@ -208,7 +208,7 @@ private:
         if (std::find(m_words.begin(), m_words.end(), "in") != m_words.end()) { // or a preposition
             std::vector<std::string> all = m_words;
             std::erase_if(all, [&](const std::string& word) {
-                return word != "in" && unitNamed(word, m_table.numbers) != PrintUnit::None;
+                return word != "in" && unitNamed(word, m_table.numbers) != Unit::None;
             });
             if (matchesParts(all))
                 return;
@@ -232,14 +232,13 @@ private:
     /// "Head (°)", "Seat tube in degrees": the unit says that it is the angle.
     void takeAsAngle()
     {
-        if (m_read.column && unitOf(*m_read.column) == ColumnUnit::Degree)
+        if (m_read.column && unitOf(*m_read.column) == Unit::Degree)
             return;
         std::vector<std::string> words = m_words;
         takeUnits(words);
         for (const PartSet parts : PartsReader(words, m_table.parts).sets()) {
             const auto found = m_table.parts.meanings.find(parts | m_table.parts.angle);
-            if (found == m_table.parts.meanings.end()
-                || unitOf(found->second) != ColumnUnit::Degree)
+            if (found == m_table.parts.meanings.end() || unitOf(found->second) != Unit::Degree)
                 continue;
             m_read.column = found->second;
             m_read.byParts = true;
@@ -305,8 +304,8 @@ private:
     void takeUnits(std::vector<std::string>& words)
     {
         std::erase_if(words, [&](const std::string& word) {
-            const PrintUnit unit = unitNamed(word, m_table.numbers);
-            if (unit == PrintUnit::None)
+            const Unit unit = unitNamed(word, m_table.numbers);
+            if (unit == Unit::None)
                 return false;
             if (!m_signs)
                 m_read.unit = unit;

@@ -89,7 +89,7 @@ struct HeadingRead {
     bool byParts = false;
     bool guessed = false;   ///< but for what stands in brackets or behind "at", "with"
     bool qualified = false; ///< says which of two ways of measuring is meant
-    PrintUnit unit = PrintUnit::None;
+    Unit unit = Unit::None;
     std::string letter; ///< a drawing letter that stands alone, "a"
     bool onlyUnit = false;
 

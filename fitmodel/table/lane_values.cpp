@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "table/lane_values.h"
 
-#include "table/plain.h"
 #include "table/wheel_name.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <array>
@@ -13,53 +13,28 @@ namespace tripoise::table {
 namespace {
 
 /// In the order in which they are tried.
-struct Unit {
-    PrintUnit unit;
-    ColumnUnit kind;
-    double factor;
-};
-constexpr std::array units{Unit{PrintUnit::Millimetre, ColumnUnit::Millimetre, 1.0},
-                           Unit{PrintUnit::Centimetre, ColumnUnit::Millimetre, 10.0},
-                           Unit{PrintUnit::Inch, ColumnUnit::Millimetre, 25.4},
-                           Unit{PrintUnit::Metre, ColumnUnit::Millimetre, 1000.0},
-                           Unit{PrintUnit::Kilogram, ColumnUnit::Kilogram, 1.0},
-                           Unit{PrintUnit::Gram, ColumnUnit::Kilogram, 0.001},
-                           Unit{PrintUnit::Pound, ColumnUnit::Kilogram, 0.45359237},
-                           Unit{PrintUnit::Degree, ColumnUnit::Degree, 1.0},
-                           Unit{PrintUnit::None, ColumnUnit::Plain, 1.0}};
+constexpr std::array units{Unit::Millimetre, Unit::Centimetre, Unit::Inch,
+                           Unit::Metre,      Unit::Kilogram,   Unit::Gram,
+                           Unit::Pound,      Unit::Degree,     Unit::None};
 
-double factorOf(PrintUnit unit)
+bool suits(Unit unit, Column column)
 {
-    const auto at =
-        std::find_if(units.begin(), units.end(), [&](const Unit& one) { return one.unit == unit; });
-    return at->factor;
-}
-
-bool suits(PrintUnit unit, ColumnUnit kind)
-{
-    return unit != PrintUnit::None && std::any_of(units.begin(), units.end(), [&](const Unit& one) {
-               return one.unit == unit && one.kind == kind;
-           });
-}
-
-bool within(double value, const Range& range)
-{
-    return value >= range.low && value <= range.high;
+    return factsOf(unit).kind == factsOf(unitOf(column)).kind;
 }
 
 /// A number in a unit, by whichever of its readings is plausible.
-std::optional<Entry> entryIn(const CellNumber& number, PrintUnit unit, Column column,
+std::optional<Entry> entryIn(const CellNumber& number, Unit unit, Column column,
                              const HeadingTable& table)
 {
     const Range& range = table.plausible[indexOf(column)];
-    const double factor = factorOf(unit);
-    if (within(number.value * factor, range)) {
+    const double factor = factsOf(unit).size;
+    if (outside(number.value * factor, range) == 0.0) {
         Entry entry{column, number.value * factor, {}, number.step * factor};
         if (number.high)
             entry.high = *number.high * factor;
         return entry;
     }
-    if (number.grouped && within(*number.grouped * factor, range))
+    if (number.grouped && outside(*number.grouped * factor, range) == 0.0)
         return Entry{column, *number.grouped * factor,
                      number.groupedHigh ? std::optional(*number.groupedHigh * factor)
                                         : std::nullopt,
@@ -78,18 +53,18 @@ Numbers numbersOf(const std::vector<std::string>& cells, const HeadingTable& tab
 }
 
 struct Fit {
-    PrintUnit unit = PrintUnit::None;
+    Unit unit = Unit::None;
     std::size_t plausible = 0;
     double distance = 0.0; ///< of the middle number from the middle of the range, as a ratio
 };
 
 /// Cells that state a unit of their own tell nothing about the others'.
-Fit fitOf(const Numbers& numbers, PrintUnit unit, Column column, const HeadingTable& table)
+Fit fitOf(const Numbers& numbers, Unit unit, Column column, const HeadingTable& table)
 {
     Fit fit{unit, 0, std::numeric_limits<double>::max()};
     std::vector<double> values;
     for (const auto& number : numbers) {
-        if (!number || number->unit != PrintUnit::None)
+        if (!number || number->unit != Unit::None)
             continue;
         if (const auto entry = entryIn(*number, unit, column, table)) {
             ++fit.plausible;
@@ -108,15 +83,15 @@ Fit fitOf(const Numbers& numbers, PrintUnit unit, Column column, const HeadingTa
 /// Whether the range is so low that a figure is plausible in several units.
 bool isSmallFigure(Column column, const HeadingTable& table)
 {
-    return unitOf(column) == ColumnUnit::Millimetre
+    return unitOf(column) == Unit::Millimetre
            && table.plausible[indexOf(column)].low < table.limits.smallFigureMm;
 }
 
 Fit bestFit(const Numbers& numbers, Column column, const HeadingTable& table)
 {
     Fit best;
-    for (const auto& [unit, kind, factor] : units) {
-        if (kind != unitOf(column))
+    for (const Unit unit : units) {
+        if (!suits(unit, column))
             continue;
         const Fit fit = fitOf(numbers, unit, column, table);
         if (fit.plausible > best.plausible
@@ -129,9 +104,8 @@ Fit bestFit(const Numbers& numbers, Column column, const HeadingTable& table)
 
 std::size_t plain(const Numbers& numbers)
 {
-    return static_cast<std::size_t>(
-        std::count_if(numbers.begin(), numbers.end(),
-                      [](const auto& n) { return n && n->unit == PrintUnit::None; }));
+    return static_cast<std::size_t>(std::count_if(
+        numbers.begin(), numbers.end(), [](const auto& n) { return n && n->unit == Unit::None; }));
 }
 
 std::size_t countOf(const Numbers& numbers)
@@ -144,7 +118,7 @@ std::size_t inAnyUnit(const Numbers& numbers, Column column, const HeadingTable&
 {
     std::size_t count = bestFit(numbers, column, table).plausible;
     for (const auto& number : numbers)
-        if (number && suits(number->unit, unitOf(column))
+        if (number && number->unit != Unit::None && suits(number->unit, column)
             && entryIn(*number, number->unit, column, table))
             ++count;
     return count;
@@ -179,7 +153,7 @@ Column meaningOf(const Numbers& numbers, Column column, const HeadingTable& tabl
 
 class Valuer {
 public:
-    Valuer(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
+    Valuer(const LaneTexts& lane, Unit usual, const HeadingTable& table)
         : m_table(table), m_lane(lane), m_numbers(numbersOf(lane.cells, table))
     {
         m_result.column = lane.column;
@@ -210,11 +184,10 @@ private:
         return column == Column::BeadSeat || column == Column::Tyre || column == Column::MaxTyre;
     }
 
-    void chooseUnit(Column column, PrintUnit usual)
+    void chooseUnit(Column column, Unit usual)
     {
-        const ColumnUnit kind = unitOf(column);
         const Fit best = bestFit(m_numbers, column, m_table);
-        if (suits(m_lane.stated, kind)) {
+        if (suits(m_lane.stated, column)) {
             const Fit stated = fitOf(m_numbers, m_lane.stated, column, m_table);
             m_result.unit = m_lane.stated;
             if (2 * stated.plausible < plain(m_numbers) && best.plausible > stated.plausible) {
@@ -225,13 +198,13 @@ private:
         }
         m_result.unit = best.unit;
         // The other lengths' unit, where these could be in it as well.
-        if (suits(usual, kind)) {
+        if (suits(usual, column)) {
             const std::size_t plausible = fitOf(m_numbers, usual, column, m_table).plausible;
             if (plausible > 0 && (isSmallFigure(column, m_table) || plausible == best.plausible))
                 m_result.unit = usual;
         }
-        m_result.unitGuessed = kind == ColumnUnit::Millimetre && plain(m_numbers) > 0
-                               && m_result.unit != PrintUnit::Millimetre;
+        m_result.unitGuessed = unitOf(column) == Unit::Millimetre && plain(m_numbers) > 0
+                               && m_result.unit != Unit::Millimetre;
     }
 
     [[nodiscard]] LaneValue value(std::size_t i, Column column) const
@@ -249,18 +222,17 @@ private:
             result.state = ValueState::NoNumber;
             return result;
         }
-        const ColumnUnit kind = unitOf(column);
-        const bool ownUnit = number->unit != PrintUnit::None && kind != ColumnUnit::Plain;
+        const bool ownUnit = number->unit != Unit::None && unitOf(column) != Unit::None;
         if (ownUnit) {
-            if (suits(number->unit, kind))
+            if (suits(number->unit, column))
                 result.entry = entryIn(*number, number->unit, column, m_table);
         } else {
             result.entry = entryIn(*number, m_result.unit, column, m_table);
-            for (const Unit& other : units) {
+            for (const Unit other : units) {
                 if (result.entry || isSmallFigure(column, m_table))
                     break;
-                if (other.kind == kind)
-                    result.entry = entryIn(*number, other.unit, column, m_table);
+                if (suits(other, column))
+                    result.entry = entryIn(*number, other, column, m_table);
                 result.otherUnit = result.entry.has_value();
             }
         }
@@ -317,7 +289,7 @@ private:
         });
         constexpr double tenth = 0.1;
         constexpr double half = 0.5;
-        const bool lengths = m_result.column && unitOf(*m_result.column) == ColumnUnit::Millimetre;
+        const bool lengths = m_result.column && unitOf(*m_result.column) == Unit::Millimetre;
         if (lengths && halves && std::abs(finest - tenth) < 1e-9)
             finest = half;
         each([&](Entry& entry) { entry.step = finest; });
@@ -351,25 +323,24 @@ bool canBe(Column column, const std::vector<std::string>& cells, const HeadingTa
     return 2 * inAnyUnit(numbers, column, table) >= countOf(numbers);
 }
 
-LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual, const HeadingTable& table)
+LaneValues valuesOf(const LaneTexts& lane, Unit usual, const HeadingTable& table)
 {
     return Valuer(lane, usual, table).take();
 }
 
-PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table)
+Unit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table)
 {
     std::array<std::size_t, units.size()> votes{};
     for (const LaneTexts& lane : lanes) {
-        if (!lane.column || unitOf(*lane.column) != ColumnUnit::Millimetre
+        if (!lane.column || unitOf(*lane.column) != Unit::Millimetre
             || isSmallFigure(*lane.column, table))
             continue;
         const Fit best = bestFit(numbersOf(lane.cells, table), *lane.column, table);
         for (std::size_t i = 0; i < units.size(); ++i)
-            votes[i] += best.plausible > 0 && units[i].unit == best.unit ? 1 : 0;
+            votes[i] += best.plausible > 0 && units[i] == best.unit ? 1 : 0;
     }
     const auto most = std::max_element(votes.begin(), votes.end());
-    return *most == 0 ? PrintUnit::None
-                      : units[static_cast<std::size_t>(most - votes.begin())].unit;
+    return *most == 0 ? Unit::None : units[static_cast<std::size_t>(most - votes.begin())];
 }
 
 } // namespace tripoise::table

@@ -22,7 +22,7 @@ namespace tripoise::table {
 /// The cells of one lane by size; empty where there is none.
 struct LaneTexts {
     std::optional<Column> column;
-    PrintUnit stated = PrintUnit::None;
+    Unit stated = Unit::None;
     std::vector<std::string> cells;
 };
 
@@ -40,7 +40,7 @@ struct LaneValue {
 struct LaneValues {
     std::optional<Column> column;   ///< what the numbers can be
     std::optional<Column> headedAs; ///< where that is another than the heading says
-    PrintUnit unit = PrintUnit::None;
+    Unit unit = Unit::None;
     bool unitGuessed = false;
     bool unitDoubtful = false; ///< another unit than stated was taken
     std::vector<LaneValue> values;
@@ -51,10 +51,9 @@ struct LaneValues {
                          const HeadingTable& table);
 
 /// `usual` is the unit of the table's other lengths.
-[[nodiscard]] LaneValues valuesOf(const LaneTexts& lane, PrintUnit usual,
-                                  const HeadingTable& table);
+[[nodiscard]] LaneValues valuesOf(const LaneTexts& lane, Unit usual, const HeadingTable& table);
 
 /// The unit most lanes of lengths are plausible in.
-[[nodiscard]] PrintUnit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table);
+[[nodiscard]] Unit usualUnit(const std::vector<LaneTexts>& lanes, const HeadingTable& table);
 
 } // namespace tripoise::table

@@ -159,9 +159,9 @@ private:
         bool stated = false;
         for (std::size_t at = 0; at < m_sheet.length(); ++at) {
             const GridCell& cell = m_sheet.cell(line, at);
-            const PrintUnit unit =
+            const Unit unit =
                 cell.heading->onlyUnit ? cell.heading->unit : statedIn(cell.text, m_table);
-            if (cell.text.empty() || unit == PrintUnit::None)
+            if (cell.text.empty() || unit == Unit::None)
                 continue;
             m_section = std::exchange(stated, true) ? m_section : unit;
             const CellPlace place = m_sheet.place(line, at);
@@ -181,7 +181,7 @@ private:
         std::string together; // of what stands before the values, a group's name included
         std::string letter;
         std::string last;
-        PrintUnit unit = PrintUnit::None;
+        Unit unit = Unit::None;
         for (std::size_t at = 0; at < m_sheet.length(); ++at) {
             const Place place = m_places.of[at];
             // Text behind the values is no part of their headings.
@@ -191,7 +191,7 @@ private:
             if (!m_sheet.text(line, at).empty())
                 (isUnit ? lane.unitCells : lane.headingCells).push_back(m_sheet.place(line, at));
             if (isUnit) {
-                unit = unit == PrintUnit::None ? m_carried[at]->heading->unit : unit;
+                unit = unit == Unit::None ? m_carried[at]->heading->unit : unit;
             } else if (place == Place::Letter) {
                 letter = m_sheet.cell(line, at).heading->letter;
             } else {
@@ -204,7 +204,7 @@ private:
         }
         lane.read.unit = unit;
         name(lane, line, together, letter);
-        if (lane.read.unit == PrintUnit::None)
+        if (lane.read.unit == Unit::None)
             lane.read.unit = m_section;
         return lane;
     }
@@ -243,11 +243,11 @@ private:
         std::vector<std::string> cells;
         for (const auto& cell : lane.cells)
             cells.push_back(cell ? cellAt(*cell).text : std::string());
-        PrintUnit& unit = lane.read.unit;
+        Unit& unit = lane.read.unit;
         bool first = true;
         for (const std::string& offer : offers(line, together)) {
             const HeadingRead heading = readHeading(offer, m_table);
-            if (unit == PrintUnit::None && !first && lane.heading.empty())
+            if (unit == Unit::None && !first && lane.heading.empty())
                 unit = heading.unit;
             first = false;
             const HeadingRead* named = m_extent.legend.named(heading.letter);
@@ -257,7 +257,7 @@ private:
                 continue;
             lane.heading = offer;
             take(lane, named ? *named : heading);
-            if (heading.unit != PrintUnit::None && !named)
+            if (heading.unit != Unit::None && !named)
                 unit = heading.unit;
             if (fits)
                 break;
@@ -273,9 +273,9 @@ private:
 
     static void take(Lane& lane, const HeadingRead& heading)
     {
-        const PrintUnit unit = lane.read.unit;
+        const Unit unit = lane.read.unit;
         lane.read = heading;
-        if (unit != PrintUnit::None)
+        if (unit != Unit::None)
             lane.read.unit = unit;
     }
 
@@ -309,7 +309,7 @@ private:
     std::vector<const GridCell*> m_carried; ///< by place, the last cell that holds
     std::vector<std::string> m_above;       ///< lines without values, one below the other
     bool m_valuesAbove = false;             ///< and lines with values since
-    PrintUnit m_section = PrintUnit::None;  ///< that the last of these lines states
+    Unit m_section = Unit::None;            ///< that the last of these lines states
     GridLayout m_layout;
 };
 

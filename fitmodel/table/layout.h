@@ -26,9 +26,9 @@ struct GridLayout {
     SizesFound sizes;
     std::optional<CellPlace> model;
     std::vector<Lane> lanes;
-    PrintUnit unit = PrintUnit::None; ///< of lengths, stated for the whole table
-    std::size_t rowsRead = 0;         ///< what follows is another table
-    bool headingsGuessed = false;     ///< a place of numbers among them lacks its heading
+    Unit unit = Unit::None;       ///< of lengths, stated for the whole table
+    std::size_t rowsRead = 0;     ///< what follows is another table
+    bool headingsGuessed = false; ///< a place of numbers among them lacks its heading
     /// The first of the cells of each row that has fewer or more than there are places, so that
     /// nothing says whose its numbers are. They belong to no lane.
     std::vector<CellPlace> shortRows;

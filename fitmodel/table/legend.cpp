@@ -1,23 +1,23 @@
 // SPDX-License-Identifier: MIT
 #include "table/legend.h"
 
-#include "table/plain.h"
+#include "text/plain.h"
 
 #include <algorithm>
 
 namespace tripoise::table {
 
-PrintUnit statedIn(std::string_view text, const HeadingTable& table)
+Unit statedIn(std::string_view text, const HeadingTable& table)
 {
     const std::vector<std::string> words = wordsOf(text);
     if (words.size() > 2 && words.back() == "in" && words[words.size() - 2] == "in")
-        return PrintUnit::Inch; // "all dimensions in in"
+        return Unit::Inch; // "all dimensions in in"
     for (const std::string& word : words) {
-        const PrintUnit unit = unitNamed(word, table.numbers);
-        if ((isLength(unit) || unit == PrintUnit::Degree) && word != "in")
+        const Unit unit = unitNamed(word, table.numbers);
+        if ((isLength(unit) || unit == Unit::Degree) && word != "in")
             return unit;
     }
-    return PrintUnit::None;
+    return Unit::None;
 }
 
 std::string titleOf(std::string_view text, const HeadingTable& table)

@@ -12,14 +12,8 @@
 
 namespace tripoise::table {
 
-[[nodiscard]] constexpr bool isLength(PrintUnit unit)
-{
-    return unit == PrintUnit::Millimetre || unit == PrintUnit::Centimetre
-           || unit == PrintUnit::Metre || unit == PrintUnit::Inch;
-}
-
 /// The unit that a note or the title of a group states; "in" is a word there as well.
-[[nodiscard]] PrintUnit statedIn(std::string_view text, const HeadingTable& table);
+[[nodiscard]] Unit statedIn(std::string_view text, const HeadingTable& table);
 
 /// What a title says beside "geometry" and such words.
 [[nodiscard]] std::string titleOf(std::string_view text, const HeadingTable& table);

@@ -1,7 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "table/markup.h"
 
-#include "table/plain.h"
+#include "text/encoding.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <array>

@@ -5,7 +5,7 @@
 #include "table/layout.h"
 #include "table/legend.h"
 #include "table/markup.h"
-#include "table/plain.h"
+#include "text/encoding.h"
 
 #include <algorithm>
 #include <cmath>
@@ -22,12 +22,7 @@ constexpr std::size_t longestShown = 60;
 
 std::string shown(std::string_view text)
 {
-    std::string result(text.substr(0, longestShown));
-    while (!result.empty() && (result.back() & 0xC0) == 0x80)
-        result.pop_back(); // cut between characters
-    if (result.size() < std::min(text.size(), longestShown) && !result.empty())
-        result.pop_back();
-    return result;
+    return std::string(cutToBytes(text, longestShown));
 }
 
 std::string lineName(std::size_t line)
@@ -135,7 +130,7 @@ private:
                 seconds[texts.size()] = secondOf(one, *read.second);
             texts.push_back(std::move(one));
         }
-        const PrintUnit usual = usualUnit(texts, m_table);
+        const Unit usual = usualUnit(texts, m_table);
         for (std::size_t i = 0; i < texts.size(); ++i) {
             addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
             if (!seconds.contains(i))
@@ -147,9 +142,9 @@ private:
         dropRepeated();
     }
 
-    [[nodiscard]] PrintUnit statedFor(const Lane& lane) const
+    [[nodiscard]] Unit statedFor(const Lane& lane) const
     {
-        return lane.read.unit == PrintUnit::None ? m_layout.unit : lane.read.unit;
+        return lane.read.unit == Unit::None ? m_layout.unit : lane.read.unit;
     }
 
     /// Told once, with the first few of them.
@@ -236,23 +231,7 @@ private:
         return 0;
     }
 
-    static std::string unitKey(PrintUnit unit)
-    {
-        for (const auto& [key, of] : unitKeys)
-            if (of == unit)
-                return std::string(key);
-        return "mm";
-    }
-    static std::string unitKey(Column column)
-    {
-        switch (unitOf(column)) {
-        case ColumnUnit::Degree: return "deg";
-        case ColumnUnit::Kilogram: return "kg";
-        case ColumnUnit::Plain: return {};
-        case ColumnUnit::Millimetre: break;
-        }
-        return "mm";
-    }
+    static std::string unitKey(Unit unit) { return std::string(factsOf(unit).key); }
 
     /// Cells that were taken in another unit than the rest; the first, where several state their
     /// own.
@@ -260,7 +239,7 @@ private:
     {
         std::vector<std::string> other;
         std::vector<std::string> first;
-        std::set<PrintUnit> stated;
+        std::set<Unit> stated;
         for (std::size_t i = 0; i < values.values.size(); ++i) {
             if (!lane.cells[i])
                 continue;
@@ -270,7 +249,7 @@ private:
             if (values.values[i].otherUnit)
                 other.push_back(text);
             const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
-            if (values.values[i].entry && number && number->unit != PrintUnit::None)
+            if (values.values[i].entry && number && number->unit != Unit::None)
                 stated.insert(number->unit);
         }
         if (!other.empty() || stated.size() > 1)
@@ -422,7 +401,7 @@ private:
                       shown(textAt(place)),
                       range.low,
                       range.high,
-                      unitKey(*column.meaning),
+                      unitKey(unitOf(*column.meaning)),
                       {}};
         m_result.problems.push_back(std::move(wrong));
         return CellState::NotUnderstood;

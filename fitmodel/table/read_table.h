@@ -70,7 +70,7 @@ struct ReadColumn {
     std::optional<Column> headedAs; ///< where its numbers cannot be what the heading says
     bool assigned = false;          ///< by hand
     ColumnFrom from = ColumnFrom::Known;
-    PrintUnit unit = PrintUnit::None;
+    Unit unit = Unit::None;
     bool unitGuessed = false;
     std::vector<std::optional<Entry>> entries; ///< by size
     std::vector<std::optional<Entry>> beside;  ///< a tyre's rim, or a rim's tyre, in the same cell

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "table/wheel_name.h"
 
-#include "table/plain.h"
+#include "text/plain.h"
 
 #include <charconv>
 #include <string>
@@ -11,7 +11,6 @@ namespace tripoise::table {
 namespace {
 
 constexpr std::size_t longestName = 40;
-constexpr double mmPerInch = 25.4;
 
 /// Runs of figures with their decimal sign and letters behind, small: "700x40c" is "700", "40c".
 std::vector<std::string> partsOf(std::string_view cell)
@@ -35,22 +34,14 @@ std::vector<std::string> partsOf(std::string_view cell)
     return parts;
 }
 
-std::optional<double> numberOf(const std::string& part)
-{
-    double value = 0.0;
-    const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), value);
-    return error == std::errc() && value > 0.0 ? std::optional(value) : std::nullopt;
-}
-
 std::optional<double> widthOf(const std::string& part, const HeadingTable& table)
 {
-    auto width = numberOf(part);
-    if (!width)
-        return std::nullopt;
-    if (*width < table.limits.widestTyreInches)
-        *width *= mmPerInch;
-    const Range& range = table.plausible[indexOf(Column::Tyre)];
-    return *width >= range.low && *width <= range.high ? width : std::nullopt;
+    double width = 0.0;
+    const auto [end, error] = std::from_chars(part.data(), part.data() + part.size(), width);
+    if (width < table.limits.widestTyreInches)
+        width *= inchMm;
+    const bool plausible = outside(width, table.plausible[indexOf(Column::Tyre)]) == 0.0;
+    return error == std::errc() && plausible ? std::optional(width) : std::nullopt;
 }
 
 std::optional<double> rimOf(const std::string& part, const HeadingTable& table)
@@ -66,8 +57,8 @@ WheelName wheelNamed(std::string_view cell, bool tyreAsked, const HeadingTable& 
     if (cell.size() > longestName)
         return {};
     std::vector<std::string> parts = partsOf(cell);
-    std::erase_if(parts, [](const std::string& part) {
-        return part == "mm" || part == "in" || part == "zoll" || part == "c" || part == "max";
+    std::erase_if(parts, [&](const std::string& part) {
+        return isLength(unitNamed(part, table.numbers)) || part == "c" || part == "max";
     });
     if (parts.empty())
         return {};

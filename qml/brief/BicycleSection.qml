@@ -61,9 +61,10 @@ Fold {
                 datumOf: section.datum
                 width: parent.width
             }
+            InkText { text: qsTr("kind of bar wanted"); width: parent.width }
             Choice {
                 objectName: "barKind"
-                name: qsTr("Kind of bar")
+                name: qsTr("kind of bar wanted")
                 options: [
                     { text: qsTr("Flat bar"), value: "flat" },
                     { text: qsTr("Swept"), value: "swept" },

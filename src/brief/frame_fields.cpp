@@ -4,7 +4,7 @@
 #include "brief/keys.h"
 #include "command/tables.h"
 #include "document/fitting.h"
-#include "entry/plain_text.h"
+#include "text/encoding.h"
 #include "wording/entry_words.h"
 #include "wording/words.h"
 
@@ -14,7 +14,7 @@ namespace {
 /// A name on one line.
 std::string nameFrom(const QString& text)
 {
-    return entry::cutToBytes(text.simplified(), longestName);
+    return std::string(cutToBytes(text.simplified().toStdString(), longestName));
 }
 
 } // namespace

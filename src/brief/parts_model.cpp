@@ -5,7 +5,7 @@
 #include "brief/part_lines.h"
 #include "command/tables.h"
 #include "document/fitting.h"
-#include "entry/plain_text.h"
+#include "text/encoding.h"
 #include "wording/words.h"
 
 namespace tripoise {
@@ -121,7 +121,7 @@ public:
             if (!m_onBench)
                 return;
             Bar next = *m_onBench;
-            next.name = entry::cutToBytes(name.simplified(), longestName);
+            next.name = cutToBytes(name.simplified().toStdString(), longestName);
             change(next, {});
         }
     }

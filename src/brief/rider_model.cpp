@@ -6,7 +6,7 @@
 #include "document/field_facts.h"
 #include "document/limits.h"
 #include "document/words.h"
-#include "entry/plain_text.h"
+#include "text/encoding.h"
 #include "wording/brief_words.h"
 
 namespace tripoise {
@@ -79,7 +79,7 @@ QString RiderModel::label() const
 void RiderModel::setLabel(const QString& label)
 {
     change(tr("name"), QStringLiteral("rider/label"),
-           [&](Rider& rider) { rider.label = entry::cutToBytes(label, longestName); });
+           [&](Rider& rider) { rider.label = cutToBytes(label.toStdString(), longestName); });
 }
 
 QString RiderModel::notes() const
@@ -90,7 +90,7 @@ QString RiderModel::notes() const
 void RiderModel::setNotes(const QString& notes)
 {
     change(tr("notes"), QStringLiteral("rider/notes"),
-           [&](Rider& rider) { rider.notes = entry::cutToBytes(notes, longestNotes); });
+           [&](Rider& rider) { rider.notes = cutToBytes(notes.toStdString(), longestNotes); });
 }
 
 QString RiderModel::sex() const

@@ -44,9 +44,16 @@ const Tables& shippedTables()
     return tables;
 }
 
+const NumberWords& shippedNumberWords()
+{
+    static const NumberWords words = sound(readNumberWords(resource("number_words")));
+    return words;
+}
+
 const HeadingTable& shippedHeadings()
 {
-    static const HeadingTable table = sound(readHeadingTable(resource("headings")));
+    static const HeadingTable table =
+        sound(readHeadingTable(resource("headings"), shippedNumberWords()));
     return table;
 }
 

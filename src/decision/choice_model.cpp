@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "decision/choice_model.h"
 
-#include "entry/plain_text.h"
+#include "text/encoding.h"
 #include "wording/choice_words.h"
 #include "wording/words.h"
 
@@ -63,7 +63,7 @@ void ChoiceModel::renew()
 void ChoiceModel::setReason(const QString& reason)
 {
     Fitting next = fitting();
-    next.choices.reason = entry::cutToBytes(reason.simplified(), longestName);
+    next.choices.reason = cutToBytes(reason.simplified().toStdString(), longestName);
     edit(std::move(next), reasonStep(), QStringLiteral("choices/reason"));
 }
 

@@ -4,7 +4,7 @@
 #pragma once
 
 #include "base/range.h"
-#include "entry/units.h"
+#include "base/units.h"
 
 #include <QString>
 

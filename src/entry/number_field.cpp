@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "entry/number_field.h"
 
+#include "command/tables.h"
 #include "wording/field_words.h"
 
 #include <cmath>
@@ -75,7 +76,7 @@ void NumberField::type(const QString& text)
     m_typing = true;
     m_text = text;
     m_message.clear();
-    const NumberRead read = readNumber(text, question());
+    const NumberRead read = readNumber(text, question(), shippedNumberWords());
     put(read.sound() ? std::optional(read.value) : m_before);
     tell();
 }
@@ -85,7 +86,7 @@ void NumberField::commit(const QString& text)
     if (!m_typing)
         m_before = m_value;
     m_message.clear();
-    const NumberRead read = readNumber(text, question());
+    const NumberRead read = readNumber(text, question(), shippedNumberWords());
     const bool emptied = read.oddity == Oddity::Empty;
     if (emptied && (!m_spec.needed || !m_before)) {
         m_text.clear();
@@ -135,7 +136,7 @@ void NumberField::forget()
 
 bool NumberField::takeBack()
 {
-    const NumberRead read = readNumber(m_text, question());
+    const NumberRead read = readNumber(m_text, question(), shippedNumberWords());
     const bool stands = read.oddity == Oddity::Empty ? !m_value : read.sound();
     if (!stands)
         revert();
@@ -202,7 +203,7 @@ void NumberField::setLabel(const QString& label)
 void NumberField::speakAnew()
 {
     if (m_level == QLatin1String("wrong") && !m_message.isEmpty()) { // the complaint stays, anew
-        const NumberRead read = readNumber(m_text, question());
+        const NumberRead read = readNumber(m_text, question(), shippedNumberWords());
         if (!read.sound())
             m_message = complaint(read, m_spec);
     } else if (!m_typing) {

@@ -1,17 +1,16 @@
 // SPDX-License-Identifier: MIT
 //
-// A number as people type it: "5ft 10 1/2", "33.5in", "84,2 cm", "1m79", "73°30'", "12 st 3",
-// "842".
+// What a number typed into a field (`text/written_number.h`) answers to what the field asks for.
 //
 // A number with a unit means what it says. A bare one is in the unit shown beside the field; where
 // that cannot be, in the first of mm, cm, m, in (kg, lb) in which it can, and the answer says that
-// the unit was guessed. One point or comma before three digits is a decimal sign or groups
-// thousands, whichever is plausible; where both are, the language's decimal sign decides, and for
-// the other sign nothing is guessed. Never throws; linear in the length of the text.
+// the unit was guessed; so it does of two bare ones, which are feet and inches. Of two readings of
+// a point or comma the plausible one counts; where both are, the language's decimal sign decides,
+// and for the other sign nothing is guessed. Never throws; linear in the length of the text.
 #pragma once
 
 #include "base/range.h"
-#include "entry/units.h"
+#include "text/written_number.h"
 
 #include <QChar>
 #include <QString>
@@ -51,6 +50,7 @@ struct NumberRead {
     [[nodiscard]] bool sound() const { return oddity == Oddity::None; }
 };
 
-[[nodiscard]] NumberRead readNumber(QStringView typed, const Question& question);
+[[nodiscard]] NumberRead readNumber(QStringView typed, const Question& question,
+                                    const NumberWords& words);
 
 } // namespace tripoise

@@ -7,7 +7,7 @@
 #include "session/library.h"
 #include "session/store.h"
 #include "table/markup.h"
-#include "table/plain.h"
+#include "text/encoding.h"
 #include "wording/table_page_words.h"
 #include "wording/table_words.h"
 

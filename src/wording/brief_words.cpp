@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/brief_words.h"
 
-#include "entry/units.h"
+#include "base/units.h"
 #include "wording/speech.h"
 #include "wording/words.h"
 

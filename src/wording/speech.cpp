@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "wording/speech.h"
 
-#include "entry/units.h"
+#include "base/units.h"
 #include "wording/words.h"
 
 #include <array>

@@ -26,7 +26,7 @@ QString cellOf(const ClosedValue* value, const Entry* printed)
         return QStringLiteral("?");
     if (printed && printed->high && value->value.origin == Origin::Given)
         return range(printed->value, *printed->high);
-    const int decimals = unitOf(value->column) == ColumnUnit::Degree ? 1 : 0;
+    const int decimals = unitOf(value->column) == Unit::Degree ? 1 : 0;
     const double number = value->value.value;
     const bool whole = std::abs(number - std::round(number)) < 0.05;
     const QString text =
@@ -119,12 +119,11 @@ QString figureOf(Column column, double value)
 {
     const bool whole = std::abs(value - std::round(value)) < 0.05;
     switch (unitOf(column)) {
-    case ColumnUnit::Degree: return degrees(value, 1);
-    case ColumnUnit::Millimetre: return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
-    case ColumnUnit::Kilogram: return Words::tr("%1 kg").arg(plain(value, 2));
-    case ColumnUnit::Plain: return plain(value, whole ? 0 : 2);
+    case Unit::Degree: return degrees(value, 1);
+    case Unit::Millimetre: return Words::tr("%1 mm").arg(plain(value, whole ? 0 : 1));
+    case Unit::Kilogram: return Words::tr("%1 kg").arg(plain(value, 2));
+    default: return plain(value, whole ? 0 : 2);
     }
-    return {};
 }
 
 QString sentence(const Contradiction& one, const ClosedTable& closed)
@@ -232,7 +231,7 @@ QString entryText(const Entry& entry)
     // As many figures as are printed, but for what another unit brought along.
     const double step = std::max(entry.step, 0.01);
     const int decimals = step < 0.095 ? 2 : step < 0.95 ? 1 : 0;
-    const bool angle = unitOf(entry.column) == ColumnUnit::Degree;
+    const bool angle = unitOf(entry.column) == Unit::Degree;
     const auto figure = [&](double value) {
         const bool whole = !angle && std::abs(value - std::round(value)) < 0.005;
         return plain(value, whole ? 0 : decimals);
@@ -243,7 +242,7 @@ QString entryText(const Entry& entry)
 
 QString standInFigure(const ClosedValue& value)
 {
-    return standInText(value.value, unitOf(value.column) == ColumnUnit::Degree ? 1 : 0);
+    return standInText(value.value, unitOf(value.column) == Unit::Degree ? 1 : 0);
 }
 
 QString correctedSentence(const std::string& size, Column column, double printed, double taken)

@@ -2,6 +2,7 @@
 //
 // Numbers as people type them. Expected values are derived: the figure times the unit (an inch is
 // 25.4 mm, a pound 0.45359237 kg, both exact by definition), worked in the row.
+#include "command/tables.h"
 #include "entry/read_number.h"
 #include "wording/words.h"
 
@@ -35,6 +36,11 @@ const Question stemAngle{NumberKind::Angle, Unit::Degree, {-60.0, 60.0}, u'.'};
 const Question price{NumberKind::Plain, Unit::None, {0.0, 1e9}, u'.'};
 const Question priceComma{NumberKind::Plain, Unit::None, {0.0, 1e9}, u','};
 const Question share{NumberKind::Percent, Unit::Percent, {0.0, 1.0}, u'.'};
+
+NumberRead readNumber(QStringView typed, const Question& question)
+{
+    return tripoise::readNumber(typed, question, shippedNumberWords());
+}
 
 } // namespace
 

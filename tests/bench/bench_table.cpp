@@ -43,7 +43,7 @@ std::string tableText(std::size_t sizes)
     for (const auto& [column, heading] : headings) {
         text += std::string("\n") + heading;
         for (std::size_t i = 0; i < sizes; ++i) {
-            const double step = unitOf(column) == ColumnUnit::Degree ? 0.1 : 1.0;
+            const double step = unitOf(column) == Unit::Degree ? 0.1 : 1.0;
             const double wrong = column == Column::Wheelbase && i == 2 ? 20.0 : 0.0;
             const double value = roundedTo(run[i].of(column) + wrong, step);
             text += '\t' + QString::number(value, 'f', step < 1.0 ? 1 : 0).toStdString();

@@ -74,7 +74,7 @@ public:
     {
         Eigen::MatrixXd design(columns.size(), basis().size());
         for (std::size_t i = 0; i < columns.size(); ++i) {
-            const double step = unitOf(columns[i]) == ColumnUnit::Degree ? stepDeg : stepMm;
+            const double step = unitOf(columns[i]) == Unit::Degree ? stepDeg : stepMm;
             design.row(static_cast<Eigen::Index>(i)) =
                 slopeOf(columns[i], size).transpose() / (step / std::sqrt(12.0));
         }
@@ -167,7 +167,7 @@ private slots:
                         continue;
                     }
                     const bool well =
-                        !undecided && told.sd < (unitOf(column) == ColumnUnit::Degree ? 0.4 : 2.0);
+                        !undecided && told.sd < (unitOf(column) == Unit::Degree ? 0.4 : 2.0);
                     determinable += well ? 1 : 0;
                     QVERIFY2(!well || isDerived, std::string(keyOf(column)).c_str());
                     if (!isDerived)
@@ -299,7 +299,7 @@ private slots:
             const GeometryTable clean = printed(randomRun(3 + random() % 4, random), tenColumns());
             const std::size_t size = random() % clean.sizes.size();
             const Column column = tenColumns()[random() % tenColumns().size()];
-            const bool degree = unitOf(column) == ColumnUnit::Degree;
+            const bool degree = unitOf(column) == Unit::Degree;
             const double by = degree ? between(1.0, 4.0, random) : between(8.0, 60.0, random);
             const double was = entryOf(column, clean.sizes[size])->value;
             const ClosedTable closed =
@@ -335,7 +335,7 @@ private slots:
             GeometryTable table = printed(randomRun(5, random), tenColumns(), 1.0, 0.5);
             for (TableSize& size : table.sizes)
                 for (Entry& entry : size.entries)
-                    if (unitOf(entry.column) == ColumnUnit::Degree)
+                    if (unitOf(entry.column) == Unit::Degree)
                         entry.step = 0.1;
             const ClosedTable closed = closeTable(table, closureTable());
             coarse += closed.anglesRoundedCoarsely ? 1 : 0;

@@ -33,7 +33,7 @@ Slip randomSlip(const std::vector<Column>& columns, Random& random, double mostM
                 double mostDeg = 3.0)
 {
     Slip slip{random() % sizeCount, columns[random() % columns.size()], 0.0};
-    const bool degree = unitOf(slip.column) == ColumnUnit::Degree;
+    const bool degree = unitOf(slip.column) == Unit::Degree;
     slip.by = degree ? roundedTo(between(0.7, mostDeg, random), 0.1)
                      : std::round(between(6.0, mostMm, random));
     if (random() % 2)

@@ -7,8 +7,9 @@
 #include "table_support.h"
 
 #include "frame/closure.h"
-#include "table/plain.h"
 #include "table/read_table.h"
+#include "text/encoding.h"
+#include "text/plain.h"
 
 #include <QDir>
 #include <QJsonArray>
@@ -286,12 +287,11 @@ private slots:
             const auto optional = [](const std::optional<double>& value) {
                 return value ? QString::number(*value) : QStringLiteral("-");
             };
-            static const std::map<PrintUnit, QString> units{
-                {PrintUnit::None, QStringLiteral("none")},
-                {PrintUnit::Millimetre, QStringLiteral("mm")},
-                {PrintUnit::Centimetre, QStringLiteral("cm")},
-                {PrintUnit::Inch, QStringLiteral("in")},
-                {PrintUnit::Degree, QStringLiteral("deg")}};
+            static const std::map<Unit, QString> units{{Unit::None, QStringLiteral("none")},
+                                                       {Unit::Millimetre, QStringLiteral("mm")},
+                                                       {Unit::Centimetre, QStringLiteral("cm")},
+                                                       {Unit::Inch, QStringLiteral("in")},
+                                                       {Unit::Degree, QStringLiteral("deg")}};
             found = QStringLiteral("%1 %2 %3 %4 %5")
                         .arg(QString::number(number->value), optional(number->high),
                              optional(number->grouped), QString::number(number->step, 'g', 4),
@@ -317,7 +317,7 @@ private slots:
             for (const QJsonValue& language : languages) {
                 for (const QJsonValue& one : language.toArray()) {
                     const QString term = one.toString();
-                    const bool degrees = unitOf(*meaning) == ColumnUnit::Degree;
+                    const bool degrees = unitOf(*meaning) == Unit::Degree;
                     const QString unit = degrees ? QStringLiteral(" (°)") : QStringLiteral(" [mm]");
                     for (const QString& dressed :
                          {term, term.toUpper(), term + unit, term + QStringLiteral("*"),
@@ -393,6 +393,15 @@ private slots:
         QCOMPARE(state(6, 2), CellState::NotUnderstood); // no reach is 39 metres
         QCOMPARE(read.rows[3][1].line, std::size_t(4));
         QCOMPARE(read.rows[3][1].size, std::optional<std::size_t>(0));
+    }
+
+    // The last character was cut off where it is no ASCII.
+    void shouldTellACellWhole()
+    {
+        const ReadTable read =
+            readGeometryTable("Size\tS\tM\nStack\t560\t58é\nReach\t380\t390\n", headingTable());
+        QCOMPARE(read.problems.size(), std::size_t(1));
+        QCOMPARE(read.problems.front().value, std::string("58é"));
     }
 
     // How finely a maker rounds is read off the column.

@@ -35,8 +35,9 @@ template <typename Value> Value sound(std::variant<Value, Problems> read)
 
 const HeadingTable& headings()
 {
-    static const HeadingTable table =
-        sound(readHeadingTable(textOf(TRIPOISE_ASSETS "/headings.json")));
+    static const HeadingTable table = sound(
+        readHeadingTable(textOf(TRIPOISE_ASSETS "/headings.json"),
+                         sound(readNumberWords(textOf(TRIPOISE_ASSETS "/number_words.json")))));
     return table;
 }
 

@@ -263,7 +263,7 @@ private:
             if (!forms)
                 continue;
             PrintedColumn printed{column, one(*forms), {}, {}};
-            const bool degrees = unitOf(column) == ColumnUnit::Degree;
+            const bool degrees = unitOf(column) == tripoise::Unit::Degree;
             for (const TrueSize& size : m_run) {
                 std::pair<std::string, double> cell;
                 if (degrees) {
@@ -394,7 +394,7 @@ private:
             }
             rows.push_back({{heading}});
             if (m_unitAt == UnitAt::Column)
-                rows.back().push_back({unitText(unitOf(column.column) == ColumnUnit::Degree)});
+                rows.back().push_back({unitText(unitOf(column.column) == tripoise::Unit::Degree)});
             for (const std::string& cell : column.cells)
                 rows.back().push_back({cell});
             if (chance(0.03))
@@ -614,7 +614,7 @@ private:
             (void)next;
             for (std::size_t r = 1; r < rows.size(); ++r)
                 for (const PrintedColumn& column : m_result.columns)
-                    if (unitOf(column.column) == ColumnUnit::Degree && rows[r].size() > 1
+                    if (unitOf(column.column) == tripoise::Unit::Degree && rows[r].size() > 1
                         && rows[r].front().text == column.heading)
                         rows[r].back().text = "°";
         }

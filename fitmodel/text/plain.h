@@ -1,21 +1,19 @@
 // SPDX-License-Identifier: MIT
 //
-// Text as it comes from a clipboard or a file, brought to plain lines: one encoding, one kind of
-// blank, minus sign, prime and fraction. And the key by which words are compared.
+// Text as it is typed or printed, in plain signs: figures of any script and width become 0 to 9,
+// and there is one kind of blank, minus sign, prime and fraction. And the key by which words are
+// compared.
 #pragma once
 
-#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 namespace tripoise {
 
-/// UTF-8 of bytes in UTF-8, UTF-16 with its mark, or Windows-1252; nothing where they are no text.
-[[nodiscard]] std::optional<std::string> decoded(std::string_view bytes);
-
-/// One line's text in plain signs. Superscripts are footnote marks and go; a narrow blank between
-/// figures groups them and goes; other blanks are blanks, tabs stay tabs. Fractions are " n/d".
+/// One line's text in plain signs. What does not show goes; superscripts are footnote marks and go;
+/// a narrow blank between figures groups them and goes; other blanks are blanks, tabs stay tabs.
+/// Fractions are " n/d"; long dashes stay, for they also part a range. Linear in time.
 [[nodiscard]] std::string plainSigns(std::string_view utf8);
 
 /// Lines without their ends, at most `most` and one more.
@@ -31,11 +29,12 @@ namespace tripoise {
 {
     return c >= '0' && c <= '9';
 }
+/// Begins with three figures and no fourth, as thousands are grouped.
+[[nodiscard]] bool isGroup(std::string_view text);
 [[nodiscard]] constexpr bool isLetter(char c)
 {
     return smallLetter(c) >= 'a' && smallLetter(c) <= 'z';
 }
-void appendUtf8(std::string& text, char32_t c);
 
 [[nodiscard]] std::string_view trimmed(std::string_view text);
 
