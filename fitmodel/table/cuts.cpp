@@ -5,7 +5,9 @@
 #include "table/plain.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <set>
 
 namespace tripoise::table {
 namespace {
@@ -204,24 +206,36 @@ std::vector<std::size_t> columnsOf(const std::string& text)
     return columns;
 }
 
-/// Cells between the columns that are blank in all lines.
+/// Cells between the columns that are blank in all lines: two of them or more, or one before a
+/// column at which most lines begin a cell. Lines of few pieces, titles and notes, have no say.
 Rows cutAtGutters(const Lines& lines, CellReader& reader)
 {
+    std::map<std::size_t, std::size_t> counts;
+    for (const PlainLine& line : lines)
+        if (const std::size_t count = cutAtBlanks(line.text).size(); count >= 2)
+            ++counts[count];
+    const std::size_t usual = usualOf(counts);
+    std::size_t count = 0;
     std::vector<bool> inked;
+    std::vector<std::size_t> begun; // lines that begin a cell there
     for (const PlainLine& line : lines) {
-        if (cutAtBlanks(line.text).size() < 2)
+        if (2 * cutAtBlanks(line.text).size() < std::max<std::size_t>(usual, 3))
             continue;
+        ++count;
         const auto columns = columnsOf(line.text);
         inked.resize(std::max(inked.size(), columns.back() + 1), false);
+        begun.resize(inked.size(), 0);
         for (std::size_t i = 0; i < line.text.size(); ++i)
-            if (line.text[i] != ' ')
+            if (line.text[i] != ' ') {
                 inked[columns[i]] = true;
+                begun[columns[i]] += i >= 2 && line.text.compare(i - 2, 2, "  ") == 0 ? 1 : 0;
+            }
     }
     std::vector<std::size_t> ends; // the column at which a cell ends
     for (std::size_t i = 1; i + 1 < inked.size(); ++i)
-        if (!inked[i] && !inked[i + 1] && inked[i - 1])
+        if (!inked[i] && inked[i - 1] && (!inked[i + 1] || 2 * begun[i + 1] > count))
             ends.push_back(i);
-    return cut(lines, reader, [&](const std::string& text) {
+    const auto cellsOf = [&](const std::string& text) {
         if (cutAtBlanks(text).size() < 2)
             return Cells{text};
         const auto columns = columnsOf(text);
@@ -230,11 +244,48 @@ Rows cutAtGutters(const Lines& lines, CellReader& reader)
         for (const std::size_t end : ends) {
             const auto to = static_cast<std::size_t>(
                 std::lower_bound(columns.begin(), columns.end(), end) - columns.begin());
+            if (to < text.size() && text[to] != ' ')
+                return Cells{text}; // a word stands there
             cells.push_back(text.substr(from, to - from));
             from = to;
         }
         cells.push_back(text.substr(from));
         return cells;
+    };
+    // Where the cells of full lines begin and end, by column: the numbers of a line that lacks one
+    // must stand as those do.
+    std::vector<std::set<std::size_t>> edges(ends.size() + 1);
+    const auto edgesOf = [](const std::string& cell, std::size_t at) {
+        const std::size_t first = cell.find_first_not_of(' ');
+        return std::array{2 * (at + first), 2 * (at + cell.find_last_not_of(' ')) + 1};
+    };
+    const auto isFull = [&](const Cells& cells) {
+        return cells.size() == edges.size()
+               && std::none_of(cells.begin(), cells.end(),
+                               [](const std::string& cell) { return trimmed(cell).empty(); });
+    };
+    const auto eachEdge = [&](const Cells& cells, auto&& with) {
+        for (std::size_t i = 0, at = 0; i < cells.size(); at += columnsOf(cells[i++]).size())
+            if (reader.kindOf(cells[i]) == CellKind::Number)
+                with(i, edgesOf(cells[i], at));
+    };
+    for (const PlainLine& line : lines)
+        if (const Cells cells = cellsOf(line.text); isFull(cells))
+            eachEdge(cells, [&](std::size_t i, const auto& both) {
+                edges[i].insert(both.begin(), both.end());
+            });
+    return cut(lines, reader, [&](const std::string& text) {
+        Cells cells = cellsOf(text);
+        bool stands = std::none_of(cells.begin() + 1, cells.end(), [](const std::string& cell) {
+            return cutAtBlanks(cell).size() > 1; // two of them between the same gutters
+        });
+        if (cells.size() == edges.size() && !isFull(cells))
+            eachEdge(cells, [&](std::size_t i, const auto& both) {
+                stands = stands
+                         && (edges[i].empty() || edges[i].contains(both[0])
+                             || edges[i].contains(both[1]));
+            });
+        return stands ? cells : Cells{text};
     });
 }
 
@@ -320,6 +371,135 @@ private:
 
     CellReader& m_reader;
     std::size_t m_count = 0;
+};
+
+/// A line of headings above lines of a size and its values, all with single blanks: cut where each
+/// heading is understood, one for each place of the lines below.
+class HeadedColumns {
+public:
+    HeadedColumns(const Lines& lines, CellReader& reader) : m_reader(reader)
+    {
+        std::map<std::size_t, std::size_t> counts;
+        for (const PlainLine& line : lines)
+            if (const auto cells = valuesIn(line.text); cells.size() >= least)
+                ++counts[cells.size()];
+        m_count = usualOf(counts);
+        for (std::size_t i = 0; i + 1 < lines.size() && counts[m_count] >= 2 && !found(); ++i)
+            if (valuesIn(lines[i + 1].text).size() == m_count)
+                m_headings = headingsIn(tokensOf(lines[i].text));
+        m_headingLine = found() ? joined(m_headings) : std::string();
+    }
+
+    [[nodiscard]] bool found() const { return !m_headings.empty(); }
+
+    Cells operator()(const std::string& text)
+    {
+        if (joined(tokensOf(text)) == m_headingLine)
+            return m_headings;
+        Cells cells = valuesIn(text);
+        return cells.size() + 1 < m_count || cells.size() < least ? Cells{text} : cells;
+    }
+
+private:
+    static constexpr std::size_t least = 4;
+
+    static std::string joined(const Cells& cells) { return phrase(cells, cells.size()); }
+
+    /// A name of one word or more, then values, each with its unit; nothing where there are others.
+    Cells valuesIn(const std::string& text)
+    {
+        const Cells tokens = tokensOf(text);
+        constexpr std::size_t longestName = 3;
+        std::size_t from = tokens.size();
+        while (from > 0
+               && (m_reader.cell(tokens[from - 1], 0).isValue() || isUnit(tokens[from - 1])))
+            --from;
+        if (from > longestName
+            || (from > 0 && m_reader.kindOf(phrase(tokens, from)) == CellKind::Heading))
+            return {};
+        Cells cells;
+        if (from > 0)
+            cells.push_back(phrase(tokens, from));
+        for (std::size_t i = from; i < tokens.size(); ++i)
+            if (isUnit(tokens[i]) && !cells.empty())
+                cells.back() += ' ' + tokens[i];
+            else
+                cells.push_back(tokens[i]);
+        return cells;
+    }
+
+    bool isUnit(const std::string& token) { return m_reader.kindOf(token) == CellKind::Unit; }
+
+    /// How well tokens from one to another are a heading: a term better than one by its parts.
+    int worthOf(const Cells& tokens, std::size_t from, std::size_t to)
+    {
+        std::string text;
+        for (std::size_t i = from; i < to; ++i)
+            text += (i > from ? " " : "") + tokens[i];
+        const HeadingRead& read = *m_reader.cell(text, 0).heading;
+        if (read.understood())
+            return read.byParts || read.guessed ? 2 : 3;
+        return read.letter.empty() || to > from + 1 ? 0 : 3;
+    }
+
+    /// The only best way to cut a line into so many headings, the size's own among them or not, all
+    /// understood but for one; nothing where two ways are alike.
+    Cells headingsIn(const Cells& tokens)
+    {
+        constexpr std::size_t longest = 6;
+        constexpr std::size_t mostTokens = 80;
+        if (tokens.size() + 1 < m_count || tokens.size() > mostTokens)
+            return {};
+        struct Way {
+            int worth = -1;
+            bool alike = false; ///< another is worth as much
+            std::size_t from = 0;
+        };
+        // By the number of headings, of those not understood, and of tokens.
+        std::vector<Way> ways((m_count + 1) * 2 * (tokens.size() + 1));
+        const auto at = [&](std::size_t count, std::size_t unknown, std::size_t end) -> Way& {
+            return ways[(count * 2 + unknown) * (tokens.size() + 1) + end];
+        };
+        at(0, 0, 0).worth = 0;
+        for (std::size_t end = 1; end <= tokens.size(); ++end)
+            for (std::size_t from = end - std::min(end, longest); from < end; ++from) {
+                const int worth = worthOf(tokens, from, end);
+                for (std::size_t count = 1; count <= m_count; ++count)
+                    for (std::size_t unknown = worth > 0 ? 0 : 1; unknown < 2; ++unknown) {
+                        const Way& before = at(count - 1, unknown - (worth > 0 ? 0 : 1), from);
+                        Way& way = at(count, unknown, end);
+                        if (before.worth < 0 || before.worth + worth < way.worth)
+                            continue;
+                        const bool alike = before.alike || before.worth + worth == way.worth;
+                        way = {before.worth + worth, alike, from};
+                    }
+            }
+        for (const std::size_t unknown : {0, 1})
+            for (const std::size_t count : {m_count, m_count - 1}) {
+                const Way& best = at(count, unknown, tokens.size());
+                if (best.worth < 2 * static_cast<int>(count - unknown) || best.alike)
+                    continue;
+                Cells cells;
+                std::size_t open = unknown;
+                for (std::size_t end = tokens.size(), left = count; left > 0; --left) {
+                    const std::size_t from = at(left, open, end).from;
+                    Cells one(tokens.begin() + static_cast<std::ptrdiff_t>(from),
+                              tokens.begin() + static_cast<std::ptrdiff_t>(end));
+                    open -= worthOf(tokens, from, end) > 0 ? 0 : 1;
+                    cells.insert(cells.begin(), joined(one));
+                    end = from;
+                }
+                if (count < m_count)
+                    cells.insert(cells.begin(), std::string());
+                return cells;
+            }
+        return {};
+    }
+
+    CellReader& m_reader;
+    std::size_t m_count = 0;
+    Cells m_headings;
+    std::string m_headingLine;
 };
 
 /// One cell a line, as some pages are copied: headings each followed by as many values, or all
@@ -424,6 +604,8 @@ void eachCut(const Lines& lines, CellReader& reader, const std::function<void(Ro
     }
     if (Phrases phrases(lines, reader); phrases.found() && !inColumns(lines))
         offer(cut(lines, reader, phrases));
+    if (HeadedColumns columns(lines, reader); columns.found() && !inColumns(lines))
+        offer(cut(lines, reader, columns));
 }
 
 } // namespace tripoise::table
