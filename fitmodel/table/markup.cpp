@@ -207,7 +207,7 @@ private:
         m_at = end == std::string_view::npos ? m_text.size() : end + sign.size();
     }
 
-    /// A fraction's numerator, before "/", is none.
+    /// A fraction's numerator, before "/", is none, but a number of its own.
     void skipMark()
     {
         constexpr std::size_t most = 4;
@@ -216,14 +216,15 @@ private:
         if (mark.size() == rest.size() || !isMark(mark))
             return;
         const std::size_t end = m_text.find('>', m_at);
-        if (end == std::string_view::npos || m_text.substr(end + 1).starts_with('/'))
-            return;
-        m_at += mark.size();
+        if (end != std::string_view::npos && m_text.substr(end + 1).starts_with('/'))
+            put(" ");
+        else
+            m_at += mark.size();
     }
 
     static bool isInline(std::string_view name)
     {
-        static constexpr std::array all{"span", "b", "sup", "strong", "a", "font"};
+        static constexpr std::array all{"span", "b", "sup", "sub", "strong", "a", "font"};
         return std::find(all.begin(), all.end(), name) != all.end();
     }
 
