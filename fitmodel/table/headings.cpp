@@ -117,6 +117,8 @@ class Reader {
 public:
     Reader(std::string_view text, const HeadingTable& table) : m_table(table)
     {
+        for (const std::string_view sign : {"ⓘ", "ℹ"}) // an explanation behind it, copied along
+            text = text.substr(0, std::max<std::size_t>(1, text.find(sign)));
         if (text.size() > longestHeading)
             return;
         m_words = wordsOf(text);

@@ -168,11 +168,11 @@ private:
             m_result.sizeLine = line;
         };
         for (std::size_t line = 0; line < m_sheet.lines() && !hasHeading(line); ++line)
-            if (const int like = likeSizes(line);
+            if (const int like = isMeasure(line) ? 0 : likeSizes(line);
                 like > most || (like == most && like != ofNumbers))
                 offer(line, like);
         for (std::size_t line = m_sheet.lines(); line-- > 0 && !hasHeading(line);)
-            if (const int like = likeSizes(line); like >= ofNumbers) {
+            if (const int like = isMeasure(line) ? 0 : likeSizes(line); like >= ofNumbers) {
                 if (!m_result.sizeLine || like > most)
                     offer(line, like);
                 return;
@@ -223,11 +223,24 @@ private:
                 sizes.headings.push_back(m_sheet.place(*line, at));
     }
 
-    /// "Saddle to bar", 48, 51, 54: numbers behind words that are no title of a table.
+    /// "Bike reach": a word of it is one that headings are made of.
+    [[nodiscard]] bool isMeasure(std::size_t line) const
+    {
+        if (!isMeasureMaybe(line))
+            return false;
+        const std::vector<std::string> words = wordsOf(m_sheet.text(line, m_result.headingAt));
+        return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
+            const auto& terms = m_table.parts.terms[static_cast<unsigned char>(word.front())];
+            return std::any_of(terms.begin(), terms.end(),
+                               [&](const PartTerm& term) { return term.text == word; });
+        });
+    }
+
+    /// "Sedge", 48, 51, 54: numbers behind words that are no title of a table.
     [[nodiscard]] bool isMeasureMaybe(std::size_t line) const
     {
+        const std::vector<std::string> words = wordsOf(m_sheet.text(line, m_result.headingAt));
         const std::string& head = m_sheet.text(line, m_result.headingAt);
-        const std::vector<std::string> words = wordsOf(head);
         const bool titled = std::any_of(words.begin(), words.end(), [&](const std::string& word) {
             return m_table.titleWords.contains(word);
         });
