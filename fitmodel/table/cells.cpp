@@ -56,8 +56,11 @@ GridCell CellReader::cell(std::string_view text, std::size_t line)
 bool isSizeName(std::string_view text, const HeadingTable& table)
 {
     constexpr std::size_t longest = 24;
-    if (text.size() > longest || text.find("°") != std::string_view::npos)
+    if (text.size() > longest)
         return false;
+    for (const std::string_view sign : {"°", "€", "$", "£", "¥"})
+        if (text.find(sign) != std::string_view::npos)
+            return false;
     constexpr std::size_t mostFigures = 3;
     bool named = false;
     for (const std::string& word : wordsOf(text)) {

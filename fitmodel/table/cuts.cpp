@@ -1,19 +1,22 @@
 // SPDX-License-Identifier: MIT
 #include "table/cuts.h"
 
+#include "table/headed_columns.h"
 #include "table/mended_rows.h"
+#include "table/tokens.h"
 #include "text/encoding.h"
 #include "text/plain.h"
 
 #include <algorithm>
+#include <array>
 #include <map>
+#include <set>
 
 namespace tripoise::table {
 namespace {
 
 using Lines = std::vector<PlainLine>;
 using Rows = std::vector<GridRow>;
-using Cells = std::vector<std::string>;
 
 /// At a sign; a quoted cell keeps the signs inside it (RFC 4180).
 Cells cutAt(std::string_view line, std::string_view sign)
@@ -50,27 +53,9 @@ Cells cutAt(std::string_view line, std::string_view sign)
     return cells;
 }
 
-/// At a run of blanks that is as long or longer.
-Cells pieces(std::string_view line, std::string_view blanks)
-{
-    Cells cells;
-    for (line = trimmed(line); !line.empty();) {
-        const std::size_t end = std::min(line.find(blanks), line.size());
-        cells.emplace_back(trimmed(line.substr(0, end)));
-        line = trimmed(line.substr(end));
-    }
-    return cells;
-}
-
 Cells cutAtBlanks(std::string_view line)
 {
     return pieces(line, "  ");
-}
-
-Cells tokensOf(std::string line)
-{
-    std::replace(line.begin(), line.end(), '\t', ' ');
-    return pieces(line, " ");
 }
 
 /// "|---|:--:|", "+----+", "=====": a line that is drawn.
@@ -205,24 +190,36 @@ std::vector<std::size_t> columnsOf(const std::string& text)
     return columns;
 }
 
-/// Cells between the columns that are blank in all lines.
+/// Cells between the columns that are blank in all lines: two of them or more, or one before a
+/// column at which most lines begin a cell. Lines of few pieces, titles and notes, have no say.
 Rows cutAtGutters(const Lines& lines, CellReader& reader)
 {
+    std::map<std::size_t, std::size_t> counts;
+    for (const PlainLine& line : lines)
+        if (const std::size_t count = cutAtBlanks(line.text).size(); count >= 2)
+            ++counts[count];
+    const std::size_t usual = usualOf(counts);
+    std::size_t count = 0;
     std::vector<bool> inked;
+    std::vector<std::size_t> begun; // lines that begin a cell there
     for (const PlainLine& line : lines) {
-        if (cutAtBlanks(line.text).size() < 2)
+        if (2 * cutAtBlanks(line.text).size() < std::max<std::size_t>(usual, 3))
             continue;
+        ++count;
         const auto columns = columnsOf(line.text);
         inked.resize(std::max(inked.size(), columns.back() + 1), false);
+        begun.resize(inked.size(), 0);
         for (std::size_t i = 0; i < line.text.size(); ++i)
-            if (line.text[i] != ' ')
+            if (line.text[i] != ' ') {
                 inked[columns[i]] = true;
+                begun[columns[i]] += i >= 2 && line.text.compare(i - 2, 2, "  ") == 0 ? 1 : 0;
+            }
     }
     std::vector<std::size_t> ends; // the column at which a cell ends
     for (std::size_t i = 1; i + 1 < inked.size(); ++i)
-        if (!inked[i] && !inked[i + 1] && inked[i - 1])
+        if (!inked[i] && inked[i - 1] && (!inked[i + 1] || 2 * begun[i + 1] > count))
             ends.push_back(i);
-    return cut(lines, reader, [&](const std::string& text) {
+    const auto cellsOf = [&](const std::string& text) {
         if (cutAtBlanks(text).size() < 2)
             return Cells{text};
         const auto columns = columnsOf(text);
@@ -231,20 +228,49 @@ Rows cutAtGutters(const Lines& lines, CellReader& reader)
         for (const std::size_t end : ends) {
             const auto to = static_cast<std::size_t>(
                 std::lower_bound(columns.begin(), columns.end(), end) - columns.begin());
+            if (to < text.size() && text[to] != ' ')
+                return Cells{text}; // a word stands there
             cells.push_back(text.substr(from, to - from));
             from = to;
         }
         cells.push_back(text.substr(from));
         return cells;
+    };
+    // Where the cells of full lines begin and end, by column: the numbers of a line that lacks one
+    // must stand as those do.
+    std::vector<std::set<std::size_t>> edges(ends.size() + 1);
+    const auto edgesOf = [](const std::string& cell, std::size_t at) {
+        const std::size_t first = cell.find_first_not_of(' ');
+        return std::array{2 * (at + first), 2 * (at + cell.find_last_not_of(' ')) + 1};
+    };
+    const auto isFull = [&](const Cells& cells) {
+        return cells.size() == edges.size()
+               && std::none_of(cells.begin(), cells.end(),
+                               [](const std::string& cell) { return trimmed(cell).empty(); });
+    };
+    const auto eachEdge = [&](const Cells& cells, auto&& with) {
+        for (std::size_t i = 0, at = 0; i < cells.size(); at += columnsOf(cells[i++]).size())
+            if (reader.kindOf(cells[i]) == CellKind::Number)
+                with(i, edgesOf(cells[i], at));
+    };
+    for (const PlainLine& line : lines)
+        if (const Cells cells = cellsOf(line.text); isFull(cells))
+            eachEdge(cells, [&](std::size_t i, const auto& both) {
+                edges[i].insert(both.begin(), both.end());
+            });
+    return cut(lines, reader, [&](const std::string& text) {
+        Cells cells = cellsOf(text);
+        bool stands = std::none_of(cells.begin() + 1, cells.end(), [](const std::string& cell) {
+            return cutAtBlanks(cell).size() > 1; // two of them between the same gutters
+        });
+        if (cells.size() == edges.size() && !isFull(cells))
+            eachEdge(cells, [&](std::size_t i, const auto& both) {
+                stands = stands
+                         && (edges[i].empty() || edges[i].contains(both[0])
+                             || edges[i].contains(both[1]));
+            });
+        return stands ? cells : Cells{text};
     });
-}
-
-std::string phrase(const Cells& tokens, std::size_t count)
-{
-    std::string text;
-    for (std::size_t i = 0; i < count; ++i)
-        text += (i ? " " : "") + tokens[i];
-    return text;
 }
 
 /// A phrase, then as many values in every line, with single blanks.
@@ -425,6 +451,8 @@ void eachCut(const Lines& lines, CellReader& reader, const std::function<void(Ro
     }
     if (Phrases phrases(lines, reader); phrases.found() && !inColumns(lines))
         offer(cut(lines, reader, phrases));
+    if (HeadedColumns columns(lines, reader); columns.found() && !inColumns(lines))
+        offer(cut(lines, reader, columns));
 }
 
 } // namespace tripoise::table

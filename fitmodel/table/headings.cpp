@@ -17,6 +17,12 @@ bool isDrawnAs(const std::string& word)
     return isLetter(word[0]) && (word.size() == 1 || (word.size() == 2 && isFigure(word[1])));
 }
 
+/// "α" of a drawing's angle, as it stands: no word has it.
+bool isGreek(std::string_view text)
+{
+    return text.size() == 2 && (text[0] == '\xCE' || text[0] == '\xCF');
+}
+
 bool isFigures(const std::string& word)
 {
     return std::all_of(word.begin(), word.end(), isFigure);
@@ -111,9 +117,13 @@ class Reader {
 public:
     Reader(std::string_view text, const HeadingTable& table) : m_table(table)
     {
+        for (const std::string_view sign : {"ⓘ", "ℹ"}) // an explanation behind it, copied along
+            text = text.substr(0, std::max<std::size_t>(1, text.find(sign)));
         if (text.size() > longestHeading)
             return;
         m_words = wordsOf(text);
+        if (m_words.empty() && isGreek(trimmed(text)))
+            m_read.letter = std::string(trimmed(text));
         if (text.find("°") != std::string_view::npos)
             m_read.unit = Unit::Degree;
         else if (const std::size_t quote = text.find('"');

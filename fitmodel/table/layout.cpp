@@ -78,6 +78,8 @@ private:
                 std::any_of(m_places.values.begin(), m_places.values.end(),
                             [&](std::size_t at) { return !m_sheet.text(line, at).empty(); });
             if (!anyValue || (across && isUnitLine(m_sheet, line))) {
+                // One heading too many, and nothing says which.
+                m_layout.headingsGuessed = m_layout.headingsGuessed || isBehindRows(line);
                 takeSection(line);
                 continue;
             }
@@ -88,11 +90,37 @@ private:
                 withhold(m_layout.lanes.back(), m_sheet.place(line, 0).row, places);
             else if (!lane.heading.empty())
                 places = line + 1;
-            else if (m_extent.anyHeading && hasNumbers(lane))
+            else if (m_extent.anyHeading && (hasNumbers(lane) || isBehindHeadings(line)))
                 m_layout.headingsGuessed = true;
         }
         for (std::size_t i = 0; i < m_places.values.size() && !across; ++i)
             withholdSize(i, m_sheet.place(0, m_places.values[i]).row, places);
+    }
+
+    /// Whether a heading stands where no row of values reaches.
+    [[nodiscard]] bool isBehindRows(std::size_t line) const
+    {
+        return m_extent.sizesDown && !m_sheet.text(line, m_places.headingAt).empty()
+               && std::none_of(m_places.values.begin(), m_places.values.end(), [&](std::size_t at) {
+                      return m_sheet.existing(line, at).has_value();
+                  });
+    }
+
+    /// Whether in half of the sizes or more something stands behind the last heading.
+    [[nodiscard]] bool isBehindHeadings(std::size_t line) const
+    {
+        const auto count =
+            std::count_if(m_places.values.begin(), m_places.values.end(),
+                          [&](std::size_t at) { return !m_sheet.text(line, at).empty(); });
+        return !m_sheet.existing(line, m_places.headingAt)
+               && 2 * static_cast<std::size_t>(count) >= m_places.values.size();
+    }
+
+    /// Whether a row has so few cells that they stand above no column: a title, cut in pieces.
+    [[nodiscard]] bool isTitleRow(std::size_t at) const
+    {
+        return m_extent.sizesDown
+               && 2 * m_grid.rows[m_sheet.place(0, at).row].size() < m_sheet.lines();
     }
 
     /// A heading in two lines, of which the first stands over several: it holds where there is
@@ -111,7 +139,8 @@ private:
             const bool holds =
                 place == Place::Unit || place == Place::Letter
                 || (any && (place == Place::Heading ? inTwo : at < m_places.headingAt));
-            if (place != Place::Values && (!m_sheet.text(line, at).empty() || !holds))
+            if (place != Place::Values && !isTitleRow(at)
+                && (!m_sheet.text(line, at).empty() || !holds))
                 m_carried[at] = &m_sheet.cell(line, at);
         }
     }
@@ -126,13 +155,17 @@ private:
         return 2 * static_cast<std::size_t>(count) >= lane.cells.size();
     }
 
-    /// A row that is too short: one number is of all sizes, several are of none.
+    /// A row that is too short, or runs on into the next heading: one number is of all sizes,
+    /// several are of none.
     void withhold(Lane& lane, std::size_t row, std::size_t places)
     {
         const auto full =
             std::count_if(lane.cells.begin(), lane.cells.end(),
                           [&](const auto& cell) { return cell && !cellAt(*cell).text.empty(); });
-        if (m_grid.rows[row].size() >= places || full < 2)
+        const bool runsOn =
+            std::any_of(lane.cells.begin(), lane.cells.end(),
+                        [&](const auto& cell) { return cell && cellAt(*cell).heading->column; });
+        if ((m_grid.rows[row].size() >= places && !runsOn) || full < 2)
             return;
         m_layout.shortRows.push_back({row, 0});
         for (auto& cell : lane.cells)
@@ -142,8 +175,8 @@ private:
     void withholdSize(std::size_t size, std::size_t row, std::size_t places)
     {
         const GridRow& cells = m_grid.rows[row];
-        const bool isLong =
-            !m_layout.headingsGuessed && countOf(CellKind::Number, cells, places) > 0;
+        const bool isLong = !m_layout.headingsGuessed
+                            && cells.size() > places + countOf(CellKind::Blank, cells, places);
         if (!isLong && (cells.size() >= places || cells.size() < 3))
             return;
         m_layout.shortRows.push_back({row, 0});

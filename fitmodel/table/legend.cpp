@@ -50,6 +50,13 @@ bool Legend::take(std::string_view text, const HeadingTable& table)
         for (std::size_t at = 0; (at = parted.find(bullet, at)) != std::string::npos;
              bullets = true)
             parted.replace(at, bullet.size(), ";");
+    // "A = stack B = reach"
+    for (std::size_t at = 0; (at = parted.find('=', at + 1)) != std::string::npos;) {
+        const std::size_t end = parted.find_last_not_of(' ', at - 1);
+        const std::size_t blank = end == std::string::npos ? end : parted.rfind(' ', end);
+        if (blank != std::string::npos && blank + 2 >= end)
+            parted[blank] = ';';
+    }
     text = parted;
     // "A = angle, head tube, B = stack": a piece without a letter belongs to the one before.
     const std::string_view signs = bullets ? "=:)-. " : "=:)-."; // "A Stack • B Reach"
@@ -81,8 +88,11 @@ bool Legend::takeOne(std::string_view text, std::string_view signs, const Headin
     const std::size_t sign = text.find_first_of(signs);
     if (sign == std::string_view::npos || sign + 1 >= text.size())
         return false;
-    const auto letter = wordsOf(trimmed(text.substr(0, sign)));
-    if (letter.size() != 1 || letter.front().size() > 2)
+    const std::string_view before = trimmed(text.substr(0, sign));
+    std::vector<std::string> letter = wordsOf(before);
+    if (letter.empty())
+        letter.push_back(readHeading(before, table).letter); // Greek
+    if (letter.size() != 1 || letter.front().empty() || letter.front().size() > 2)
         return false;
     const HeadingRead heading = readHeading(trimmed(text.substr(sign + 1)), table);
     if (!heading.column)

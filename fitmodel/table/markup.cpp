@@ -90,9 +90,21 @@ void addText(std::string& to, std::string_view text)
 struct Tag {
     std::string name; ///< small letters
     bool closes = false;
+    bool hidden = false; ///< is not shown: a duplicate for small screens, the other unit
     std::size_t across = 1;
     std::size_t down = 1;
 };
+
+/// "1", "*", "a, b" in `<sup>`: a footnote mark, or the ring of a degree sign.
+bool isMark(std::string_view text)
+{
+    constexpr std::size_t longest = 4;
+    return !text.empty() && text.size() <= longest
+           && std::all_of(text.begin(), text.end(), [](char c) {
+                  return isFigure(c)
+                         || std::string_view("*,() abcdeo").find(c) != std::string_view::npos;
+              });
+}
 
 std::size_t countOf(std::string_view value, std::size_t most)
 {
@@ -155,6 +167,8 @@ private:
 
     void put(std::string_view text)
     {
+        if (m_hidden > 0)
+            return;
         if (m_open.empty())
             addText(m_line, text);
         else if (m_open.back().cell)
@@ -170,7 +184,12 @@ private:
         } else if (rest.starts_with("<!") || rest.starts_with("<?")) {
             skipBehind(">", m_at + 2);
         } else if (rest.size() > 1 && (isLetter(rest[1]) || (rest[1] == '/' && rest.size() > 2))) {
+            const bool behindTag = m_at > 0 && m_text[m_at - 1] == '>';
             const Tag tag = readTag();
+            if (behindTag && !tag.closes && isInline(tag.name))
+                put(" "); // what stands in two elements is no word
+            if (tag.name == "sup" && !tag.closes)
+                skipMark();
             if (!tag.closes && isPassedOver(tag.name)) {
                 const std::size_t end = findSmall(m_text, "</" + tag.name, m_at);
                 m_at = std::min(end, m_text.size());
@@ -187,6 +206,27 @@ private:
     {
         const std::size_t end = m_text.find(sign, from);
         m_at = end == std::string_view::npos ? m_text.size() : end + sign.size();
+    }
+
+    /// A fraction's numerator, before "/", is none, but a number of its own.
+    void skipMark()
+    {
+        constexpr std::size_t most = 4;
+        const std::string_view rest = m_text.substr(m_at, most + 1);
+        const std::string_view mark = rest.substr(0, rest.find('<'));
+        if (mark.size() == rest.size() || !isMark(mark))
+            return;
+        const std::size_t end = m_text.find('>', m_at);
+        if (end != std::string_view::npos && m_text.substr(end + 1).starts_with('/'))
+            put(" ");
+        else
+            m_at += mark.size();
+    }
+
+    static bool isInline(std::string_view name)
+    {
+        static constexpr std::array all{"span", "b", "sup", "sub", "strong", "a", "font"};
+        return std::find(all.begin(), all.end(), name) != all.end();
     }
 
     static bool isPassedOver(std::string_view name)
@@ -223,6 +263,9 @@ private:
             ++m_at; // a blank, a slash, a stray sign
             return;
         }
+        if (m_text[start - 1] == '-')
+            name.clear(); // "aria-hidden", "data-style"
+        tag.hidden = tag.hidden || name == "hidden";
         if (m_at >= m_text.size() || m_text[m_at] != '=')
             return;
         ++m_at;
@@ -235,10 +278,33 @@ private:
             tag.across = countOf(value, mostAcross);
         else if (name == "rowspan")
             tag.down = countOf(value, mostDown);
+        else if (name == "style")
+            for (const std::string_view none :
+                 {"display:none", "display: none", "visibility:hidden"})
+                tag.hidden = tag.hidden || findSmall(value, none, 0) != std::string_view::npos;
+    }
+
+    /// A hidden element inside a cell, to its end. A hidden table is kept: a page shows it later.
+    bool isHidden(const Tag& tag)
+    {
+        const bool cells =
+            tag.name == "table" || tag.name == "tr" || tag.name == "td" || tag.name == "th";
+        if (cells || m_open.empty() || !m_open.back().cell)
+            m_hidden = 0;
+        else if (m_hidden > 0 && tag.name == m_hiddenName)
+            m_hidden = tag.closes ? m_hidden - 1 : m_hidden + 1;
+        else if (m_hidden == 0 && tag.hidden && !tag.closes && tag.name != "br" && tag.name != "img"
+                 && tag.name != "input") {
+            m_hidden = 1;
+            m_hiddenName = tag.name;
+        }
+        return m_hidden > 0;
     }
 
     void take(const Tag& tag)
     {
+        if (isHidden(tag))
+            return;
         if (tag.name == "table") {
             if (tag.closes)
                 closeTable();
@@ -264,8 +330,7 @@ private:
                 m_open.back().inRow = true;
                 m_open.back().cell = tag;
             }
-        } else if (tag.name != "span" && tag.name != "b" && tag.name != "sup"
-                   && tag.name != "strong" && tag.name != "a" && tag.name != "font") {
+        } else if (!isInline(tag.name)) {
             put(" ");
         }
     }
@@ -384,7 +449,9 @@ private:
     std::vector<Open> m_open; ///< the innermost last
     std::string m_line;       ///< outside of tables
     std::deque<std::string> m_above;
-    bool m_titled = false; ///< since the last table
+    bool m_titled = false;    ///< since the last table
+    std::size_t m_hidden = 0; ///< how deep in elements of the hidden one's name
+    std::string m_hiddenName;
     std::size_t m_cells = 0;
     std::optional<Problem> m_refused;
 };

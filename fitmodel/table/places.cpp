@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "table/places.h"
 
+#include "text/plain.h"
+
 #include <algorithm>
 #include <cmath>
 
@@ -46,9 +48,9 @@ private:
     [[nodiscard]] Place sorted(std::size_t at) const
     {
         // "Weight: 1.9 kg" below sizes of many columns is no size.
-        constexpr std::size_t least = 3;
-        if (m_extent.sizesDown && m_sheet.lines() > least
-            && m_grid.rows[m_sheet.place(0, at).row].size() < least)
+        const GridRow& row = m_grid.rows[m_sheet.place(0, at).row];
+        if (m_extent.sizesDown && 2 * row.size() < m_sheet.lines()
+            && !isSizeName(row.front().text, m_table))
             return Place::Note;
         std::size_t full = 0;
         std::size_t values = 0;
@@ -66,11 +68,34 @@ private:
             else
                 letters += cell.heading->letter.empty() ? 0 : 1;
         }
-        return full == 0            ? Place::Note
-               : units == full      ? Place::Unit
-               : letters == full    ? Place::Letter
-               : 2 * values >= full ? Place::Values
-                                    : Place::Note;
+        return full == 0                           ? Place::Note
+               : units == full                     ? Place::Unit
+               : letters == full || isCounting(at) ? Place::Letter
+               : 2 * values >= full                ? Place::Values
+                                                   : Place::Note;
+    }
+
+    /// "1", "2", "3": the numbers of the rows, or of a drawing.
+    [[nodiscard]] bool isCounting(std::size_t at) const
+    {
+        constexpr std::size_t least = 3;
+        std::size_t lines = 0;
+        std::size_t count = 0;
+        double last = 0.0;
+        for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
+            if (!hasHeading(line))
+                continue;
+            const auto number = cellNumber(m_sheet.text(line, at), m_table.numbers);
+            ++lines;
+            if (!number)
+                continue;
+            const double value = number->value;
+            if (value <= last || value != std::floor(value) || (count == 0 && value > 2.0))
+                return false;
+            last = value;
+            ++count;
+        }
+        return count >= least && 2 * count >= lines;
     }
 
     void findSizeLine()
@@ -80,7 +105,8 @@ private:
             for (std::size_t at = 0; at < m_sheet.length(); ++at)
                 if (isSizeHeading(i, at))
                     line = i;
-        if (!line)
+        m_sizesUnnamed = !line;
+        if (m_sizesUnnamed)
             findUnnamed();
     }
 
@@ -90,7 +116,7 @@ private:
     }
 
     /// How much a line looks like one of sizes' names: by letters, figures that are sizes, other
-    /// words; not at all by other figures.
+    /// words; not at all by other figures, or if they are all the same.
     [[nodiscard]] int likeSizes(std::size_t line) const
     {
         std::size_t full = 0;
@@ -98,8 +124,10 @@ private:
         std::size_t numbers = 0;
         double last = 0.0;
         bool rising = true;
+        bool same = true;
         for (const std::size_t at : m_result.values) {
             const std::string& text = m_sheet.text(line, at);
+            same = same && text == m_sheet.text(line, m_result.values.front());
             const auto number = cellNumber(text, m_table.numbers);
             full += text.empty() ? 0 : 1;
             sizes += isSizeName(text, m_table) ? 1 : 0;
@@ -111,7 +139,8 @@ private:
                      && twice == std::floor(twice);
             last = number->value;
         }
-        if (full == 0 || 2 * full < m_result.values.size() || isUnitLine(m_sheet, line))
+        if (full == 0 || 2 * full < m_result.values.size() || (same && full > 1)
+            || isUnitLine(m_sheet, line))
             return 0;
         if (numbers == full)
             return rising ? ofNumbers : 0;
@@ -139,11 +168,11 @@ private:
             m_result.sizeLine = line;
         };
         for (std::size_t line = 0; line < m_sheet.lines() && !hasHeading(line); ++line)
-            if (const int like = likeSizes(line);
+            if (const int like = isMeasure(line) ? 0 : likeSizes(line);
                 like > most || (like == most && like != ofNumbers))
                 offer(line, like);
         for (std::size_t line = m_sheet.lines(); line-- > 0 && !hasHeading(line);)
-            if (const int like = likeSizes(line); like >= ofNumbers) {
+            if (const int like = isMeasure(line) ? 0 : likeSizes(line); like >= ofNumbers) {
                 if (!m_result.sizeLine || like > most)
                     offer(line, like);
                 return;
@@ -184,6 +213,7 @@ private:
             sizes.cells.push_back(line ? m_sheet.existing(*line, at) : std::nullopt);
             sizes.names.push_back(name.empty() ? std::to_string(i + 1) : name);
         }
+        sizes.guessed = sizes.guessed || (line && m_sizesUnnamed && isMeasureMaybe(*line));
         if (line)
             nameByNextLine(*line);
         else if (m_result.values.size() == 1)
@@ -191,6 +221,31 @@ private:
         for (std::size_t at = 0; line && at < m_sheet.length(); ++at)
             if (isSizeHeading(*line, at))
                 sizes.headings.push_back(m_sheet.place(*line, at));
+    }
+
+    /// "Bike reach": a word of it is one that headings are made of.
+    [[nodiscard]] bool isMeasure(std::size_t line) const
+    {
+        if (!isMeasureMaybe(line))
+            return false;
+        const std::vector<std::string> words = wordsOf(m_sheet.text(line, m_result.headingAt));
+        return std::any_of(words.begin(), words.end(), [&](const std::string& word) {
+            const auto& terms = m_table.parts.terms[static_cast<unsigned char>(word.front())];
+            return std::any_of(terms.begin(), terms.end(),
+                               [&](const PartTerm& term) { return term.text == word; });
+        });
+    }
+
+    /// "Sedge", 48, 51, 54: numbers behind words that are no title of a table.
+    [[nodiscard]] bool isMeasureMaybe(std::size_t line) const
+    {
+        const std::vector<std::string> words = wordsOf(m_sheet.text(line, m_result.headingAt));
+        const std::string& head = m_sheet.text(line, m_result.headingAt);
+        const bool titled = std::any_of(words.begin(), words.end(), [&](const std::string& word) {
+            return m_table.titleWords.contains(word);
+        });
+        return likeSizes(line) == ofNumbers && !words.empty()
+               && (!titled || readHeading(titleOf(head, m_table), m_table).understood());
     }
 
     /// One size for two sizes of wheel: "M" over "27.5" and "29".
@@ -245,6 +300,7 @@ private:
     const Sheet& m_sheet;
     const Extent& m_extent;
     const HeadingTable& m_table;
+    bool m_sizesUnnamed = false; ///< no heading says which line names the sizes
     Places m_result;
 };
 

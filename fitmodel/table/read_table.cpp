@@ -5,10 +5,10 @@
 #include "table/layout.h"
 #include "table/legend.h"
 #include "table/markup.h"
-#include "text/encoding.h"
+#include "table/repeated_columns.h"
+#include "table/shown.h"
 
 #include <algorithm>
-#include <cmath>
 #include <map>
 #include <set>
 
@@ -17,18 +17,6 @@ namespace tripoise {
 using namespace table;
 
 namespace {
-
-constexpr std::size_t longestShown = 60;
-
-std::string shown(std::string_view text)
-{
-    return std::string(cutToBytes(text, longestShown));
-}
-
-std::string lineName(std::size_t line)
-{
-    return "line " + std::to_string(line);
-}
 
 class Reader {
 public:
@@ -139,7 +127,10 @@ private:
             for (std::size_t j = 0; j < values.values.size(); ++j)
                 m_result.columns.back().beside[j] = values.values[j].entry;
         }
-        dropRepeated();
+        std::vector<const HeadingRead*> headings;
+        for (const Lane& lane : m_layout.lanes)
+            headings.push_back(&lane.read);
+        leaveRepeated(m_result.columns, headings, m_result.problems);
     }
 
     [[nodiscard]] Unit statedFor(const Lane& lane) const
@@ -201,11 +192,15 @@ private:
         column.assigned = assigned(index, lane.heading) != nullptr;
         const bool first = std::any_of(values.values.begin(), values.values.end(),
                                        [](const LaneValue& value) { return value.first; });
-        column.from = column.assigned ? ColumnFrom::Known
-                      : values.headedAs || lane.read.guessed || m_layout.headingsGuessed || first
-                          ? ColumnFrom::Guessed
-                      : lane.read.byParts ? ColumnFrom::Parts
-                                          : ColumnFrom::Known;
+        // One cell for all may be the first size's alone.
+        const bool spread = values.column && growsWithSize(*values.column)
+                            && std::any_of(values.values.begin(), values.values.end(),
+                                           [](const LaneValue& value) { return value.allSizes; });
+        const bool guessed = values.headedAs || lane.read.guessed || m_layout.headingsGuessed;
+        column.from = column.assigned              ? ColumnFrom::Known
+                      : guessed || first || spread ? ColumnFrom::Guessed
+                      : lane.read.byParts          ? ColumnFrom::Parts
+                                                   : ColumnFrom::Known;
         column.unit = values.unit;
         column.unitGuessed = values.unitGuessed;
         for (const LaneValue& value : values.values) {
@@ -221,6 +216,26 @@ private:
         mixedUnits(lane, column, values);
         m_values.push_back(std::move(values));
         m_result.columns.push_back(std::move(column));
+    }
+
+    static bool growsWithSize(Column column)
+    {
+        switch (column) {
+        case Column::Stack:
+        case Column::Reach:
+        case Column::HeadTube:
+        case Column::SeatTube:
+        case Column::SeatTubeCentre:
+        case Column::TopTube:
+        case Column::TopTubeActual:
+        case Column::Wheelbase:
+        case Column::FrontCentre:
+        case Column::FrontCentreHorizontal:
+        case Column::Standover:
+        case Column::Mass:
+        case Column::RiderHeight: return true;
+        default: return false;
+        }
     }
 
     [[nodiscard]] std::size_t firstLine(const Lane& lane) const
@@ -255,74 +270,6 @@ private:
         if (!other.empty() || stated.size() > 1)
             problem(ProblemCode::MixedUnits, lineName(column.line), shown(column.heading),
                     other.empty() ? first : other);
-    }
-
-    /// What is measured in two ways.
-    static std::optional<Column> otherWay(Column column)
-    {
-        switch (column) {
-        case Column::SeatAngle: return Column::SeatAngleActual;
-        case Column::TopTube: return Column::TopTubeActual;
-        default: return std::nullopt;
-        }
-    }
-
-    [[nodiscard]] bool has(Column column) const
-    {
-        return std::any_of(m_result.columns.begin(), m_result.columns.end(),
-                           [&](const ReadColumn& one) { return one.meaning == column; });
-    }
-
-    /// Of two columns with one meaning a guess gives way ("Stack+" to "Stack"); else the one counts
-    /// whose heading says which way of measuring it is, and the other is the other way; else the
-    /// first, and that is a guess.
-    void dropRepeated()
-    {
-        auto& columns = m_result.columns;
-        for (std::size_t i = 0; i < columns.size(); ++i)
-            for (std::size_t j = 0; j < i; ++j)
-                if (columns[i].meaning && columns[i].meaning == columns[j].meaning
-                    && !isSetAside(*columns[i].meaning))
-                    dropOne(j, i);
-    }
-
-    void dropOne(std::size_t first, std::size_t second)
-    {
-        const HeadingRead& read = m_layout.lanes[first].read;
-        const HeadingRead& other = m_layout.lanes[second].read;
-        ReadColumn* kept = &m_result.columns[first];
-        ReadColumn* dropped = &m_result.columns[second];
-        const bool firstGuessed = read.guessed && !other.guessed && !kept->assigned;
-        if (firstGuessed)
-            std::swap(kept, dropped);
-        const auto way = otherWay(*kept->meaning);
-        if (!firstGuessed && way && !has(*way) && read.qualified != other.qualified)
-            return takeAs(read.qualified ? *dropped : *kept, *way);
-        problem(ProblemCode::ColumnTwice, lineName(dropped->line), shown(dropped->heading),
-                {lineName(kept->line), shown(kept->heading)});
-        if (!isSame(*kept, *dropped) && !kept->assigned && read.guessed == other.guessed)
-            kept->from = ColumnFrom::Guessed;
-        dropped->meaning.reset();
-    }
-
-    /// The same figures, in another unit maybe.
-    static bool isSame(const ReadColumn& one, const ReadColumn& other)
-    {
-        for (std::size_t i = 0; i < one.entries.size(); ++i)
-            if (one.entries[i] && other.entries[i]
-                && std::abs(one.entries[i]->value - other.entries[i]->value)
-                       > one.entries[i]->step + other.entries[i]->step)
-                return false;
-        return true;
-    }
-
-    static void takeAs(ReadColumn& column, Column other)
-    {
-        column.meaning = other;
-        column.from = ColumnFrom::Guessed;
-        for (auto& entry : column.entries)
-            if (entry)
-                entry->column = other;
     }
 
     void states()

@@ -77,6 +77,17 @@ private slots:
         row("nested", "<table><tr><td><table><tr><td>a<td>b</table><td>c</table>", "|c//a|b");
         row("two", "<table><td>a</table>text<table><td>b</table>", "a//b");
         row("none", "<p>Stack 560</p>", "");
+        row("hidden in a cell",
+            "<table><td>a<span style=\"color:red; display: none\">b <span>c</span></span>"
+            "<td aria-hidden=true>d<td><p hidden>e</p>f</table>",
+            "a|d|f");
+        row("hidden and not closed", "<table><td><p hidden>a<td>b</table>", "|b");
+        row("hidden table", "<div style='display:none'><table><td>a</table></div>", "a");
+        row("text of two elements", "<table><td><b>Stack</b><span>560</span><sub>mm</sub></table>",
+            "Stack 560 mm");
+        row("footnote marks", "<table><td>15<sup>1</sup><td>73<sup>o</sup><td>Stack<sup>*</sup>",
+            "15|73|Stack");
+        row("fraction", "<table><td>15<sup>1</sup>/<sub>2</sub>\"</table>", "15 1/2\"");
         row("a lone sign", "<table><td>1 < 2<td>a<", "1 < 2|a<");
     }
     void shouldGiveTheCells()

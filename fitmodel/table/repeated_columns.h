@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: MIT
+//
+// Of several columns with one meaning, which counts, and what the others are.
+#pragma once
+
+#include "table/read_table.h"
+
+namespace tripoise::table {
+
+/// A guess gives way ("Stack+" to "Stack"); else the column counts whose heading says which way of
+/// measuring it is, and the other is the other way; else the first, and that is a guess. What does
+/// not count loses its meaning, which a problem tells. `headings` are those of the columns.
+void leaveRepeated(std::vector<ReadColumn>& columns,
+                   const std::vector<const HeadingRead*>& headings, Problems& problems);
+
+} // namespace tripoise::table
