@@ -190,6 +190,10 @@
         <source>comfortable</source>
         <translation>bequem</translation>
     </message>
+    <message>
+        <source>quill raised %1</source>
+        <translation>Schaft %1 ausgezogen</translation>
+    </message>
 </context>
 <context>
     <name>BoxSection</name>
@@ -2146,6 +2150,18 @@
         <source>Chosen. %1</source>
         <comment>a set-up, how it was pulled about</comment>
         <translation>Gewählt. %1</translation>
+    </message>
+    <message>
+        <source>A %1 stem would have to sit %2 lower than its quill goes.</source>
+        <translation>Ein Vorbau von %1 müsste %2 tiefer sitzen, als sein Schaft geht.</translation>
+    </message>
+    <message>
+        <source>A %1 stem with its quill raised %2 would put it there.</source>
+        <translation>Ein Vorbau von %1 mit %2 ausgezogenem Schaft brächte ihn dorthin.</translation>
+    </message>
+    <message>
+        <source>%1, its quill raised %2</source>
+        <translation>%1, Schaft %2 ausgezogen</translation>
     </message>
 </context>
 <context>
@@ -6990,6 +7006,14 @@
     <message>
         <source>The sizes are on different tyres, %1 to %2, so it is not only the frames that are compared: say which the bicycle has.</source>
         <translation>Die Größen stehen auf verschiedenen Reifen, %1 bis %2, also werden nicht nur die Rahmen verglichen: Geben Sie an, welche das Fahrrad hat.</translation>
+    </message>
+    <message>
+        <source>a quill %1 higher</source>
+        <translation>einen %1 höheren Schaft</translation>
+    </message>
+    <message>
+        <source>a quill %1 lower</source>
+        <translation>einen %1 tieferen Schaft</translation>
     </message>
 </context>
 <context>

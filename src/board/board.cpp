@@ -184,8 +184,8 @@ QString Board::handleText() const
     case Handle::Grip: return gripHandleWords(contacts.grip);
     case Handle::Saddle: return saddleHandleWords(contacts.saddle);
     case Handle::Spacers:
-        return spacersHandleWords(m_scene.tried() ? m_scene.tried()->setup.cockpit.spacersMm
-                                                  : m_scene.advised()->setup.cockpit.spacersMm);
+        return spacersHandleWords(m_scene.tried() ? m_scene.tried()->setup
+                                                  : m_scene.advised()->setup);
     }
     return {};
 }

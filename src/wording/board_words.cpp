@@ -26,9 +26,11 @@ QString saddleHandleWords(const SaddlePlace& saddle)
         .arg(mm(saddle.heightMm), mm(saddle.setbackMm()));
 }
 
-QString spacersHandleWords(double spacersMm)
+QString spacersHandleWords(const Setup& setup)
 {
-    return BoardWords::tr("spacers: %1").arg(halfMm(spacersMm));
+    const QString height = halfMm(setup.cockpit.spacersMm);
+    return setup.stem.quillMm ? BoardWords::tr("quill raised %1").arg(height)
+                              : BoardWords::tr("spacers: %1").arg(height);
 }
 
 QString nothingDrawnWords()

@@ -14,7 +14,7 @@ namespace tripoise {
 /// "grips, 446 mm ahead, 689 mm up"
 [[nodiscard]] QString gripHandleWords(const Point& grip);
 [[nodiscard]] QString saddleHandleWords(const SaddlePlace& saddle);
-[[nodiscard]] QString spacersHandleWords(double spacersMm);
+[[nodiscard]] QString spacersHandleWords(const Setup& setup); ///< or of the quill
 
 /// "The bicycle stands here as soon as …"
 [[nodiscard]] QString nothingDrawnWords();

@@ -88,6 +88,19 @@ QString keptMissedSentence(const std::vector<double>& missed)
     return Words::tr("Of the kept position these parts miss: %1.").arg(listed(parts));
 }
 
+/// An angle and the range it is outside of, in whole degrees unless these would hide that it is.
+QString outsideOf(const QString& sentence, const Finding& finding)
+{
+    const double value = finding.numbers[0];
+    const double low = finding.numbers[1];
+    const double high = finding.numbers[2];
+    const bool hidden =
+        std::round(value) >= std::round(low) && std::round(value) <= std::round(high);
+    return sentence.arg(degrees(value, hidden ? 1 : 0),
+                        hidden ? Words::tr("%1–%2", "from, to").arg(plain(low, 1), plain(high, 1))
+                               : range(low, high));
+}
+
 } // namespace
 
 QString keyOf(FindingCode code)
@@ -274,15 +287,19 @@ QString sentence(const Finding& finding)
     case FindingCode::BarOutOfReach:
         return Words::tr("The bar is %1 out of reach for %2.").arg(mm(number(0)), use);
     case FindingCode::TrunkOutOfRange:
-        return Words::tr(
-                   "The back, at %1 from the horizontal, is outside the %2° comfortable for %3.")
-            .arg(degrees(number(0)), range(number(1), number(2)), use);
+        return outsideOf(Words::tr("The back, at %1 from the horizontal, is outside the %2° "
+                                   "comfortable for %3."),
+                         finding)
+            .arg(use);
     case FindingCode::ArmTrunkOutOfRange:
-        return Words::tr("The arms, at %1 to the back, are outside the %2° comfortable for %3.")
-            .arg(degrees(number(0)), range(number(1), number(2)), use);
+        return outsideOf(
+                   Words::tr(
+                       "The arms, at %1 to the back, are outside the %2° comfortable for %3."),
+                   finding)
+            .arg(use);
     case FindingCode::KneeOutOfRange:
-        return Words::tr("The knee, bent %1 at the bottom, is outside the comfortable %2°.")
-            .arg(degrees(number(0)), range(number(1), number(2)));
+        return outsideOf(
+            Words::tr("The knee, bent %1 at the bottom, is outside the comfortable %2°."), finding);
     case FindingCode::CrankSwap:
         return Words::tr("The %1 cranks come off; %2 goes on.")
             .arg(halfMm(number(0)), halfMm(number(1)));

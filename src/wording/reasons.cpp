@@ -173,7 +173,10 @@ QString sameSeatSentence(const Advice& advice, const Prepared& prepared)
             takes << (differenceMm > 0.0 ? more : less).arg(partMm(std::abs(differenceMm)));
     };
     add(same.stemLongerMm, Words::tr("a stem %1 longer"), Words::tr("a stem %1 shorter"));
-    add(same.spacersMoreMm, Words::tr("%1 more spacers"), Words::tr("%1 fewer spacers"));
+    if (advice.candidates[*verdict.other].best->setup.stem.quillMm)
+        add(same.spacersMoreMm, Words::tr("a quill %1 higher"), Words::tr("a quill %1 lower"));
+    else
+        add(same.spacersMoreMm, Words::tr("%1 more spacers"), Words::tr("%1 fewer spacers"));
     if (takes.isEmpty() && same.lowerMm < leastSeenMm)
         return Words::tr("To sit the same on %1, the same parts do.").arg(other);
     if (same.lowerMm < leastSeenMm)

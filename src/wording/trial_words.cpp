@@ -46,6 +46,14 @@ QString wouldCarrySentence(const Tried& tried)
     const double spacers = tried.setup.cockpit.spacersMm;
     if (length < leastToldMm)
         return TrialWords::tr("No stem reaches back that far.");
+    if (tried.setup.stem.quillMm)
+        return articled(
+            spacers < -leastToldMm
+                ? TrialWords::tr("A %1 stem would have to sit %2 lower than its quill "
+                                 "goes.")
+                      .arg(partMm(length), partMm(-spacers))
+                : TrialWords::tr("A %1 stem with its quill raised %2 would put it there.")
+                      .arg(partMm(length), partMm(std::abs(spacers))));
     if (spacers < -leastToldMm)
         return articled(
             TrialWords::tr("A %1 stem would have to sit %2 lower than without any spacer.")
@@ -64,7 +72,9 @@ QString nearestSentence(const Tried& tried, const Prepared& prepared)
     const NearestCockpit& nearest = *tried.nearest;
     const QString stem = stemName(nearest.stem, nearest.cockpit.flipped);
     QString parts =
-        nearest.cockpit.spacersMm < leastToldMm
+        nearest.stem.quillMm
+            ? TrialWords::tr("%1, its quill raised %2").arg(stem, halfMm(nearest.cockpit.spacersMm))
+        : nearest.cockpit.spacersMm < leastToldMm
             ? TrialWords::tr("%1 without spacers").arg(stem)
             : TrialWords::tr("%1 on %2 of spacers").arg(stem, halfMm(nearest.cockpit.spacersMm));
     if (nearest.cockpit.bar != tried.setup.cockpit.bar)

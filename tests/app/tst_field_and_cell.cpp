@@ -296,8 +296,7 @@ void TestFieldAndCell::shouldDifferWhereThePlaceTells()
 {
     const Question length = asked(NumberKind::Length);
     // Ranges, footnote marks and the same in another unit stand in cells alone.
-    for (const char* text :
-         {"425-440", "425 bis 440", "10/12", "585 1)", "585*", "560 mm (22\")"}) {
+    for (const char* text : {"425-440", "425 bis 440", "585 1)", "585*", "560 mm (22\")"}) {
         QVERIFY2(!inField(QString::fromUtf8(text), length), text);
         QVERIFY2(cell(QString::fromUtf8(text)), text);
     }

@@ -12,6 +12,7 @@
 #include "drawing/plan_view.h"
 #include "drawing/side_view.h"
 #include "wording/advice_text.h"
+#include "wording/board_words.h"
 #include "wording/consideration_words.h"
 #include "wording/drawing_labels.h"
 #include "wording/findings.h"
@@ -244,6 +245,36 @@ private slots:
         }();
         QCOMPARE(wouldCarrySentence(tried),
                  QStringLiteral("An 80 mm stem on 10 mm of spacers would put it there."));
+    }
+
+    void shouldRaiseAQuillInsteadOfStackingSpacers()
+    {
+        Tried tried;
+        tried.setup.stem.lengthMm = 80.0;
+        tried.setup.stem.quillMm = 22.2;
+        tried.setup.cockpit.spacersMm = 25.0;
+        QCOMPARE(wouldCarrySentence(tried),
+                 QStringLiteral("An 80 mm stem with its quill raised 25 mm would put it there."));
+        QCOMPARE(spacersHandleWords(tried.setup), QStringLiteral("quill raised 25 mm"));
+        tried.setup.cockpit.spacersMm = -5.0;
+        QCOMPARE(wouldCarrySentence(tried),
+                 QStringLiteral("An 80 mm stem would have to sit 5 mm lower than its quill goes."));
+    }
+
+    // In whole degrees a back of 56.7 seems to lie within 57 to 65.
+    void shouldShowThatAnAngleIsOutside()
+    {
+        const auto told = [](double value) {
+            return sentence(Finding{FindingCode::TrunkOutOfRange,
+                                    Severity::Caution,
+                                    {value, 57.0, 65.0},
+                                    {},
+                                    Use::Touring});
+        };
+        QVERIFY(told(56.7).contains(QStringLiteral("at 56.7° from the horizontal, is outside the "
+                                                   "57.0–65.0°")));
+        QVERIFY(told(54.2).contains(QStringLiteral("at 54° from the horizontal, is outside the "
+                                                   "57–65°")));
     }
 };
 
