@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "document/fields.h"
 
+#include "base/units.h"
 #include "document/nearest.h"
 
 #include <algorithm>
@@ -18,8 +19,10 @@ struct OtherUnit {
     double factor;
 };
 // Units that a shop's notes are in, and how many of ours one of them is (exact by definition).
-constexpr std::array otherUnits{OtherUnit{"mm", "cm", 10.0}, OtherUnit{"mm", "in", 25.4},
-                                OtherUnit{"mm", "m", 1000.0}, OtherUnit{"kg", "lb", 0.45359237}};
+constexpr std::array otherUnits{OtherUnit{"mm", "cm", factsOf(Unit::Centimetre).size},
+                                OtherUnit{"mm", "in", factsOf(Unit::Inch).size},
+                                OtherUnit{"mm", "m", factsOf(Unit::Metre).size},
+                                OtherUnit{"kg", "lb", factsOf(Unit::Pound).size}};
 
 bool within(double value, const Limits& limits)
 {

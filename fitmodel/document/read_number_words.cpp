@@ -19,7 +19,8 @@ void readUnits(Fields& fields, std::string_view key, NumberWords::Units& to)
     auto units = fields.needObject(key);
     if (!units)
         return;
-    for (const auto& [name, ignored] : units->members()) {
+    for (const auto& member : units->members()) {
+        const std::string& name = member.first;
         const auto at = std::find_if(unitFacts.begin(), unitFacts.end(),
                                      [&](const UnitFacts& facts) { return facts.key == name; });
         if (at == unitFacts.end())

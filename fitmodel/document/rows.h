@@ -9,9 +9,10 @@
 //
 //     read(Fields&, Whole&, Kept&)             out of a document's object
 //     write(const Whole&, Json&)               into one; what is as by default is left out
-//     check(const Whole&, path, Report&)       the same of a value: missing, outside its limits
-//     lay(Whole& under, const Whole& over)     what is stated over what was there
-//     schema(const TapeTable&), needed         as JSON Schema (draft 7) says it
+//     check(const Whole&, path, Report&)       the same of a value: missing, outside its limits;
+//                                              absent where nothing can be wrong
+//     lay(Whole& under, const Whole& over)     what is stated over what was there, where that is
+//     asked schema(const TapeTable&), needed         as JSON Schema (draft 7) says it
 #pragma once
 
 #include "document/fields.h"
@@ -173,7 +174,6 @@ template <typename Whole, typename Value, typename Words> struct WordRow {
             json[key] = wordOf(*words, whole.*member);
         }
     }
-    void check(const Whole&, const std::string&, Report&) const {}
     void lay(Whole& under, const Whole& over) const
     {
         if (over.*member != Whole{}.*member)
@@ -211,8 +211,6 @@ template <typename Whole> struct FlagRow {
         if (always || whole.*member != Whole{}.*member)
             json[key] = whole.*member;
     }
-    void check(const Whole&, const std::string&, Report&) const {}
-    void lay(Whole& under, const Whole& over) const { under.*member = over.*member; }
     [[nodiscard]] Json schema(const TapeTable&) const { return {{"type", {"boolean", "null"}}}; }
 };
 template <typename Whole>
@@ -275,7 +273,6 @@ template <typename Whole> struct SizeRow {
         if ((whole.*member).empty())
             report.add(problemAt(ProblemCode::Missing, joined(path, key)));
     }
-    void lay(Whole&, const Whole&) const {} // what is laid is of the same name
     [[nodiscard]] Json schema(const TapeTable&) const
     {
         return {{"type", {"string", "number"}}, {"description", "a word or a number"}};
@@ -409,11 +406,6 @@ template <typename Whole, typename Part> struct ListRow {
             checkRows((whole.*member)[i], joined(joined(path, key), i), report);
         report.demand(demand);
     }
-    void lay(Whole& under, const Whole& over) const
-    {
-        if (!(over.*member).empty())
-            under.*member = over.*member;
-    }
     [[nodiscard]] Json schema(const TapeTable& tape) const
     {
         if constexpr (requires { FieldTable<Part>::definition; })
@@ -461,11 +453,6 @@ template <typename Whole> struct NumbersRow {
         for (std::size_t i = 0; i < (whole.*member).size(); ++i)
             checkNumber((whole.*member)[i], joined(joined(path, key), i), limits, report);
     }
-    void lay(Whole& under, const Whole& over) const
-    {
-        if (!(over.*member).empty())
-            under.*member = over.*member;
-    }
     [[nodiscard]] Json schema(const TapeTable&) const
     {
         return listSchema(numberSchema(limits, true, {}), count, false);
@@ -486,8 +473,6 @@ template <typename Whole> struct OwnRow {
     void (*check)(const Whole& whole, const std::string& path, Report& report);
     Json (*schema)(const TapeTable& tape);
     bool needed = false;
-
-    void lay(Whole&, const Whole&) const {}
 };
 
 template <typename Whole> void readRows(Fields& fields, Whole& whole, Kept& kept)
@@ -511,14 +496,20 @@ template <typename Whole> Json jsonOf(const Whole& whole)
 template <typename Whole>
 void checkRows(const Whole& whole, const std::string& path, Report& report)
 {
-    eachRow<Whole>([&](const auto& row) { row.check(whole, path, report); });
+    eachRow<Whole>([&](const auto& row) {
+        if constexpr (requires { row.check(whole, path, report); })
+            row.check(whole, path, report);
+    });
     if constexpr (requires { &FieldTable<Whole>::agree; })
         FieldTable<Whole>::agree(whole, path, report);
 }
 
 template <typename Whole> void layRows(Whole& under, const Whole& over)
 {
-    eachRow<Whole>([&](const auto& row) { row.lay(under, over); });
+    eachRow<Whole>([&](const auto& row) {
+        if constexpr (requires { row.lay(under, over); })
+            row.lay(under, over);
+    });
 }
 
 template <typename Whole> Json schemaOf(const TapeTable& tape)
