@@ -123,8 +123,7 @@ void checkOwnSetup(const Choices& choices, const std::string& path, Report& repo
 
 Json trialSchema(const TapeTable& tape)
 {
-    Json json = schemaOf<Trial>(tape);
-    json["type"] = {"object", "null"};
+    Json json = schemaOf<Trial>(tape, false);
     json["description"] =
         R"(pulled about on the board; as "setup", chosen by the builder: one of the two)";
     return json;

@@ -34,7 +34,7 @@ template <typename Whole> [[nodiscard]] Json jsonOf(const Whole& whole);
 template <typename Whole>
 void checkRows(const Whole& whole, const std::string& path, Report& report);
 template <typename Whole> void layRows(Whole& under, const Whole& over);
-template <typename Whole> [[nodiscard]] Json schemaOf(const TapeTable& tape);
+template <typename Whole> [[nodiscard]] Json schemaOf(const TapeTable& tape, bool needed = true);
 
 template <typename Whole, typename Act> void eachRow(Act&& act)
 {
@@ -43,6 +43,14 @@ template <typename Whole, typename Act> void eachRow(Act&& act)
 
 template <typename Value> inline constexpr bool isOptional = false;
 template <typename Value> inline constexpr bool isOptional<std::optional<Value>> = true;
+
+/// What is there where it is there.
+template <typename Value> struct Inside {
+    using Type = Value;
+};
+template <typename Value> struct Inside<std::optional<Value>> {
+    using Type = Value;
+};
 
 /// How a number is typed into a field.
 struct Typed {
@@ -334,13 +342,7 @@ template <typename Whole, typename Value> struct ObjectRow {
     }
     [[nodiscard]] Json schema(const TapeTable& tape) const
     {
-        Json json;
-        if constexpr (isOptional<Value>)
-            json = schemaOf<typename Value::value_type>(tape);
-        else
-            json = schemaOf<Value>(tape);
-        if (!needed)
-            json["type"] = {"object", "null"};
+        Json json = schemaOf<typename Inside<Value>::Type>(tape, needed);
         if (!about.empty())
             json["description"] = about;
         return json;
@@ -512,9 +514,10 @@ template <typename Whole> void layRows(Whole& under, const Whole& over)
     });
 }
 
-template <typename Whole> Json schemaOf(const TapeTable& tape)
+template <typename Whole> Json schemaOf(const TapeTable& tape, bool needed)
 {
-    Json json{{"type", "object"}, {"properties", Json::object()}};
+    Json json{{"type", needed ? Json("object") : Json::array({"object", "null"})},
+              {"properties", Json::object()}};
     Json required = Json::array();
     eachRow<Whole>([&](const auto& row) {
         json["properties"][std::string(row.key)] = row.schema(tape);

@@ -182,7 +182,6 @@ private slots:
         const double many = std::min(seconds(16'000), seconds(16'000));
         qInfo("%.0f and %.0f ms", 1e3 * few, 1e3 * many);
         QVERIFY(few > 0.0 && many < 8.0 * few);
-        QVERIFY(many < 2.0);
     }
 
     // A megabyte in a second, with room for a slow machine.
