@@ -18,6 +18,17 @@ struct RandomBrief {
     Stock stock;
 };
 
+inline Fitting fittingOf(const RandomBrief& brief)
+{
+    Fitting fitting;
+    fitting.rider = brief.rider;
+    fitting.riding = brief.riding;
+    fitting.frames = brief.frames;
+    fitting.bicycle = brief.bicycle;
+    fitting.stock = brief.stock;
+    return fitting;
+}
+
 class RandomBriefs {
 public:
     explicit RandomBriefs(unsigned seed) : m_random(seed) {}

@@ -6910,10 +6910,6 @@
         <translation>Reifen %1</translation>
     </message>
     <message>
-        <source>usual tyres</source>
-        <translation>übliche Reifen</translation>
-    </message>
-    <message>
         <source>%1 and mudguards</source>
         <translation>%1 und Schutzbleche</translation>
     </message>
@@ -7014,6 +7010,10 @@
     <message>
         <source>a quill %1 lower</source>
         <translation>einen %1 tieferen Schaft</translation>
+    </message>
+    <message>
+        <source>tyres not stated</source>
+        <translation>Reifen nicht angegeben</translation>
     </message>
 </context>
 <context>

@@ -12,7 +12,8 @@ namespace {
 
 constexpr double roundingMm = 1e-6; // the end of a range belongs to it
 constexpr int stepsOfTurn = 36;
-constexpr double leastShareMentioned = 0.1; // a use with less is not told about by itself
+constexpr double leastShareMentioned = 0.1;   // a use with less is not told about by itself
+constexpr double leastDegreesMentioned = 0.5; // no eye and no goniometer sees less
 
 } // namespace
 
@@ -145,12 +146,10 @@ Findings postureFindings(const std::vector<UsePosture>& uses, const LegPosture& 
     Findings findings;
     const auto outOf = [&findings](FindingCode code, Angle angle, const Window& window,
                                    std::optional<Use> use) {
-        if (angle < window.low() || angle > window.high())
-            findings.push_back({code,
-                                Severity::Caution,
-                                {angle.deg(), window.low().deg(), window.high().deg()},
-                                {},
-                                use});
+        const Range range{window.low().deg(), window.high().deg()};
+        if (outside(angle.deg(), range) >= leastDegreesMentioned)
+            findings.push_back(
+                {code, Severity::Caution, {angle.deg(), range.low, range.high}, {}, use});
     };
     for (const UsePosture& use : uses) {
         if (mix.of(use.use) < leastShareMentioned)

@@ -102,13 +102,14 @@ void unite(Fitting& fitting)
     fitting = withOneMounting(std::move(fitting), all);
 }
 
-std::vector<Mounting> ownMountings(const Fitting& fitting)
+std::vector<Mounting> mountingsOf(const Fitting& fitting)
 {
     std::vector<Mounting> mountings;
-    for (const FrameSize& frame : fitting.frames)
-        if (frame.mounting
-            && std::find(mountings.begin(), mountings.end(), *frame.mounting) == mountings.end())
-            mountings.push_back(*frame.mounting);
+    for (const FrameSize& frame : fitting.frames) {
+        const Mounting mounting = frame.mounting.value_or(mountingOf(fitting.bicycle));
+        if (std::find(mountings.begin(), mountings.end(), mounting) == mountings.end())
+            mountings.push_back(mounting);
+    }
     return mountings;
 }
 

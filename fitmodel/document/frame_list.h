@@ -23,8 +23,8 @@ namespace tripoise {
 /// Tyres and mudguards that every size has alike are the bicycle's.
 void unite(Fitting& fitting);
 
-/// What sizes have on their wheels of their own, each once, in their order.
-[[nodiscard]] std::vector<Mounting> ownMountings(const Fitting& fitting);
+/// What the sizes have on their wheels, each once, in their order.
+[[nodiscard]] std::vector<Mounting> mountingsOf(const Fitting& fitting);
 
 /// A fitting whose sizes all ride on these tyres, rims and mudguards.
 [[nodiscard]] Fitting withOneMounting(Fitting fitting, const Mounting& mounting);

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The fields that no common kind of row describes (document/rows.h): measurements, the mix, what is
+// The fields that no common kind of row describes (document/row_kinds.h): measurements, the mix, what is
 // complained of, the weights' factors, a set-up that was pulled about or chosen.
 #pragma once
 

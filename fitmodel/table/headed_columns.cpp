@@ -67,10 +67,7 @@ bool HeadedColumns::isUnit(const std::string& token)
 /// How well tokens from one to another are a heading: a term better than one by its parts.
 int HeadedColumns::worthOf(const Cells& tokens, std::size_t from, std::size_t to)
 {
-    std::string text;
-    for (std::size_t i = from; i < to; ++i)
-        text += (i > from ? " " : "") + tokens[i];
-    const HeadingRead& read = *m_reader.cell(text, 0).heading;
+    const HeadingRead& read = *m_reader.cell(phrase(tokens, from, to), 0).heading;
     if (read.understood())
         return read.byParts || read.guessed ? 2 : 3;
     return read.letter.empty() || to > from + 1 ? 0 : 3;
@@ -117,10 +114,8 @@ Cells HeadedColumns::headingsIn(const Cells& tokens)
             std::size_t open = unknown;
             for (std::size_t end = tokens.size(), left = count; left > 0; --left) {
                 const std::size_t from = at(left, open, end).from;
-                Cells one(tokens.begin() + static_cast<std::ptrdiff_t>(from),
-                          tokens.begin() + static_cast<std::ptrdiff_t>(end));
                 open -= worthOf(tokens, from, end) > 0 ? 0 : 1;
-                cells.insert(cells.begin(), joined(one));
+                cells.insert(cells.begin(), phrase(tokens, from, end));
                 end = from;
             }
             if (count < m_count)

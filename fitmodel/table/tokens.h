@@ -33,13 +33,18 @@ using Cells = std::vector<std::string>;
     return pieces(line, " ");
 }
 
+/// Tokens together, from one to before another.
+[[nodiscard]] inline std::string phrase(const Cells& tokens, std::size_t from, std::size_t to)
+{
+    std::string text;
+    for (std::size_t i = from; i < to; ++i)
+        text += (i > from ? " " : "") + tokens[i];
+    return text;
+}
 /// The first tokens, together.
 [[nodiscard]] inline std::string phrase(const Cells& tokens, std::size_t count)
 {
-    std::string text;
-    for (std::size_t i = 0; i < count; ++i)
-        text += (i ? " " : "") + tokens[i];
-    return text;
+    return phrase(tokens, 0, count);
 }
 
 } // namespace tripoise::table

@@ -9,6 +9,8 @@
 
 #include <QVariant>
 
+#include <algorithm>
+
 namespace tripoise {
 
 BicycleModel::BicycleModel(QObject* parent) : QObject(parent)
@@ -41,6 +43,11 @@ void BicycleModel::show()
 {
     for (const auto& form : m_forms)
         form.show(fitting().bicycle, shippedTables());
+    const auto& frames = fitting().frames;
+    if (!fitting().bicycle.tyreMm
+        && std::any_of(frames.begin(), frames.end(),
+                       [](const FrameSize& frame) { return frame.asSold.tyreMm.has_value(); }))
+        form(BicycleGroup::Wheels).field("tyre")->setStandIn(std::nullopt); // what is sold counts
     emit changed();
 }
 
@@ -64,13 +71,18 @@ QString BicycleModel::barKind() const
 
 QString BicycleModel::wheelsDiffer() const
 {
-    return ownMountings(fitting()).empty() ? QString() : wheelsDifferText(fitting().frames);
+    return mountingsOf(fitting()).size() < 2
+               ? QString()
+               : wheelsDifferText(fitting().frames, fitting().bicycle);
 }
 
 QVariantList BicycleModel::answers() const
 {
     QVariantList list;
-    for (const Mounting& mounting : ownMountings(fitting()))
+    const auto mountings = mountingsOf(fitting());
+    if (mountings.size() < 2)
+        return list;
+    for (const Mounting& mounting : mountings)
         list << QVariantMap{{QStringLiteral("text"), mountingText(mounting)},
                             {QStringLiteral("value"), int(list.size())}};
     return list;
@@ -78,7 +90,7 @@ QVariantList BicycleModel::answers() const
 
 void BicycleModel::answer(int value)
 {
-    const auto mountings = ownMountings(fitting());
+    const auto mountings = mountingsOf(fitting());
     if (value >= 0 && std::size_t(value) < mountings.size())
         edit(withOneMounting(fitting(), mountings[std::size_t(value)]), oneMountingStep());
 }

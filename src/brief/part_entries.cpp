@@ -38,10 +38,12 @@ StandIn guardGap(const Bicycle&, const Tables& tables)
 {
     return Estimate{tables.frame.mudguardGapMm, 0.0, Origin::Assumed};
 }
+/// Each size's own tyre counts where the bicycle's is not stated.
 StandIn guardWidth(const Bicycle& bicycle, const Tables& tables)
 {
-    return Estimate{bicycle.tyreMm.value_or(tables.frame.tyreMm) + tables.frame.mudguardWidthMm,
-                    0.0, Origin::Assumed};
+    if (!bicycle.tyreMm)
+        return std::nullopt;
+    return Estimate{*bicycle.tyreMm + tables.frame.mudguardWidthMm, 0.0, Origin::Assumed};
 }
 
 EntryOf<double> piece(const char* key, std::vector<double> Stock::*list)

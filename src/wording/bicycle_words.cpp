@@ -10,7 +10,7 @@ namespace tripoise {
 QString mountingText(const Mounting& mounting)
 {
     const QString tyre = mounting.tyreMm ? Words::tr("%1 tyres").arg(partMm(*mounting.tyreMm))
-                                         : Words::tr("usual tyres");
+                                         : Words::tr("tyres not stated");
     return mounting.mudguard ? Words::tr("%1 and mudguards").arg(tyre) : tyre;
 }
 
@@ -28,13 +28,12 @@ QString bicycleSummary(const Bicycle& bicycle)
     return parts.join(Words::tr(", ", "between items of a list"));
 }
 
-QString wheelsDifferText(std::span<const FrameSize> frames)
+QString wheelsDifferText(std::span<const FrameSize> frames, const Bicycle& bicycle)
 {
     QStringList sizes;
     for (const FrameSize& frame : frames)
-        if (frame.mounting)
-            sizes << Words::tr("%1: %2", "size: its wheels")
-                         .arg(frameName(frame), mountingText(*frame.mounting));
+        sizes << Words::tr("%1: %2", "size: its wheels")
+                     .arg(frameName(frame), mountingText(*mountedOn(frame, bicycle).mounting));
     return Words::tr(
                "The sizes are on different wheels (%1), so it is not only the frames that are "
                "compared. Which wheels does the bicycle have?")

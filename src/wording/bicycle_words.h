@@ -11,7 +11,7 @@ namespace tripoise {
 
 [[nodiscard]] QString mountingText(const Mounting& mounting);
 [[nodiscard]] QString bicycleSummary(const Bicycle& bicycle);
-[[nodiscard]] QString wheelsDifferText(std::span<const FrameSize> frames);
+[[nodiscard]] QString wheelsDifferText(std::span<const FrameSize> frames, const Bicycle& bicycle);
 [[nodiscard]] QString wheelsDifferSummary();
 
 // Names of steps that can be undone.

@@ -95,6 +95,29 @@ private slots:
         QVERIFY(opened.model.wheelsDiffer().isEmpty());
     }
 
+    void shouldOfferTheBicyclesOwnWheelsToo()
+    {
+        Opened opened;
+        Fitting next = opened.session.fitting();
+        next.bicycle.tyreMm = 40;
+        next.frames[1].mounting = Mounting{32, {}, {}};
+        opened.session.edit(next, QString());
+        QCOMPARE(opened.model.answers().size(), 2);
+        opened.model.answer(0);
+        QCOMPARE(opened.bicycle().tyreMm, 40.0);
+        QVERIFY(!opened.session.fitting().frames[1].mounting);
+    }
+
+    void shouldNotTellTheUsualTyreWhereSizesAreSoldWithOne()
+    {
+        Opened opened;
+        QVERIFY(!opened.field("tyre")->placeholder().isEmpty());
+        Fitting next = opened.session.fitting();
+        next.frames[0].asSold.tyreMm = 45;
+        opened.session.edit(next, QString());
+        QVERIFY(opened.field("tyre")->placeholder().isEmpty());
+    }
+
     void shouldLeaveTheWheelsWhenSomethingElseIsTyped()
     {
         Opened opened(Mounting{47, {}, {}}, Mounting{32, {}, {}});

@@ -490,12 +490,7 @@ private slots:
         model.setSession(&worked.session);
         int compared = 0, remarked = 0;
         for (int step = 0; step < 40; ++step) {
-            const RandomBrief brief = briefs.next();
-            Fitting fitting;
-            fitting.rider = brief.rider;
-            fitting.riding = brief.riding;
-            fitting.frames = brief.frames;
-            fitting.stock = brief.stock;
+            const Fitting fitting = test::fittingOf(briefs.next());
             QVERIFY(worked.start(fitting));
             if (!worked.advice().solved || model.besideTitle().isEmpty())
                 continue;

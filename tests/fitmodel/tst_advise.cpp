@@ -48,16 +48,6 @@ Decided decidedFor(const char* name, const Mix& mix)
     return decided(fitting);
 }
 
-Fitting fittingOf(const RandomBrief& brief)
-{
-    Fitting fitting;
-    fitting.rider = brief.rider;
-    fitting.riding = brief.riding;
-    fitting.frames = brief.frames;
-    fitting.stock = brief.stock;
-    return fitting;
-}
-
 } // namespace
 
 class TestAdvise : public QObject {

@@ -92,7 +92,7 @@ private slots:
             return std::vector<double>{};
         };
         QCOMPARE(told(), (std::vector<double>{32, 47}));
-        const auto mountings = ownMountings(fitting);
+        const auto mountings = mountingsOf(fitting);
         QCOMPARE(mountings.size(), 2UL);
         fitting = withOneMounting(std::move(fitting), mountings[1]);
         QVERIFY(told().empty());

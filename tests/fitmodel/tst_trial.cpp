@@ -286,12 +286,7 @@ private slots:
         RandomBriefs briefs(7);
         int found = 0;
         for (int i = 0; i < 150; ++i) {
-            const RandomBrief brief = briefs.next();
-            Fitting fitting;
-            fitting.rider = brief.rider;
-            fitting.riding = brief.riding;
-            fitting.frames = brief.frames;
-            fitting.stock = brief.stock;
+            const Fitting fitting = test::fittingOf(briefs.next());
             const Case made = caseOf(fitting);
             if (!made.advice.solved)
                 continue;

@@ -80,13 +80,7 @@ private slots:
         const int count = test::samples(2000);
         int sound = 0;
         for (int i = 0; i < count; ++i) {
-            const test::RandomBrief brief = briefs.next();
-            Fitting fitting;
-            fitting.rider = brief.rider;
-            fitting.riding = brief.riding;
-            fitting.frames = brief.frames;
-            fitting.bicycle = brief.bicycle;
-            fitting.stock = brief.stock;
+            Fitting fitting = test::fittingOf(briefs.next());
             fitting.stock.cranksMm.push_back(170.0);
             spoil(fitting, random);
             if (!fitting.frames.empty() && !fitting.rider.measurements.empty()

@@ -55,13 +55,7 @@ int main(int argc, char** argv)
     put(folder, QStringLiteral("chosen.fitting"), writeFitting(chosen));
     RandomBriefs briefs(3);
     for (int i = 0; i < 50; ++i) {
-        const RandomBrief brief = briefs.next();
-        Fitting fitting;
-        fitting.rider = brief.rider;
-        fitting.riding = brief.riding;
-        fitting.frames = brief.frames;
-        fitting.bicycle = brief.bicycle;
-        fitting.stock = brief.stock;
+        const Fitting fitting = test::fittingOf(briefs.next());
         put(folder, QStringLiteral("random-%1.fitting").arg(i), writeFitting(fitting));
     }
     Random random(4);

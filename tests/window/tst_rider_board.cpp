@@ -99,12 +99,7 @@ void TestRiderBoard::shouldSayWhatTheDecisionSays()
     test::RandomBriefs briefs(73);
     int told = 0;
     for (int i = 0; i < test::samples(120); ++i) {
-        const test::RandomBrief brief = briefs.next();
-        Fitting fitting;
-        fitting.rider = brief.rider;
-        fitting.riding = brief.riding;
-        fitting.frames = brief.frames;
-        fitting.stock = brief.stock;
+        const Fitting fitting = test::fittingOf(briefs.next());
         open.session.start(fitting);
         QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
         const Solution& solution = open.session.solution();
