@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// The fields that no common kind of row describes (document/row_kinds.h): measurements, the mix, what is
-// complained of, the weights' factors, a set-up that was pulled about or chosen.
+// The fields that no common kind of row describes (document/row_kinds.h): measurements, the mix,
+// what is complained of, the weights' factors, a set-up that was pulled about or chosen.
 #pragma once
 
 #include "document/fields.h"
