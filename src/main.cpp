@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "command/command.h"
+#include "session/log.h"
 
 #include <QGuiApplication>
 #include <QLoggingCategory>
@@ -11,7 +12,7 @@ Q_IMPORT_QML_PLUGIN(TripoisePlugin)
 
 namespace {
 
-int runDraw(int argc, char** argv, const QStringList& arguments)
+int runPicture(int argc, char** argv, const QStringList& arguments)
 {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     QLoggingCategory::setFilterRules(
@@ -36,6 +37,7 @@ int runWindow(int argc, char** argv, const QString& file)
     if (!qEnvironmentVariableIsSet("QT_QPA_UPDATE_IDLE_TIME"))
         qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
     QGuiApplication application(argc, argv);
+    tripoise::log::begin();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
     engine.setInitialProperties({{QStringLiteral("startFile"), file}});
@@ -48,6 +50,7 @@ int runWindow(int argc, char** argv, const QString& file)
 int main(int argc, char** argv)
 {
     QCoreApplication::setApplicationName(QStringLiteral("tripoise"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(TRIPOISE_VERSION));
     QCoreApplication::setOrganizationName(QStringLiteral("tripoise"));
     QSettings::setDefaultFormat(QSettings::IniFormat); // a text file everywhere
     QStringList arguments;
@@ -56,8 +59,8 @@ int main(int argc, char** argv)
 
     if (tripoise::opensWindow(arguments) && hasDisplay())
         return runWindow(argc, argv, arguments.value(0));
-    // Only a picture needs fonts; no command needs a display.
-    if (arguments.value(0) == QLatin1String("draw"))
-        return runDraw(argc, argv, arguments);
+    // Only pictures and sheets need fonts; no command needs a display.
+    if (arguments.value(0) == QLatin1String("draw") || arguments.value(0) == QLatin1String("sheet"))
+        return runPicture(argc, argv, arguments);
     return tripoise::runCommand(arguments);
 }

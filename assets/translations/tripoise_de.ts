@@ -2,6 +2,25 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de">
 <context>
+    <name>AboutSheet</name>
+    <message>
+        <source>Which size, which parts, for this rider. Under the MIT licence.</source>
+        <translation>Welche Größe, welche Teile, für diesen Fahrer. Unter der MIT-Lizenz.</translation>
+    </message>
+    <message>
+        <source>Made with Qt 6 (LGPL 3), Eigen (MPL 2.0) and nlohmann/json (MIT); words in DejaVu Sans (Bitstream Vera licence).</source>
+        <translation>Gemacht mit Qt 6 (LGPL 3), Eigen (MPL 2.0) und nlohmann/json (MIT); Schrift DejaVu Sans (Lizenz Bitstream Vera).</translation>
+    </message>
+    <message>
+        <source>What it gives are starting positions. The makers&apos; limits, local rules and health professionals have the last word.</source>
+        <translation>Was es gibt, sind Anfangspositionen. Die Grenzen der Hersteller, örtliche Regeln und Arzt oder Therapeut haben das letzte Wort.</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+</context>
+<context>
     <name>AbovePane</name>
     <message>
         <source>Drawing, %1</source>
@@ -243,6 +262,131 @@
     <message>
         <source>Brief</source>
         <translation>Auftrag</translation>
+    </message>
+</context>
+<context>
+    <name>Built</name>
+    <message>
+        <source>Saddle height</source>
+        <translation>Sattelhöhe</translation>
+    </message>
+    <message>
+        <source>Saddle nose</source>
+        <translation>Sattelnase</translation>
+    </message>
+    <message>
+        <source>Bar clamp, against saddle</source>
+        <translation>Lenkerklemmung, zum Sattel</translation>
+    </message>
+    <message>
+        <source>Nose to bar clamp</source>
+        <translation>Nase zur Lenkerklemmung</translation>
+    </message>
+    <message>
+        <source>Stem</source>
+        <translation>Vorbau</translation>
+    </message>
+    <message>
+        <source>Stem&apos;s angle</source>
+        <translation>Winkel des Vorbaus</translation>
+    </message>
+    <message>
+        <source>Spacers under the stem</source>
+        <translation>Distanzringe unter dem Vorbau</translation>
+    </message>
+    <message>
+        <source>Cranks</source>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>%1: %2 instead of %3.</source>
+        <comment>a place, as built, as advised</comment>
+        <translation>%1: %2 statt %3.</translation>
+    </message>
+    <message>
+        <source>%1: %2, as it should be.</source>
+        <comment>a place, as built</comment>
+        <translation>%1: %2, wie es sein soll.</translation>
+    </message>
+    <message>
+        <source>The back rises %1 instead of %2.</source>
+        <translation>Der Rücken steht bei %1 statt bei %2.</translation>
+    </message>
+    <message>
+        <source>The knee is bent %1 instead of %2 at the lowest pedal.</source>
+        <translation>Das Knie ist am tiefsten Pedal um %1 statt um %2 gebeugt.</translation>
+    </message>
+    <message>
+        <source>As built: %1</source>
+        <comment>a bicycle</comment>
+        <translation>Wie gebaut: %1</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model, size</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <comment>a bicycle, a day</comment>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>as it should be</source>
+        <translation>wie es sein soll</translation>
+    </message>
+    <message>
+        <source>%1 off</source>
+        <comment>readings</comment>
+        <translation>%1 daneben</translation>
+    </message>
+    <message>
+        <source>no longer among the sizes</source>
+        <translation>nicht mehr unter den Größen</translation>
+    </message>
+    <message>
+        <source>%1, as built</source>
+        <comment>what was read off</comment>
+        <translation>%1, wie gebaut</translation>
+    </message>
+    <message>
+        <source>remarks on the finished bicycle</source>
+        <translation>Bemerkungen zum fertigen Rad</translation>
+    </message>
+    <message>
+        <source>clearing what was read off the finished bicycle</source>
+        <translation>Leeren der Ablesungen am fertigen Rad</translation>
+    </message>
+</context>
+<context>
+    <name>BuiltSection</name>
+    <message>
+        <source>Handed over</source>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>Write the set-up sheet…</source>
+        <translation>Einstellblatt schreiben …</translation>
+    </message>
+    <message>
+        <source>As built: %1</source>
+        <translation>Wie gebaut: %1</translation>
+    </message>
+    <message>
+        <source>Nothing is decided yet that could be built.</source>
+        <translation>Noch ist nichts entschieden, das gebaut werden könnte.</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Leeren</translation>
+    </message>
+    <message>
+        <source>As if nothing had been read off</source>
+        <translation>Als wäre nichts abgelesen worden</translation>
     </message>
 </context>
 <context>
@@ -702,6 +846,30 @@
         <comment>19 mm below the saddle</comment>
         <translation>Lenker %1</translation>
     </message>
+    <message>
+        <source>nose %1</source>
+        <comment>58 mm behind</comment>
+        <translation>Nase %1</translation>
+    </message>
+    <message>
+        <source>nose to clamp %1</source>
+        <translation>Nase zur Klemmung %1</translation>
+    </message>
+    <message>
+        <source>clamp %1</source>
+        <comment>of the bar; 19 mm below the saddle</comment>
+        <translation>Klemmung %1</translation>
+    </message>
+    <message>
+        <source>clamp %1 ahead</source>
+        <comment>of the bar</comment>
+        <translation>Klemmung %1 davor</translation>
+    </message>
+    <message>
+        <source>clamp %1 up</source>
+        <comment>of the bar</comment>
+        <translation>Klemmung %1 darüber</translation>
+    </message>
 </context>
 <context>
     <name>FilePicker</name>
@@ -760,6 +928,14 @@
     <message>
         <source>Back</source>
         <translation>Zurück</translation>
+    </message>
+    <message>
+        <source>Write the set-up sheet</source>
+        <translation>Einstellblatt schreiben</translation>
+    </message>
+    <message>
+        <source>%1 is there already.</source>
+        <translation>%1 gibt es schon.</translation>
     </message>
 </context>
 <context>
@@ -968,6 +1144,22 @@
     <message>
         <source>Delete this rider…</source>
         <translation>Diesen Fahrer löschen …</translation>
+    </message>
+    <message>
+        <source>Set-up sheet…</source>
+        <translation>Einstellblatt …</translation>
+    </message>
+    <message>
+        <source>Sheets on A4</source>
+        <translation>Blätter auf A4</translation>
+    </message>
+    <message>
+        <source>Sheets on Letter</source>
+        <translation>Blätter auf Letter</translation>
+    </message>
+    <message>
+        <source>About Tripoise</source>
+        <translation>Über Tripoise</translation>
     </message>
 </context>
 <context>
@@ -1774,6 +1966,368 @@
     </message>
 </context>
 <context>
+    <name>Sheet</name>
+    <message>
+        <source>Stem</source>
+        <translation>Vorbau</translation>
+    </message>
+    <message>
+        <source>worked out for the places above; take the nearest that is made</source>
+        <translation>für die Plätze oben ausgerechnet; den nächsten nehmen, den es gibt</translation>
+    </message>
+    <message>
+        <source>to order</source>
+        <translation>zu bestellen</translation>
+    </message>
+    <message>
+        <source>turned over, its marks upside down</source>
+        <translation>umgedreht, seine Aufschrift steht kopf</translation>
+    </message>
+    <message>
+        <source>the way up its marks are read</source>
+        <translation>so, dass seine Aufschrift lesbar ist</translation>
+    </message>
+    <message>
+        <source>Quill</source>
+        <translation>Schaft</translation>
+    </message>
+    <message>
+        <source>raised %1</source>
+        <comment>a quill</comment>
+        <translation>%1 herausgezogen</translation>
+    </message>
+    <message>
+        <source>its mark stays inside the steerer</source>
+        <translation>seine Marke bleibt im Gabelschaft</translation>
+    </message>
+    <message>
+        <source>Spacers under the stem</source>
+        <translation>Distanzringe unter dem Vorbau</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <comment>pieces: 10 + 5</comment>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>Steerer, crown to end</source>
+        <translation>Gabelschaft, Krone bis Ende</translation>
+    </message>
+    <message>
+        <source>leave it %1 mm longer until the second visit, under spacers on top of the stem</source>
+        <translation>bis zum zweiten Besuch %1 mm länger lassen, unter Ringen über dem Vorbau</translation>
+    </message>
+    <message>
+        <source>Bar</source>
+        <translation>Lenker</translation>
+    </message>
+    <message>
+        <source>%1 wide; cut to %2 where its maker allows it</source>
+        <translation>%1 breit; auf %2 kürzen, wo der Hersteller es erlaubt</translation>
+    </message>
+    <message>
+        <source>%1 wide, not cut</source>
+        <translation>%1 breit, nicht gekürzt</translation>
+    </message>
+    <message>
+        <source>Post inside the frame</source>
+        <translation>Stütze im Rahmen</translation>
+    </message>
+    <message>
+        <source>post&apos;s mark wants %1, the frame %2: %3</source>
+        <translation>die Marke der Stütze will %1, der Rahmen %2: %3</translation>
+    </message>
+    <message>
+        <source>%1 too little</source>
+        <comment>of a post</comment>
+        <translation>%1 zu wenig</translation>
+    </message>
+    <message>
+        <source>%1 to spare</source>
+        <comment>of a post</comment>
+        <translation>%1 übrig</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>model, size</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <comment>a rider</comment>
+        <translation>für %1</translation>
+    </message>
+    <message>
+        <source>Set-up sheet for the workshop</source>
+        <translation>Einstellblatt für die Werkstatt</translation>
+    </message>
+    <message>
+        <source>For %1, as advised.</source>
+        <comment>kinds of riding</comment>
+        <translation>Für %1, wie empfohlen.</translation>
+    </message>
+    <message>
+        <source>For %1, as the builder chose.</source>
+        <comment>kinds of riding</comment>
+        <translation>Für %1, wie in der Werkstatt gewählt.</translation>
+    </message>
+    <message>
+        <source>For %1, as the builder chose: “%2”.</source>
+        <comment>kinds of riding, why</comment>
+        <translation>Für %1, wie in der Werkstatt gewählt: „%2“.</translation>
+    </message>
+    <message>
+        <source>Set, in this order</source>
+        <translation>Einstellen, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>Saddle tilt</source>
+        <translation>Sattelneigung</translation>
+    </message>
+    <message>
+        <source>level</source>
+        <comment>a saddle&apos;s tilt</comment>
+        <translation>waagrecht</translation>
+    </message>
+    <message>
+        <source>spirit level over the whole saddle</source>
+        <translation>Wasserwaage über den ganzen Sattel</translation>
+    </message>
+    <message>
+        <source>Saddle height</source>
+        <translation>Sattelhöhe</translation>
+    </message>
+    <message>
+        <source>tape from the middle of the bottom bracket, straight to the top of the saddle where it is 80 mm wide</source>
+        <translation>Band von der Mitte des Tretlagers gerade zur Oberseite des Sattels, wo er 80 mm breit ist</translation>
+    </message>
+    <message>
+        <source>Saddle nose</source>
+        <translation>Sattelnase</translation>
+    </message>
+    <message>
+        <source>plumb line from the nose, level to the middle of the bottom bracket</source>
+        <translation>Lot von der Nase, waagrecht zur Mitte des Tretlagers</translation>
+    </message>
+    <message>
+        <source>Saddle setback</source>
+        <translation>Sattelversatz</translation>
+    </message>
+    <message>
+        <source>the same, at the point where it is 80 mm wide</source>
+        <translation>dasselbe, wo der Sattel 80 mm breit ist</translation>
+    </message>
+    <message>
+        <source>Bar clamp, against saddle</source>
+        <translation>Lenkerklemmung, zum Sattel</translation>
+    </message>
+    <message>
+        <source>straightedge level from the top of the saddle, plumb to the middle of the bar at the stem</source>
+        <translation>Richtlatte waagrecht von der Oberseite des Sattels, lotrecht zur Mitte des Lenkers am Vorbau</translation>
+    </message>
+    <message>
+        <source>Nose to bar clamp</source>
+        <translation>Nase zur Lenkerklemmung</translation>
+    </message>
+    <message>
+        <source>tape from the nose, straight to the middle of the bar at the stem</source>
+        <translation>Band von der Nase gerade zur Mitte des Lenkers am Vorbau</translation>
+    </message>
+    <message>
+        <source>Bar clamp, from bracket</source>
+        <translation>Lenkerklemmung, vom Tretlager</translation>
+    </message>
+    <message>
+        <source>%1 ahead, %2 up</source>
+        <comment>of a bar</comment>
+        <translation>%1 davor, %2 darüber</translation>
+    </message>
+    <message>
+        <source>the same middle of the bar, level and plumb, where there is a jig</source>
+        <translation>dieselbe Mitte des Lenkers, waagrecht und lotrecht, wo es eine Lehre gibt</translation>
+    </message>
+    <message>
+        <source>Hands, against saddle</source>
+        <translation>Hände, zum Sattel</translation>
+    </message>
+    <message>
+        <source>the palm at its main place, to check by</source>
+        <translation>die Handfläche am Hauptgriff, zur Kontrolle</translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation>Montieren</translation>
+    </message>
+    <message>
+        <source>Cranks</source>
+        <translation>Kurbeln</translation>
+    </message>
+    <message>
+        <source>Tyres</source>
+        <translation>Reifen</translation>
+    </message>
+    <message>
+        <source>%1 on %2</source>
+        <comment>a tyre&apos;s width, its rim&apos;s bead seat</comment>
+        <translation>%1 auf %2</translation>
+    </message>
+    <message>
+        <source>pressure, between the marks on tyre and rim: ……  ……</source>
+        <translation>Druck, zwischen den Angaben auf Reifen und Felge: ……  ……</translation>
+    </message>
+    <message>
+        <source>as built</source>
+        <translation>wie gebaut</translation>
+    </message>
+    <message>
+        <source>N·m, as marked</source>
+        <translation>N·m, wie angegeben</translation>
+    </message>
+    <message>
+        <source>Before it leaves</source>
+        <translation>Bevor es hinausgeht</translation>
+    </message>
+    <message>
+        <source>hoses and cables free at full lock, both ways</source>
+        <translation>Leitungen und Züge frei bei vollem Einschlag, nach beiden Seiten</translation>
+    </message>
+    <message>
+        <source>bar and levers clear of the top tube</source>
+        <translation>Lenker und Hebel frei vom Oberrohr</translation>
+    </message>
+    <message>
+        <source>levers within this hand&apos;s reach</source>
+        <translation>Hebel in Reichweite dieser Hand</translation>
+    </message>
+    <message>
+        <source>headset without play, turning freely</source>
+        <translation>Steuersatz ohne Spiel und leichtgängig</translation>
+    </message>
+    <message>
+        <source>every bolt at the torque marked on its part</source>
+        <translation>jede Schraube mit dem Moment, das auf ihrem Teil steht</translation>
+    </message>
+    <message>
+        <source>marks of post and stem inside</source>
+        <translation>Marken von Stütze und Vorbau im Rohr</translation>
+    </message>
+    <message>
+        <source>both brakes hold, from the saddle and standing</source>
+        <translation>beide Bremsen halten, im Sitzen und im Stehen</translation>
+    </message>
+    <message>
+        <source>shoe and front wheel, pedals level, bar turned, in the rider&apos;s own shoes</source>
+        <translation>Schuh und Vorderrad, Pedale waagrecht, Lenker eingeschlagen, in den eigenen Schuhen</translation>
+    </message>
+    <message>
+        <source>mudguards clear of tyre and shoe; stays that break away</source>
+        <translation>Schutzbleche frei von Reifen und Schuh; Streben, die sich lösen</translation>
+    </message>
+    <message>
+        <source>ridden, with the load it will carry</source>
+        <translation>gefahren, mit der Last, die es tragen wird</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Marks and limits on parts and the makers&apos; instructions rule over this sheet, local regulations over both. After any change at the bar: hoses, levers, torque, brakes and a ride again.</source>
+        <translation>Marken und Grenzen auf Teilen und die Anleitungen der Hersteller gehen diesem Blatt vor, örtliche Vorschriften beidem. Nach jeder Änderung am Lenker: Leitungen, Hebel, Momente, Bremsen und wieder eine Probefahrt.</translation>
+    </message>
+    <message>
+        <source>Your bicycle, and how it is set up</source>
+        <translation>Ihr Rad, und wie es eingestellt ist</translation>
+    </message>
+    <message>
+        <source>It is close with %1: ride both, set up alike, before one is ordered.</source>
+        <comment>the other size</comment>
+        <translation>Zwischen beiden ist es knapp, auch %1 passt: fahren Sie beide, gleich eingestellt, bevor bestellt wird.</translation>
+    </message>
+    <message>
+        <source>Little sets %1 and %2 apart for you: ride both, set up alike, before one is ordered.</source>
+        <comment>two sizes</comment>
+        <translation>Für Sie liegen %1 und %2 nah beisammen: fahren Sie beide, gleich eingestellt, bevor bestellt wird.</translation>
+    </message>
+    <message>
+        <source>What you should feel</source>
+        <translation>Was Sie spüren sollten</translation>
+    </message>
+    <message>
+        <source>What to change first</source>
+        <translation>Was zuerst geändert wird</translation>
+    </message>
+    <message>
+        <source>Numb hands, a stiff neck or an aching lower back: the bar %1 higher, %2.</source>
+        <comment>how far, by what</comment>
+        <translation>Taube Hände, ein steifer Nacken oder ein schmerzendes Kreuz: den Lenker %1 höher, %2.</translation>
+    </message>
+    <message>
+        <source>by a stem with more rise</source>
+        <translation>durch einen Vorbau, der mehr steigt</translation>
+    </message>
+    <message>
+        <source>by raising the quill</source>
+        <translation>durch Herausziehen des Schafts</translation>
+    </message>
+    <message>
+        <source>by spacers from above the stem to below it</source>
+        <translation>durch Ringe von über dem Vorbau nach unten</translation>
+    </message>
+    <message>
+        <source>Too stretched or too cramped: a stem 10 mm shorter or longer.</source>
+        <translation>Zu gestreckt oder zu gedrängt: ein Vorbau, der 10 mm kürzer oder länger ist.</translation>
+    </message>
+    <message>
+        <source>Pain at the front of the knee: the saddle %1 higher. Behind the knee: as much lower.</source>
+        <translation>Schmerz vorn am Knie: den Sattel %1 höher. Hinten am Knie: um so viel tiefer.</translation>
+    </message>
+    <message>
+        <source>A sore seat: the saddle&apos;s tilt, a little at a time; then another saddle.</source>
+        <translation>Ein wundes Gesäß: die Neigung des Sattels, immer nur wenig; dann ein anderer Sattel.</translation>
+    </message>
+    <message>
+        <source>One thing at a time, then a week of riding. Come back after four weeks, sooner if anything hurts, and bring this sheet. Numbness that lasts after the ride, or comes back after one change, belongs to a health professional.</source>
+        <translation>Immer nur eines, dann eine Woche fahren. Kommen Sie nach vier Wochen wieder, früher, wenn etwas schmerzt, und bringen Sie dieses Blatt mit. Taubheit, die nach der Fahrt bleibt oder nach einer Änderung wiederkommt, gehört zu Arzt oder Therapeut.</translation>
+    </message>
+    <message>
+        <source>Mind</source>
+        <translation>Achten Sie darauf</translation>
+    </message>
+    <message>
+        <source>This is where to start, not a prescription: one change at a time, of %1 or less or one part.</source>
+        <translation>Das ist ein Anfang, keine Vorschrift: immer nur eine Änderung, um höchstens %1 oder ein Teil.</translation>
+    </message>
+    <message>
+        <source>Pain, numbness or an injury belongs with a health professional. Children, pregnancy, recent surgery, a replaced joint or a marked difference in leg length need a person, not a formula.</source>
+        <translation>Schmerz, Taubheit oder eine Verletzung gehören zu Arzt oder Therapeut. Kinder, Schwangerschaft, eine frische Operation, ein ersetztes Gelenk oder deutlich ungleiche Beine brauchen einen Menschen, keine Formel.</translation>
+    </message>
+    <message>
+        <source>What the makers of the parts allow rules over this sheet, local rules of the road over both.</source>
+        <translation>Was die Hersteller der Teile erlauben, geht diesem Blatt vor, die örtlichen Verkehrsregeln gehen beidem vor.</translation>
+    </message>
+    <message>
+        <source>At walking pace, with the bar turned, your shoe may touch the front wheel or its mudguard: keep that foot back or down.</source>
+        <translation>Bei Schritttempo und eingeschlagenem Lenker kann Ihr Schuh das Vorderrad oder sein Schutzblech berühren: halten Sie diesen Fuß hinten oder unten.</translation>
+    </message>
+    <message>
+        <source>Shown to me, and accepted</source>
+        <translation>Mir gezeigt, und angenommen</translation>
+    </message>
+    <message>
+        <source>My shoe may touch the front wheel or its mudguard when I turn at walking pace.</source>
+        <translation>Mein Schuh kann das Vorderrad oder sein Schutzblech berühren, wenn ich bei Schritttempo wende.</translation>
+    </message>
+    <message>
+        <source>Standing over the frame in my shoes I have %1 of room.</source>
+        <translation>Über dem Rahmen stehend habe ich in meinen Schuhen %1 Platz.</translation>
+    </message>
+    <message>
+        <source>Date, signature:</source>
+        <translation>Datum, Unterschrift:</translation>
+    </message>
+</context>
+<context>
     <name>SizeChips</name>
     <message>
         <source>Not yet</source>
@@ -2195,6 +2749,259 @@
     </message>
 </context>
 <context>
+    <name>Visits</name>
+    <message>
+        <source>saddle&apos;s tilt</source>
+        <translation>Neigung des Sattels</translation>
+    </message>
+    <message>
+        <source>another saddle</source>
+        <translation>ein anderer Sattel</translation>
+    </message>
+    <message>
+        <source>grips</source>
+        <translation>Griffe</translation>
+    </message>
+    <message>
+        <source>levers</source>
+        <translation>Hebel</translation>
+    </message>
+    <message>
+        <source>shoes</source>
+        <translation>Schuhe</translation>
+    </message>
+    <message>
+        <source>foot further back</source>
+        <translation>Fuß weiter hinten</translation>
+    </message>
+    <message>
+        <source>foot further forward</source>
+        <translation>Fuß weiter vorn</translation>
+    </message>
+    <message>
+        <source>shorter cranks</source>
+        <translation>kürzere Kurbeln</translation>
+    </message>
+    <message>
+        <source>headset, tyres and load looked at</source>
+        <translation>Steuersatz, Reifen und Last angesehen</translation>
+    </message>
+    <message>
+        <source>The bar %1 higher, by spacers or a stem with more rise.</source>
+        <translation>Den Lenker %1 höher, durch Ringe oder einen Vorbau, der mehr steigt.</translation>
+    </message>
+    <message>
+        <source>The bar %1 nearer, by a shorter stem.</source>
+        <translation>Den Lenker %1 näher, durch einen kürzeren Vorbau.</translation>
+    </message>
+    <message>
+        <source>The bar %1 further, by a longer stem.</source>
+        <translation>Den Lenker %1 weiter, durch einen längeren Vorbau.</translation>
+    </message>
+    <message>
+        <source>The saddle %1 higher.</source>
+        <translation>Den Sattel %1 höher.</translation>
+    </message>
+    <message>
+        <source>The saddle %1 lower.</source>
+        <translation>Den Sattel %1 tiefer.</translation>
+    </message>
+    <message>
+        <source>The saddle %1 further back.</source>
+        <translation>Den Sattel %1 weiter nach hinten.</translation>
+    </message>
+    <message>
+        <source>The saddle %1 further forward.</source>
+        <translation>Den Sattel %1 weiter nach vorn.</translation>
+    </message>
+    <message>
+        <source>The saddle&apos;s tilt: level over its whole length, then its nose down by a degree or two.</source>
+        <translation>Die Neigung des Sattels: waagrecht über die ganze Länge, dann die Nase um ein oder zwei Grad tiefer.</translation>
+    </message>
+    <message>
+        <source>Another saddle, of another width or shape.</source>
+        <translation>Ein anderer Sattel, von anderer Breite oder Form.</translation>
+    </message>
+    <message>
+        <source>Grips that spread the palm, or a bar of another width or sweep.</source>
+        <translation>Griffe, die die Hand breiter stützen, oder ein Lenker von anderer Breite oder Kröpfung.</translation>
+    </message>
+    <message>
+        <source>The levers&apos; slope and reach, wrist and forearm in line.</source>
+        <translation>Neigung und Griffweite der Hebel, Handgelenk und Unterarm in einer Linie.</translation>
+    </message>
+    <message>
+        <source>Shoes that are wider, or laced less tight.</source>
+        <translation>Schuhe, die weiter oder weniger fest geschnürt sind.</translation>
+    </message>
+    <message>
+        <source>The foot further back on the pedal.</source>
+        <translation>Den Fuß weiter hinten auf das Pedal.</translation>
+    </message>
+    <message>
+        <source>The foot further forward on the pedal.</source>
+        <translation>Den Fuß weiter vorn auf das Pedal.</translation>
+    </message>
+    <message>
+        <source>Shorter cranks, the saddle higher by as much.</source>
+        <translation>Kürzere Kurbeln, den Sattel um so viel höher.</translation>
+    </message>
+    <message>
+        <source>The headset&apos;s play, the tyres&apos; pressure, the load lower and further back.</source>
+        <translation>Das Spiel des Steuersatzes, der Druck der Reifen, die Last tiefer und weiter hinten.</translation>
+    </message>
+    <message>
+        <source>as it is taught, from memory</source>
+        <translation>wie gelehrt wird, aus dem Gedächtnis</translation>
+    </message>
+    <message>
+        <source>common practice, no source</source>
+        <translation>übliche Praxis, ohne Quelle</translation>
+    </message>
+    <message>
+        <source>saddle %1 higher</source>
+        <translation>Sattel %1 höher</translation>
+    </message>
+    <message>
+        <source>saddle %1 lower</source>
+        <translation>Sattel %1 tiefer</translation>
+    </message>
+    <message>
+        <source>saddle %1 back</source>
+        <translation>Sattel %1 zurück</translation>
+    </message>
+    <message>
+        <source>saddle %1 forward</source>
+        <translation>Sattel %1 vor</translation>
+    </message>
+    <message>
+        <source>bar %1 higher</source>
+        <translation>Lenker %1 höher</translation>
+    </message>
+    <message>
+        <source>bar %1 lower</source>
+        <translation>Lenker %1 tiefer</translation>
+    </message>
+    <message>
+        <source>bar %1 nearer</source>
+        <translation>Lenker %1 näher</translation>
+    </message>
+    <message>
+        <source>bar %1 further</source>
+        <translation>Lenker %1 weiter</translation>
+    </message>
+    <message>
+        <source>nothing changed</source>
+        <translation>nichts geändert</translation>
+    </message>
+    <message>
+        <source>changed: %1</source>
+        <comment>at a visit</comment>
+        <translation>geändert: %1</translation>
+    </message>
+    <message>
+        <source>Visit %1, %2</source>
+        <comment>number, day</comment>
+        <translation>Besuch %1, %2</translation>
+    </message>
+    <message>
+        <source>Visit %1</source>
+        <comment>number</comment>
+        <translation>Besuch %1</translation>
+    </message>
+    <message>
+        <source>, </source>
+        <comment>between complaints</comment>
+        <translation>, </translation>
+    </message>
+    <message>
+        <source>One change at a visit. Pain or an injury: a health professional first.</source>
+        <translation>Eine Änderung je Besuch. Schmerz oder Verletzung: zuerst zu Arzt oder Therapeut.</translation>
+    </message>
+    <message>
+        <source>saddle, squares of %1</source>
+        <translation>Sattel, Kästchen von %1</translation>
+    </message>
+    <message>
+        <source>hands</source>
+        <translation>Hände</translation>
+    </message>
+    <message>
+        <source>a visit</source>
+        <translation>ein Besuch</translation>
+    </message>
+    <message>
+        <source>removing a visit</source>
+        <translation>Entfernen eines Besuchs</translation>
+    </message>
+    <message>
+        <source>what the rider says</source>
+        <translation>was der Fahrer sagt</translation>
+    </message>
+    <message>
+        <source>what was changed</source>
+        <translation>was geändert wurde</translation>
+    </message>
+    <message>
+        <source>remarks of a visit</source>
+        <translation>Bemerkungen eines Besuchs</translation>
+    </message>
+    <message>
+        <source>%1, still after a change: look at the frame&apos;s size and the parts again.</source>
+        <comment>a complaint</comment>
+        <translation>%1, auch nach einer Änderung: Rahmengröße und Teile noch einmal ansehen.</translation>
+    </message>
+    <message>
+        <source>%1, still after a change: this belongs to a health professional before anything else is moved.</source>
+        <comment>a complaint</comment>
+        <translation>%1, auch nach einer Änderung: das gehört zu Arzt oder Therapeut, bevor sonst etwas bewegt wird.</translation>
+    </message>
+    <message>
+        <source>First as on the sheet. %1</source>
+        <comment>a reading of the finished bicycle</comment>
+        <translation>Zuerst wie auf dem Blatt. %1</translation>
+    </message>
+</context>
+<context>
+    <name>VisitsSection</name>
+    <message>
+        <source>Visits</source>
+        <translation>Besuche</translation>
+    </message>
+    <message>
+        <source>The rider is here</source>
+        <translation>Der Fahrer ist da</translation>
+    </message>
+    <message>
+        <source>A new visit, today</source>
+        <translation>Ein neuer Besuch, heute</translation>
+    </message>
+    <message>
+        <source>Nothing is decided yet that could be built.</source>
+        <translation>Noch ist nichts entschieden, das gebaut werden könnte.</translation>
+    </message>
+    <message>
+        <source>what the rider says</source>
+        <translation>was der Fahrer sagt</translation>
+    </message>
+    <message>
+        <source>Also changed, in your own words</source>
+        <translation>Auch geändert, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation>Bemerkungen</translation>
+    </message>
+    <message>
+        <source>Remove this visit</source>
+        <translation>Diesen Besuch entfernen</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Vorher</translation>
+    </message>
+</context>
+<context>
     <name>WindowKeys</name>
     <message>
         <source>new fitting</source>
@@ -2295,6 +3102,10 @@
     <message>
         <source>sizes of a frame that was kept</source>
         <translation>Größen eines gemerkten Rahmens</translation>
+    </message>
+    <message>
+        <source>write the set-up sheet</source>
+        <translation>Einstellblatt schreiben</translation>
     </message>
 </context>
 <context>
@@ -7015,6 +7826,113 @@
         <source>tyres not stated</source>
         <translation>Reifen nicht angegeben</translation>
     </message>
+    <message>
+        <source>-o wants a sheet ending in .pdf</source>
+        <translation>-o will ein Blatt, das auf .pdf endet</translation>
+    </message>
+    <message>
+        <source>unknown paper %1</source>
+        <translation>unbekanntes Papier %1</translation>
+    </message>
+    <message>
+        <source>unknown page %1</source>
+        <translation>unbekannte Seite %1</translation>
+    </message>
+    <message>
+        <source>%1: nothing in the box of parts makes a bicycle of this size; there is no sheet</source>
+        <translation>%1: nichts in der Teilekiste macht aus dieser Größe ein Rad; es gibt kein Blatt</translation>
+    </message>
+    <message>
+        <source>the set-up sheet</source>
+        <translation>das Einstellblatt</translation>
+    </message>
+    <message>
+        <source>the sheet to write, a PDF</source>
+        <translation>das Blatt, ein PDF</translation>
+    </message>
+    <message>
+        <source>mechanic, rider, or both, as without it</source>
+        <translation>mechanic, rider oder both, wie ohne Angabe</translation>
+    </message>
+    <message>
+        <source>a4, as without it, or letter</source>
+        <translation>a4, wie ohne Angabe, oder letter</translation>
+    </message>
+    <message>
+        <source>Numb feet</source>
+        <translation>Taube Füße</translation>
+    </message>
+    <message>
+        <source>Nervous steering</source>
+        <translation>Nervöse Lenkung</translation>
+    </message>
+    <message>
+        <source>Toe touches the wheel</source>
+        <translation>Zehe berührt das Rad</translation>
+    </message>
+    <message>
+        <source>Numb feet: shoes that are wider or less tight first, then the foot further forward on the pedal; saddle and bar stay.</source>
+        <translation>Taube Füße: zuerst Schuhe, die weiter oder weniger fest sind, dann den Fuß weiter vorn auf das Pedal; Sattel und Lenker bleiben.</translation>
+    </message>
+    <message>
+        <source>Nervous steering: the play of the headset, the tyres&apos; pressure and the luggage first; how calmly each size steers is told where it rides.</source>
+        <translation>Nervöse Lenkung: zuerst das Spiel des Steuersatzes, der Druck der Reifen und das Gepäck; wie ruhig jede Größe lenkt, steht beim Fahrverhalten.</translation>
+    </message>
+    <message>
+        <source>Toe touches the wheel: the room between shoe and wheel is worked out for each size, and what gives more of it.</source>
+        <translation>Zehe berührt das Rad: der Platz zwischen Schuh und Rad ist für jede Größe ausgerechnet, und was mehr davon gibt.</translation>
+    </message>
+    <message>
+        <source>Stem</source>
+        <translation>Vorbau</translation>
+    </message>
+    <message>
+        <source>Length, as marked on it.</source>
+        <translation>Länge, wie auf ihm angegeben.</translation>
+    </message>
+    <message>
+        <source>Stem&apos;s angle</source>
+        <translation>Winkel des Vorbaus</translation>
+    </message>
+    <message>
+        <source>As mounted: negative when it slopes down.</source>
+        <translation>Wie montiert: negativ, wenn er fällt.</translation>
+    </message>
+    <message>
+        <source>Spacers under the stem</source>
+        <translation>Distanzringe unter dem Vorbau</translation>
+    </message>
+    <message>
+        <source>All together.</source>
+        <translation>Alle zusammen.</translation>
+    </message>
+    <message>
+        <source>The bar is about %1 from where it is as sold: hoses and cables may be short.</source>
+        <translation>Der Lenker ist etwa %1 von dort entfernt, wo er im Verkauf steht: Leitungen und Züge können zu kurz sein.</translation>
+    </message>
+    <message>
+        <source>%1 is no day; accepted: year, month and day as 2026-03-05</source>
+        <translation>%1 ist kein Tag; möglich: Jahr, Monat und Tag wie 2026-03-05</translation>
+    </message>
+    <message>
+        <source>%1 is before %2 at %3; accepted: that day or a later one</source>
+        <translation>%1 liegt vor %2 bei %3; möglich: dieser Tag oder ein späterer</translation>
+    </message>
+    <message>
+        <source>plumb over it</source>
+        <comment>the saddle&apos;s nose, against the bottom bracket</comment>
+        <translation>lotrecht darüber</translation>
+    </message>
+    <message>
+        <source>%1 behind</source>
+        <comment>the saddle&apos;s nose, against the bottom bracket</comment>
+        <translation>%1 dahinter</translation>
+    </message>
+    <message>
+        <source>%1 ahead</source>
+        <comment>the saddle&apos;s nose, against the bottom bracket</comment>
+        <translation>%1 davor</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
@@ -7086,6 +8004,22 @@
     <message>
         <source>what is on the screen and was not saved</source>
         <translation>was auf dem Bildschirm steht und nicht gespeichert ist</translation>
+    </message>
+    <message>
+        <source>There is no set-up sheet before something is decided that can be set up.</source>
+        <translation>Es gibt kein Einstellblatt, bevor etwas entschieden ist, das sich einstellen lässt.</translation>
+    </message>
+    <message>
+        <source>nothing in the box of parts makes a bicycle of this size</source>
+        <translation>nichts in der Teilekiste macht aus dieser Größe ein Rad</translation>
+    </message>
+    <message>
+        <source>The set-up sheet was not written to %1: %2.</source>
+        <translation>Das Einstellblatt wurde nicht nach %1 geschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>The set-up sheet is at %1.</source>
+        <translation>Das Einstellblatt ist in %1.</translation>
     </message>
 </context>
 <context>

@@ -10,6 +10,7 @@
 namespace tripoise {
 namespace {
 
+constexpr double leastCutMm = 5.0;  // of a bar; less is no work for anybody
 constexpr double roundingMm = 1e-6; // the end of a range belongs to it
 constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1;   // a use with less is not told about by itself
@@ -212,7 +213,7 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
         note(FindingCode::CrankSwap, Severity::Note, {*prepared.bicycle.crankMm, setup.crankMm});
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     const Range widths = wantedBarWidth(person, bar.kind, Use::City, tables.weights);
-    if (bar.kind != BarKind::Drop && bar.widthMm > widths.high)
+    if (bar.kind != BarKind::Drop && bar.widthMm - widths.high >= leastCutMm)
         note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
     if (setup.stem.quillMm)
         note(FindingCode::QuillMark, Severity::Note,
@@ -220,6 +221,9 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
     else
         note(FindingCode::LeaveSteererLong, Severity::Note,
              {setup.steererCutMm, tables.parts.leaveSteererLowMm, tables.parts.leaveSteererHighMm});
+    if (const auto moved = movedFromSold(size.frame, size.skeleton, setup, tables.parts);
+        moved && *moved > tables.parts.hosesShortBeyondMm)
+        note(FindingCode::HosesShort, Severity::Note, {*moved});
     for (const Finding& finding : size.skeleton.findings)
         findings.push_back(finding);
     return findings;

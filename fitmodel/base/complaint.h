@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// What a rider says of the position ridden today.
+// What a rider says of a bicycle that was ridden.
 #pragma once
 
 #include <array>
@@ -9,11 +9,24 @@
 
 namespace tripoise {
 
-enum class Complaint { Hands, Neck, LowerBack, Saddle, KneeFront, KneeBack, Stretched, Cramped };
+enum class Complaint {
+    Hands,
+    Neck,
+    LowerBack,
+    Saddle,
+    KneeFront,
+    KneeBack,
+    Feet,
+    Stretched,
+    Cramped,
+    Nervous,   ///< it does not steer calmly
+    ToeTouches ///< the front wheel
+};
 
 inline constexpr std::array allComplaints{
     Complaint::Hands,     Complaint::Neck,     Complaint::LowerBack, Complaint::Saddle,
-    Complaint::KneeFront, Complaint::KneeBack, Complaint::Stretched, Complaint::Cramped};
+    Complaint::KneeFront, Complaint::KneeBack, Complaint::Feet,      Complaint::Stretched,
+    Complaint::Cramped,   Complaint::Nervous,  Complaint::ToeTouches};
 
 template <typename Value> using PerComplaint = std::array<Value, allComplaints.size()>;
 
@@ -23,7 +36,8 @@ template <typename Value> using PerComplaint = std::array<Value, allComplaints.s
 }
 
 inline constexpr PerComplaint<std::string_view> complaintKeys{
-    "hands", "neck", "lower_back", "saddle", "knee_front", "knee_back", "stretched", "cramped"};
+    "hands", "neck",      "lower_back", "saddle",  "knee_front", "knee_back",
+    "feet",  "stretched", "cramped",    "nervous", "toe_touches"};
 
 [[nodiscard]] constexpr std::string_view keyOf(Complaint complaint)
 {

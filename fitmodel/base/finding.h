@@ -59,6 +59,7 @@ enum class FindingCode {
     BarCutDown,         ///< numbers: width, width wanted
     LeaveSteererLong,   ///< numbers: cut, extra to leave at least, at most
     QuillMark,          ///< numbers: raised by, the most to the mark
+    HosesShort,         ///< numbers: how far the bar is from where it would be as sold
     // about how it rides
     ToeUnderStandard,    ///< limit; numbers: clearance, least; `name` is the standard's key
     ToeOverlaps,         ///< numbers: overlap, then, where it touches: steering angle in degrees,

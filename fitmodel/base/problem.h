@@ -29,6 +29,8 @@ enum class ProblemCode {
     TooMany,       ///< a list with more than `high` entries; of a page `names[0]` says of what
     SharesSum,     ///< shares that do not sum to 1
     Contradiction, ///< contradicts the field `names[0]`, whose value leaves `low`..`high`
+    NotADay,       ///< no day as year-month-day
+    DayTooEarly,   ///< a day before that at path `names[0]`, `names[1]`
     Duplicate,     ///< the same as the entry at path `names[0]`
     TooManySetups, ///< sizes and box make `value` set-ups, more than `high`; the path and
                    ///< `names[0]` are the longest lists

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <set>
 
 namespace tripoise {
@@ -113,6 +114,34 @@ std::vector<MountedStem> mountedStems(const Stock& stock, const Steerer& steerer
                     add({i, turned});
             }
     return mounted;
+}
+
+std::vector<double> spacerPieces(const std::vector<double>& pieces, double totalMm)
+{
+    const auto hundredths = [](double mm) { return std::lround(partsPerMm * mm); };
+    const long total = hundredths(totalMm);
+    if (total <= 0)
+        return {};
+    std::map<long, std::vector<double>> fewest{{0, {}}};
+    for (const double piece : pieces) {
+        // From the largest down, so that a piece is used once.
+        std::vector<std::pair<long, std::vector<double>>> made;
+        for (const auto& [sum, of] : fewest) {
+            const long next = sum + hundredths(piece);
+            const auto known = fewest.find(next);
+            if (next > total || (known != fewest.end() && known->second.size() <= of.size() + 1))
+                continue;
+            made.emplace_back(next, of);
+            made.back().second.push_back(piece);
+        }
+        for (auto& [sum, of] : made)
+            fewest[sum] = std::move(of);
+    }
+    const auto found = fewest.find(total);
+    if (found == fewest.end())
+        return {totalMm};
+    std::sort(found->second.rbegin(), found->second.rend());
+    return found->second;
 }
 
 } // namespace tripoise

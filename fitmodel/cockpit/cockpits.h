@@ -22,6 +22,8 @@ struct Cockpit {
 /// Every total that some of the pieces make, ascending, starting with 0; none above `mostMm`.
 /// Totals are told apart to a hundredth of a millimetre.
 [[nodiscard]] std::vector<double> spacerTotals(const std::vector<double>& pieces, double mostMm);
+/// Fewest of the pieces that make a total, largest first; the total as one piece where none do.
+[[nodiscard]] std::vector<double> spacerPieces(const std::vector<double>& pieces, double totalMm);
 /// How many of such totals are not above `mostMm`.
 [[nodiscard]] std::size_t totalsUpTo(const std::vector<double>& totals, double mostMm);
 

@@ -25,6 +25,7 @@ struct Stem {
     std::optional<double> quillMm = {};  ///< that goes inside a threaded steerer
     std::optional<double> raiseMm = {};  ///< of a quill, from its lowest place to its mark
     StemJoint joint = StemJoint::Direct; ///< of no document: set where an adaptor is wanted
+    std::string id = {};                 ///< the same for as long as the part is known
 
     bool operator==(const Stem&) const = default;
 };
@@ -64,6 +65,7 @@ struct Bar {
     std::optional<double> hoodForwardMm; ///< of the palm, beyond the bar's reach
     std::optional<double> hoodUpMm;      ///< of the palm, above the clamp
     std::optional<double> barClampMm;
+    std::string id = {}; ///< the same for as long as the part is known
 
     bool operator==(const Bar&) const = default;
 };
@@ -127,6 +129,15 @@ struct PartDefaults {
     std::vector<SteererAdaptor> adaptors;
     double leaveSteererLowMm = 0.0; ///< uncut steerer to leave on a first build
     double leaveSteererHighMm = 0.0;
+    // How a stem is mounted on a bicycle as sold, and what hoses and cables bear from there.
+    double soldStemDeg = 0.0;
+    double soldSpacersMm = 0.0;
+    double hosesShortBeyondMm = 0.0;
+    // What a finished bicycle may be off by.
+    double builtSaddleMm = 0.0;
+    double builtBarMm = 0.0;
+    double builtPartMm = 0.0;
+    double builtStemDeg = 0.0;
 };
 
 } // namespace tripoise

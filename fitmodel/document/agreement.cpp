@@ -43,6 +43,28 @@ void FieldTable<Geometry>::describe(Json& schema)
     schema["anyOf"] = std::move(either);
 }
 
+// ---- visits
+
+/// Not before the one before it, nor before the bicycle was built.
+void FieldTable<Fitting>::agree(const Fitting& fitting, const std::string& path, Report& report)
+{
+    std::string at = joined(joined(path, "as_built"), "date");
+    std::string latest = fitting.asBuilt ? fitting.asBuilt->date : std::string();
+    for (std::size_t i = 0; i < fitting.visits.size(); ++i) {
+        const std::string& date = fitting.visits[i].date;
+        const std::string here = joined(joined(joined(path, "visits"), i), "date");
+        if (date.empty())
+            continue;
+        if (date < latest) {
+            Problem problem = problemAt(ProblemCode::DayTooEarly, here, date);
+            problem.names = {at, latest};
+            report.add(std::move(problem));
+        }
+        latest = date;
+        at = here;
+    }
+}
+
 // ---- sizes
 
 void checkDifferent(const std::vector<FrameSize>& frames, const std::string& path, Report& report)

@@ -34,6 +34,7 @@ template FieldFacts factsOf(Number Bicycle::*);
 template FieldFacts factsOf(Number Shoe::*);
 template FieldFacts factsOf(double Luggage::*);
 template FieldFacts factsOf(Number CurrentBike::*);
+template FieldFacts factsOf(Number AsBuilt::*);
 
 FieldFacts pieceFacts(std::vector<double> Stock::*member)
 {

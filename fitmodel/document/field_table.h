@@ -125,14 +125,15 @@ template <> struct FieldTable<FrameSize> {
 template <> struct FieldTable<Stem> {
     static constexpr std::tuple rows{
         number("length_mm", &Stem::lengthMm, plausible::stemLength, {10, 0}),
-        number("angle_deg", &Stem::angle, {-60, 60, "deg"}),
+        number("angle_deg", &Stem::angle, plausible::stemAngle),
         flag("reversible", &Stem::reversible),
         number("bar_clamp_mm", &Stem::barClampMm, plausible::diameter, {0.1, 1}),
         number("steerer_mm", &Stem::steererMm, plausible::diameter, {0.1, 1}),
         number("clamp_height_mm", &Stem::clampHeightMm, {15, 100, "mm"}, {1, 0}),
         flag("in_stock", &Stem::inStock),
         number("quill_mm", &Stem::quillMm, plausible::quill, {0.1, 1}),
-        number("raise_mm", &Stem::raiseMm, {0, 150, "mm"}, {5, 0})};
+        number("raise_mm", &Stem::raiseMm, {0, 150, "mm"}, {5, 0}),
+        text("id", &Stem::id)};
     static constexpr bool refusesUnknown = true;
 };
 
@@ -148,7 +149,8 @@ template <> struct FieldTable<Bar> {
         number("drop_mm", &Bar::dropMm, {0, 250, "mm"}, {1, 0}),
         number("hood_forward_mm", &Bar::hoodForwardMm, {-30, 100, "mm"}, {1, 0}),
         number("hood_up_mm", &Bar::hoodUpMm, {-50, 120, "mm"}, {1, 0}),
-        number("bar_clamp_mm", &Bar::barClampMm, plausible::diameter, {0.1, 1})};
+        number("bar_clamp_mm", &Bar::barClampMm, plausible::diameter, {0.1, 1}),
+        text("id", &Bar::id)};
     static constexpr bool refusesUnknown = true;
 };
 
@@ -241,14 +243,14 @@ template <> struct FieldTable<CurrentBike> {
         number("grip_reach_mm", &C::gripReachMm, plausible::gripReach),
         number("grip_height_mm", &C::gripHeightMm, plausible::gripHeight),
         number("saddle_length_mm", &C::saddleLengthMm, plausible::saddleLength),
-        number("nose_setback_mm", &C::noseSetbackMm, {-300, 400, "mm"}),
-        number("nose_to_bar_mm", &C::noseToBarMm, {100, 900, "mm"}),
-        number("bar_below_saddle_mm", &C::barBelowSaddleMm, {-500, 400, "mm"}),
+        number("nose_setback_mm", &C::noseSetbackMm, plausible::noseSetback),
+        number("nose_to_bar_mm", &C::noseToBarMm, plausible::noseToBar),
+        number("bar_below_saddle_mm", &C::barBelowSaddleMm, plausible::barBelowSaddle),
         number("crank_mm", &C::crankMm, plausible::crank, {2.5, 1}),
         word("ridden", &C::ridden, riddenWords),
         flag("comfortable", &C::comfortable, true),
-        OwnRow<C>{"complaints", readComplaints, writeComplaints, checkComplaints,
-                  complaintsSchema}};
+        wordList("complaints", &C::complaints, &C::otherComplaints, complaintWords,
+                 {0, mostComplaints})};
     static constexpr bool refusesUnknown = false;
 };
 
@@ -286,6 +288,46 @@ template <> struct FieldTable<Choices> {
     static constexpr bool refusesUnknown = false;
 };
 
+// ---- handed over and seen again
+
+template <> struct FieldTable<AsBuilt> {
+    using A = AsBuilt;
+    static constexpr std::tuple rows{
+        text("model", &A::model),
+        sizeName("size", &A::size),
+        day("date", &A::date),
+        number("saddle_height_mm", &A::saddleHeightMm, plausible::saddleHeight),
+        number("nose_setback_mm", &A::noseSetbackMm, plausible::noseSetback),
+        number("bar_below_saddle_mm", &A::barBelowSaddleMm, plausible::barBelowSaddle),
+        number("nose_to_bar_mm", &A::noseToBarMm, plausible::noseToBar),
+        number("stem_mm", &A::stemMm, plausible::stemLength, {10, 0}),
+        number("stem_angle_deg", &A::stemAngleDeg, plausible::stemAngle, {1, 1}, "as mounted"),
+        number("spacers_mm", &A::spacersMm, {0, 150, "mm"}, {5, 1}, "under the stem"),
+        number("crank_mm", &A::crankMm, plausible::crank, {2.5, 1}),
+        text("notes", &A::notes, longestNotes)};
+    static constexpr bool refusesUnknown = false;
+};
+
+template <> struct FieldTable<Moved> {
+    static constexpr Limits way{-60, 60, "mm"};
+    static constexpr std::tuple rows{numberOrZero("saddle_up_mm", &Moved::saddleUpMm, way),
+                                     numberOrZero("saddle_back_mm", &Moved::saddleBackMm, way),
+                                     numberOrZero("bar_up_mm", &Moved::barUpMm, way),
+                                     numberOrZero("bar_back_mm", &Moved::barBackMm, way),
+                                     word("step", &Moved::step, changeWords),
+                                     text("part", &Moved::part)};
+    static constexpr bool refusesUnknown = false;
+};
+
+template <> struct FieldTable<Visit> {
+    using V = Visit;
+    static constexpr std::tuple rows{
+        day("date", &V::date),
+        wordList("says", &V::says, &V::otherSays, complaintWords, {0, mostComplaints}),
+        object("changed", &V::changed), text("notes", &V::notes, longestNotes)};
+    static constexpr bool refusesUnknown = false;
+};
+
 // ---- the whole
 
 template <> struct FieldTable<Fitting> {
@@ -296,8 +338,12 @@ template <> struct FieldTable<Fitting> {
                                      list("frames", &F::frames, {1, mostFrames}),
                                      ObjectRow<F, Stock>{"stock", &F::stock, true, readOlderStock},
                                      object("current", &F::current),
-                                     object("choices", &F::choices)};
-    static constexpr bool refusesUnknown = false; // `visits`, until they are used
+                                     object("choices", &F::choices),
+                                     object("as_built", &F::asBuilt),
+                                     optionalList("visits", &F::visits, {0, mostVisits}),
+                                     text("id", &F::id)};
+    static constexpr bool refusesUnknown = false;
+    static void agree(const Fitting& fitting, const std::string& path, Report& report);
 };
 
 } // namespace tripoise::document

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "document/fields.h"
 
+#include "base/day.h"
+
 #include "base/units.h"
 #include "document/nearest.h"
 
@@ -162,6 +164,14 @@ bool checkCount(std::size_t size, const std::string& path, const Count& count, R
     problem.low = static_cast<double>(count.least);
     problem.high = static_cast<double>(count.most);
     report.add(std::move(problem));
+    return false;
+}
+
+bool checkDay(const std::string& text, const std::string& path, Report& report)
+{
+    if (text.empty() || isDay(text))
+        return true;
+    report.add(problemAt(ProblemCode::NotADay, path, shortened(text, 60)));
     return false;
 }
 

@@ -68,6 +68,7 @@ private:
 bool checkNumber(double value, const std::string& path, const Limits& limits, Report& report);
 bool checkRange(const Range& range, const std::string& path, const Limits& limits, Report& report);
 bool checkCount(std::size_t size, const std::string& path, const Count& count, Report& report);
+bool checkDay(const std::string& text, const std::string& path, Report& report);
 bool checkLength(const std::string& text, const std::string& path, std::size_t longest,
                  Report& report);
 

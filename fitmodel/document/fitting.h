@@ -3,7 +3,9 @@
 // One rider's file: the brief, and what was chosen and seen since.
 #pragma once
 
+#include "advice/as_built.h"
 #include "advice/riding.h"
+#include "advice/visit.h"
 #include "cockpit/parts.h"
 #include "document/choices.h"
 #include "document/shared_list.h"
@@ -29,6 +31,7 @@ inline constexpr std::size_t mostBars = 100;
 inline constexpr std::size_t mostSpacerPieces = 40;
 inline constexpr std::size_t mostCranks = 60;
 inline constexpr std::size_t mostComplaints = 40;
+inline constexpr std::size_t mostVisits = 200;
 
 /// A piece of the document that this program does not use and keeps as it was.
 struct KeptJson {
@@ -46,7 +49,10 @@ struct Fitting {
     Stock stock;
     std::optional<CurrentBike> current;
     Choices choices;
-    SharedList<KeptJson> kept; ///< unknown keys; `visits`, until they are used
+    std::optional<AsBuilt> asBuilt; ///< read off the finished bicycle
+    std::vector<Visit> visits;      ///< after that, the first one first
+    std::string id;                 ///< the same for as long as there is the fitting
+    SharedList<KeptJson> kept;      ///< unknown keys
 
     bool operator==(const Fitting&) const = default;
 };

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
 // The fields that no common kind of row describes (document/row_kinds.h): measurements, the mix,
-// what is complained of, the weights' factors, a set-up that was pulled about or chosen.
+// the weights' factors, a set-up that was pulled about or chosen.
 #pragma once
 
 #include "document/fields.h"
@@ -17,11 +17,6 @@ void readMix(Fields& riding, Riding& to, Kept& kept);
 void writeMix(const Riding& riding, Json& json);
 void checkMix(const Riding& riding, const std::string& path, Report& report);
 [[nodiscard]] Json mixSchema(const TapeTable& tape);
-
-void readComplaints(Fields& current, CurrentBike& to, Kept& kept);
-void writeComplaints(const CurrentBike& current, Json& json);
-void checkComplaints(const CurrentBike& current, const std::string& path, Report& report);
-[[nodiscard]] Json complaintsSchema(const TapeTable& tape);
 
 void readFactors(Fields& choices, Choices& to, Kept& kept);
 void writeFactors(const Choices& choices, Json& json);

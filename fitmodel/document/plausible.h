@@ -13,6 +13,7 @@ inline constexpr Limits tyre{15, 120, "mm"};
 inline constexpr Limits diameter{20, 45, "mm"};
 inline constexpr Limits quill{20, 30, "mm"};
 inline constexpr Limits stemLength{20, 200, "mm"};
+inline constexpr Limits stemAngle{-60, 60, "deg"};
 inline constexpr Limits barWidth{250, 1000, "mm"};
 inline constexpr Limits crank{100, 220, "mm"};
 inline constexpr Limits saddleLength{120, 400, "mm"};
@@ -22,5 +23,10 @@ inline constexpr Limits saddleHeight{400, 1000, "mm"};
 inline constexpr Limits saddleSetback{-200, 500, "mm"};
 inline constexpr Limits gripReach{50, 1000, "mm"};
 inline constexpr Limits gripHeight{200, 1400, "mm"};
+
+// and as a shop takes them, from the saddle
+inline constexpr Limits noseSetback{-300, 400, "mm"};
+inline constexpr Limits noseToBar{100, 900, "mm"};
+inline constexpr Limits barBelowSaddle{-500, 400, "mm"};
 
 } // namespace tripoise::plausible

@@ -98,6 +98,21 @@ void readSaddleRules(Fields& file, ComfortTable& comfort)
     }
 }
 
+/// Of a complaint, in the order they are tried.
+std::vector<ChangeStep> changesAt(Fields& changes, std::string_view key)
+{
+    std::vector<ChangeStep> steps;
+    const auto& entries = changes.needList(key, anyCount);
+    for (std::size_t i = 0; i < entries.size(); ++i) {
+        Fields one(entries[i], joined(changes.pathOf(key), i), changes.report());
+        const auto change = one.needWord("change", changeWords);
+        if (change)
+            steps.push_back(
+                {*change, one.number("mm", anyNumber).value_or(0.0), one.flag("taught", false)});
+    }
+    return steps;
+}
+
 } // namespace
 
 void readComfort(Fields file, ComfortTable& comfort)
@@ -169,6 +184,9 @@ void readComfort(Fields file, ComfortTable& comfort)
                 comfort.complaintSteps[indexOf(complaint)] = {figure(*one, "hand_up_mm"),
                                                               figure(*one, "hand_back_mm"),
                                                               figure(*one, "saddle_up_mm")};
+        if (auto changes = complaints->needObject("changes"))
+            for (const auto& [key, complaint] : complaintWords)
+                comfort.changes[indexOf(complaint)] = changesAt(*changes, key);
         comfort.mostHandsForComplaintMm = figure(*complaints, "most_hands_mm");
         comfort.mostSaddleForComplaintMm = figure(*complaints, "most_saddle_mm");
     }

@@ -44,12 +44,6 @@ Fitting readSections(Fields& root, const Tables& tables)
     Report& report = root.report();
     Fitting fitting;
     Kept kept;
-    if (const Json* visits = root.find("visits")) {
-        if (visits->is_array())
-            kept.push_back({root.pathOf("visits"), compact(*visits)});
-        else
-            report.add(wrongType(*visits, root.pathOf("visits"), "list"));
-    }
     readRows(root, fitting, kept);
     if (report.rules().version == 1)
         raise(fitting, kept);

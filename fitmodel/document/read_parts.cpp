@@ -66,6 +66,13 @@ void readPartDefaults(Fields cockpit, PartDefaults& to)
     to.quillStepMm = figure(cockpit, "quill_step_mm");
     to.leaveSteererLowMm = figure(cockpit, "leave_steerer_low_mm");
     to.leaveSteererHighMm = figure(cockpit, "leave_steerer_high_mm");
+    to.soldStemDeg = figure(cockpit, "sold_stem_deg");
+    to.soldSpacersMm = figure(cockpit, "sold_spacers_mm");
+    to.hosesShortBeyondMm = figure(cockpit, "hoses_short_beyond_mm");
+    to.builtSaddleMm = figure(cockpit, "built_saddle_mm");
+    to.builtBarMm = figure(cockpit, "built_bar_mm");
+    to.builtPartMm = figure(cockpit, "built_part_mm");
+    to.builtStemDeg = figure(cockpit, "built_stem_deg");
 }
 
 /// Every length with every angle, over and under.

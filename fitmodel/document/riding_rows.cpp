@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// The mix of uses, and what is complained of, in a document.
+// The mix of uses in a document.
 #include "document/nearest.h"
 #include "document/own_rows.h"
 #include "document/rows.h"
@@ -15,7 +15,6 @@ constexpr Limits shareLimits{0, 1, ""};
 constexpr double shareTolerance = 1e-6;
 // Shares nearer to 1 than this are as near as doubles come, and stay as they were written.
 constexpr double exactShares = 1e-12;
-constexpr Count complaintCount{0, mostComplaints};
 
 double sumOf(const Mix& mix)
 {
@@ -89,45 +88,6 @@ Json mixSchema(const TapeTable&)
     for (const Use use : allUses)
         json["properties"][std::string(keyOf(use))] = numberSchema(shareLimits, false, {});
     return json;
-}
-
-void readComplaints(Fields& current, CurrentBike& to, Kept&)
-{
-    for (std::string& text : current.texts("complaints", complaintCount, longestName)) {
-        if (const auto complaint = valueOf(complaintWords, text))
-            to.complaints.push_back(*complaint);
-        else
-            to.otherComplaints.push_back(std::move(text));
-    }
-}
-
-void writeComplaints(const CurrentBike& current, Json& json)
-{
-    Json complaints = Json::array();
-    for (const Complaint complaint : current.complaints)
-        complaints.push_back(std::string(wordOf(complaintWords, complaint)));
-    for (const std::string& other : current.otherComplaints)
-        complaints.push_back(other);
-    if (!complaints.empty())
-        json["complaints"] = std::move(complaints);
-}
-
-void checkComplaints(const CurrentBike& current, const std::string& path, Report& report)
-{
-    const std::string at = joined(path, "complaints");
-    const std::size_t known = current.complaints.size();
-    checkCount(known + current.otherComplaints.size(), at, complaintCount, report);
-    for (std::size_t i = 0; i < current.otherComplaints.size(); ++i)
-        checkLength(current.otherComplaints[i], joined(at, known + i), longestName, report);
-}
-
-Json complaintsSchema(const TapeTable&)
-{
-    Json known = Json::array();
-    for (const auto& entry : complaintWords)
-        known.push_back(entry.first);
-    return listSchema({{"type", "string"}, {"maxLength", longestName}, {"examples", known}},
-                      complaintCount, false);
 }
 
 } // namespace tripoise::document

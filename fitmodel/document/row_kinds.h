@@ -265,6 +265,92 @@ constexpr TextRow<Whole> text(std::string_view key, std::string Whole::*member,
     return {key, member, longest};
 }
 
+/// A day, year-month-day; empty where it is not told.
+template <typename Whole> struct DayRow {
+    std::string_view key;
+    std::string Whole::*member;
+    static constexpr bool needed = false;
+
+    void read(Fields& fields, Whole& whole, Kept&) const
+    {
+        whole.*member = fields.text(key, longestName);
+        if (!checkDay(whole.*member, fields.pathOf(key), fields.report()))
+            (whole.*member).clear();
+    }
+    void write(const Whole& whole, Json& json) const
+    {
+        if (!(whole.*member).empty())
+            json[key] = whole.*member;
+    }
+    void check(const Whole& whole, const std::string& path, Report& report) const
+    {
+        checkDay(whole.*member, joined(path, key), report);
+    }
+    [[nodiscard]] Json schema(const TapeTable&) const
+    {
+        return {{"type", {"string", "null"}}, {"format", "date"}};
+    }
+};
+template <typename Whole>
+constexpr DayRow<Whole> day(std::string_view key, std::string Whole::*member)
+{
+    return {key, member};
+}
+
+/// A list of texts: those that are known words, and others as they were said, after them.
+template <typename Whole, typename Value, typename Words> struct WordsRow {
+    std::string_view key;
+    std::vector<Value> Whole::*known;
+    std::vector<std::string> Whole::*others;
+    const Words* words;
+    Count count;
+    static constexpr bool needed = false;
+
+    void read(Fields& fields, Whole& whole, Kept&) const
+    {
+        for (std::string& text : fields.texts(key, count, longestName)) {
+            if (const auto value = valueOf(*words, text))
+                (whole.*known).push_back(*value);
+            else
+                (whole.*others).push_back(std::move(text));
+        }
+    }
+    void write(const Whole& whole, Json& json) const
+    {
+        Json texts = Json::array();
+        for (const Value value : whole.*known)
+            texts.push_back(std::string(wordOf(*words, value)));
+        for (const std::string& other : whole.*others)
+            texts.push_back(other);
+        if (!texts.empty())
+            json[key] = std::move(texts);
+    }
+    void check(const Whole& whole, const std::string& path, Report& report) const
+    {
+        const std::string at = joined(path, key);
+        const std::size_t before = (whole.*known).size();
+        checkCount(before + (whole.*others).size(), at, count, report);
+        for (std::size_t i = 0; i < (whole.*others).size(); ++i)
+            checkLength((whole.*others)[i], joined(at, before + i), longestName, report);
+    }
+    [[nodiscard]] Json schema(const TapeTable&) const
+    {
+        Json examples = Json::array();
+        for (const auto& entry : *words)
+            examples.push_back(entry.first);
+        return listSchema(
+            {{"type", "string"}, {"maxLength", longestName}, {"examples", std::move(examples)}},
+            count, false);
+    }
+};
+template <typename Whole, typename Value, typename Words>
+constexpr WordsRow<Whole, Value, Words>
+wordList(std::string_view key, std::vector<Value> Whole::*known,
+         std::vector<std::string> Whole::*others, const Words& words, const Count& count)
+{
+    return {key, known, others, &words, count};
+}
+
 /// The name of a size: a word, or a number as it is written.
 template <typename Whole> struct SizeRow {
     std::string_view key;
@@ -431,6 +517,13 @@ constexpr ListRow<Whole, Part> draftList(std::string_view key, std::vector<Part>
                                          const Count& count)
 {
     return {key, member, count, true, false};
+}
+
+template <typename Whole, typename Part>
+constexpr ListRow<Whole, Part> optionalList(std::string_view key, std::vector<Part> Whole::*member,
+                                            const Count& count)
+{
+    return {key, member, count, false, false};
 }
 
 /// A list of numbers.

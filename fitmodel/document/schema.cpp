@@ -62,7 +62,6 @@ std::string tripoise::fittingSchema(const Tables& tables)
 {
     using namespace document;
     Json fields = schemaOf<Fitting>(tables.tape);
-    fields["properties"]["visits"] = {{"type", {"array", "null"}}};
     return schemaText("tripoise.fitting", "A fitting of Tripoise: one rider's file", fields,
                       tables.tape);
 }

@@ -4,6 +4,7 @@
 #pragma once
 
 #include "advice/riding.h"
+#include "base/change.h"
 #include "cockpit/parts.h"
 #include "frame/geometry.h"
 #include "rider/measurements.h"
@@ -55,6 +56,13 @@ inline constexpr auto complaintWords = [] {
     Vocabulary<Complaint, allComplaints.size()> words{};
     for (const Complaint complaint : allComplaints)
         words[indexOf(complaint)] = {keyOf(complaint), complaint};
+    return words;
+}();
+
+inline constexpr auto changeWords = [] {
+    Vocabulary<Change, allChanges.size()> words{};
+    for (const Change change : allChanges)
+        words[static_cast<std::size_t>(change)] = {keyOf(change), change};
     return words;
 }();
 

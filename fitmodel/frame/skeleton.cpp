@@ -172,12 +172,10 @@ private:
     {
         Skeleton& s = m_skeleton;
         const Post& post = m_frame.post;
-        const double diameter = post.diameterMm.value_or(m_defaults.postDiameterMm);
         s.postLengthMm = post.lengthMm.value_or(m_defaults.postLengthMm);
         s.postOffsetMm = post.offsetMm.value_or(m_defaults.postOffsetMm);
-        s.postInsertionMm =
-            std::max(post.insertionMm.value_or(m_defaults.postInsertionDiameters * diameter),
-                     post.frameInsertionMm.value_or(m_defaults.frameInsertionMm));
+        s.postInsertionMm = std::max(postLeast(post, m_defaults),
+                                     post.frameInsertionMm.value_or(m_defaults.frameInsertionMm));
         if (m_given.seatTubeMm)
             s.seatTubeMm = Estimate{*m_given.seatTubeMm, 0.0, Origin::Given};
     }

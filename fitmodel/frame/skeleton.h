@@ -83,6 +83,13 @@ struct Skeleton {
     [[nodiscard]] double groundY() const { return bbDropMm.value - wheelRadiusMm; }
 };
 
+/// What of a post must be inside by its own mark, mm.
+[[nodiscard]] inline double postLeast(const Post& post, const FrameDefaults& defaults)
+{
+    return post.insertionMm.value_or(defaults.postInsertionDiameters
+                                     * post.diameterMm.value_or(defaults.postDiameterMm));
+}
+
 [[nodiscard]] Skeleton skeletonOf(const FrameSize& frame, const FrameDefaults& defaults);
 
 } // namespace tripoise

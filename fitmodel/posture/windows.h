@@ -8,6 +8,7 @@
 #pragma once
 
 #include "base/angle.h"
+#include "base/change.h"
 #include "base/complaint.h"
 #include "base/grip_place.h"
 #include "base/use.h"
@@ -118,6 +119,7 @@ struct ComfortTable {
     PerComplaint<ComplaintStep> complaintSteps{};
     double mostHandsForComplaintMm = 0.0;  ///< from where the body has them
     double mostSaddleForComplaintMm = 0.0; ///< the same
+    PerComplaint<std::vector<ChangeStep>> changes; ///< on a bicycle that was built, first ones first
     double mostFirstStepMm = 0.0;          ///< of the saddle in one visit
     double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
     Angle mostLoweredKnee;

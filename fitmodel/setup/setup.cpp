@@ -112,6 +112,30 @@ std::optional<double> exposedPost(const Skeleton& skeleton, const SaddlePlace& p
     return rails.dot(upTube(skeleton.seatAngle)) - skeleton.seatTubeMm->value;
 }
 
+std::optional<PostInside> postInside(const FrameSize& frame, const Skeleton& skeleton,
+                                     const SaddlePlace& place, const Saddle& saddle,
+                                     const FrameDefaults& frameDefaults,
+                                     const PartDefaults& defaults)
+{
+    const auto exposed = exposedPost(skeleton, place, saddle, defaults);
+    if (!exposed)
+        return std::nullopt;
+    return PostInside{skeleton.postLengthMm - *exposed, postLeast(frame.post, frameDefaults),
+                      frame.post.frameInsertionMm.value_or(frameDefaults.frameInsertionMm)};
+}
+
+std::optional<double> movedFromSold(const FrameSize& frame, const Skeleton& skeleton,
+                                    const Setup& setup, const PartDefaults& defaults)
+{
+    if (!frame.asSold.stemMm || setup.stem.quillMm)
+        return std::nullopt;
+    Stem sold = setup.stem;
+    sold.lengthMm = *frame.asSold.stemMm;
+    sold.angle = Angle::degrees(defaults.soldStemDeg);
+    const double spacers = std::min(defaults.soldSpacersMm, skeleton.maxSpacersMm);
+    return (setup.clamp - clampCentre(skeleton, sold, spacers, defaults)).norm();
+}
+
 std::optional<double> standoverClearance(const Skeleton& skeleton, double inseamMm)
 {
     if (!skeleton.standoverMm)

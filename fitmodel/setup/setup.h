@@ -84,6 +84,23 @@ struct StemAndSpacers {
 [[nodiscard]] std::optional<double> exposedPost(const Skeleton& skeleton, const SaddlePlace& place,
                                                 const Saddle& saddle, const PartDefaults& defaults);
 
+/// What of the post is inside the frame, against what the post's mark and the frame want; empty
+/// where the seat tube is not known.
+struct PostInside {
+    double insideMm = 0.0;
+    double postLeastMm = 0.0;
+    double frameLeastMm = 0.0;
+};
+[[nodiscard]] std::optional<PostInside> postInside(const FrameSize& frame, const Skeleton& skeleton,
+                                                   const SaddlePlace& place, const Saddle& saddle,
+                                                   const FrameDefaults& frameDefaults,
+                                                   const PartDefaults& defaults);
+
+/// How far the bar's clamp is from where the stem that a size is sold with would carry it, at its
+/// usual angle and spacers; empty where that stem is not known, and for a quill.
+[[nodiscard]] std::optional<double> movedFromSold(const FrameSize& frame, const Skeleton& skeleton,
+                                                  const Setup& setup, const PartDefaults& defaults);
+
 /// Inseam less standover height; empty where neither is known.
 [[nodiscard]] std::optional<double> standoverClearance(const Skeleton& skeleton, double inseamMm);
 

@@ -7,6 +7,7 @@ Item {
     id: pane
     required property Session session
     required property Documents documents
+    signal sheetAsked()
     signal tableAsked()
     signal keptAsked()
     signal filePicked(url file)
@@ -70,6 +71,25 @@ Item {
             }
             TodaySection {
                 objectName: "todaySection"
+                session: pane.session
+                pictured: key => card.shows(key)
+                onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
+                onMeasured: card.hide()
+                open: false
+                width: column.width
+            }
+            BuiltSection {
+                objectName: "builtSection"
+                session: pane.session
+                pictured: key => card.shows(key)
+                onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
+                onMeasured: card.hide()
+                open: false
+                width: column.width
+                onSheetAsked: pane.sheetAsked()
+            }
+            VisitsSection {
+                objectName: "visitsSection"
                 session: pane.session
                 open: false
                 width: column.width

@@ -8,7 +8,10 @@ Column {
     required property Session session
     property var fields: [] // of NumberField
     property var datumOf: null // function of a field
+    property var pictured: null // function of a field's key: whether its method has a picture
     signal entered() // with Return or Enter
+    signal measuring(string key, string name, string datum, Item beside)
+    signal measured()
 
     spacing: Look.hairGap
 
@@ -32,10 +35,18 @@ Column {
                 target: entry.input
                 function onAccepted() { list.entered() }
             }
+            readonly property string datum: list.datumOf ? list.datumOf(field, label) : ""
+            readonly property bool shown: list.pictured ? list.pictured(field.objectName) : false
+            onTypingChanged: {
+                if (shown && typing)
+                    list.measuring(field.objectName, label, datum, entry)
+                else if (shown)
+                    list.measured()
+            }
             HoverHandler { id: pointer }
             Hint {
-                text: list.datumOf ? list.datumOf(entry.field, entry.label) : ""
-                visible: text && (pointer.hovered || entry.typing) && !entry.field.message
+                text: entry.datum
+                visible: text && (pointer.hovered || entry.typing) && !(entry.typing && entry.shown) && !entry.field.message
                 delay: entry.typing ? 1200 : 700
             }
         }

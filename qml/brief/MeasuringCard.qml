@@ -29,6 +29,7 @@ T.Popup {
         open()
     }
     function hide() { close() }
+    function shows(quantity: string): bool { return figure.shows(quantity) }
 
     closePolicy: T.Popup.NoAutoClose
     focus: false
@@ -41,8 +42,9 @@ T.Popup {
             id: figure
             quantity: card.quantity
             night: Look.night
-            implicitWidth: Math.round(110 * Look.textScale)
-            implicitHeight: Math.round(170 * Look.textScale)
+            readonly property bool wide: shows(quantity) // a bicycle
+            implicitWidth: Math.round((wide ? 210 : 110) * Look.textScale)
+            implicitHeight: Math.round((wide ? 155 : 170) * Look.textScale)
         }
         ColumnLayout {
             spacing: Look.hairGap
@@ -57,6 +59,7 @@ T.Popup {
                 Layout.preferredWidth: card.wordsWidth
             }
             InkText {
+                visible: text
                 text: card.howTo
                 font.pixelSize: Look.small
                 color: Look.soft

@@ -6,6 +6,9 @@ import Tripoise
 Fold {
     id: section
     required property Session session
+    property var pictured: null // whether a place has a picture of how it is measured
+    signal measuring(string quantity, string name, string datum, string howTo, Item beside)
+    signal measured()
     readonly property alias today: today
     readonly property var datum: (field, label) => today.datumOf(field)
 
@@ -37,6 +40,9 @@ Fold {
                 session: section.session
                 fields: today.bySaddle ? today.fromTheSaddle : today.contacts
                 datumOf: section.datum
+                pictured: key => section.pictured(key)
+                onMeasuring: (key, name, datum, beside) => section.measuring(key, name, datum, "", beside)
+                onMeasured: section.measured()
                 width: parent.width
             }
             Choice {

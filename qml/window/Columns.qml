@@ -24,6 +24,7 @@ ColumnLayout {
     spacing: 0
     signal tableAsked()
     signal keptAsked()
+    signal sheetAsked()
     signal filePicked(url file)
 
     function bring(name: string) {
@@ -86,6 +87,7 @@ ColumnLayout {
             documents: columns.documents
             onTableAsked: columns.tableAsked()
             onKeptAsked: columns.keptAsked()
+            onSheetAsked: columns.sheetAsked()
             onFilePicked: file => columns.filePicked(file)
         }
         BoardPane {

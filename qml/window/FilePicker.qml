@@ -15,7 +15,8 @@ Sheet {
     signal picked(url file, bool replace)
     signal left() // nothing was chosen
 
-    readonly property bool saving: purpose === FolderModel.Save
+    readonly property bool sheetWanted: purpose === FolderModel.SaveSheet
+    readonly property bool saving: purpose === FolderModel.Save || sheetWanted
     closePolicy: T.Popup.CloseOnEscape
     onOpened: {
         line.forceActiveFocus(Qt.TabFocusReason)
@@ -55,7 +56,7 @@ Sheet {
     contentItem: ColumnLayout {
         spacing: Look.smallGap
         InkText {
-            text: sheet.saving ? qsTr("Save the fitting") : sheet.purpose === FolderModel.OpenTable ? qsTr("Open a geometry table")
+            text: sheet.sheetWanted ? qsTr("Write the set-up sheet") : sheet.saving ? qsTr("Save the fitting") : sheet.purpose === FolderModel.OpenTable ? qsTr("Open a geometry table")
                 : qsTr("Open a fitting, a frame file or a table")
             font.pixelSize: Look.large
             Layout.fillWidth: true
@@ -171,6 +172,7 @@ Sheet {
             objectName: "fileTold"
             readonly property bool wrong: sheet.replacing || sheet.said || !files.ready
             text: sheet.said ? sheet.said
+                : sheet.replacing && sheet.sheetWanted ? qsTr("%1 is there already.").arg(files.message)
                 : sheet.replacing ? qsTr("%1 is there already. What it holds is kept as an earlier version if you replace it.").arg(files.message)
                 : files.message
             font.pixelSize: Look.small

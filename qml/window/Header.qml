@@ -13,6 +13,7 @@ Item {
     required property WindowKeys keys
     signal openRecent(string path)
     signal deleteAsked()
+    signal aboutAsked()
 
     implicitHeight: Look.control + 2 * Look.hairGap + 2
 
@@ -48,6 +49,8 @@ Item {
                 InkMenuItem { text: qsTr("Save"); keys: header.keys.textOf("Ctrl+S"); onTriggered: header.keys.saveAsked() }
                 InkMenuItem { text: qsTr("Save as…"); keys: header.keys.textOf("Ctrl+Shift+S"); onTriggered: header.keys.saveAsAsked() }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
+                InkMenuItem { objectName: "sheet"; text: qsTr("Set-up sheet…"); keys: header.keys.textOf("Ctrl+P"); onTriggered: header.keys.sheetAsked() }
+                T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
                 InkMenuItem { objectName: "deleteRider"; text: qsTr("Delete this rider…"); onTriggered: header.deleteAsked() }
             }
         }
@@ -62,11 +65,16 @@ Item {
                 InkMenuItem { text: qsTr("Millimetres"); checkable: true; checked: header.preferences.units === "metric"; onTriggered: header.preferences.units = "metric" }
                 InkMenuItem { text: qsTr("Inches for the body and the hands"); checkable: true; checked: header.preferences.units === "imperial"; onTriggered: header.preferences.units = "imperial" }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
+                InkMenuItem { text: qsTr("Sheets on A4"); checkable: true; checked: header.preferences.paper === "a4"; onTriggered: header.preferences.paper = "a4" }
+                InkMenuItem { text: qsTr("Sheets on Letter"); checkable: true; checked: header.preferences.paper === "letter"; onTriggered: header.preferences.paper = "letter" }
+                T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
                 InkMenuItem { text: qsTr("Ink on paper"); checkable: true; checked: !Look.night; onTriggered: header.preferences.night = false }
                 InkMenuItem { text: qsTr("Chalk on slate"); checkable: true; checked: Look.night; onTriggered: header.preferences.night = true }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
                 InkMenuItem { text: qsTr("Larger letters"); keys: header.keys.textOf("Ctrl++"); onTriggered: header.preferences.largerText() }
                 InkMenuItem { text: qsTr("Smaller letters"); keys: header.keys.textOf("Ctrl+-"); onTriggered: header.preferences.smallerText() }
+                T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
+                InkMenuItem { objectName: "about"; text: qsTr("About Tripoise"); onTriggered: header.aboutAsked() }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
                 InkMenuItem { text: "English"; checkable: true; checked: header.preferences.language === "en"; onTriggered: header.preferences.language = "en" }
                 InkMenuItem { text: "Deutsch"; checkable: true; checked: header.preferences.language === "de"; onTriggered: header.preferences.language = "de" }

@@ -69,6 +69,7 @@ T.ApplicationWindow {
         onOpenAsked: picker.pick(FolderModel.Open)
         onSaveAsked: root.save()
         onSaveAsAsked: picker.pick(FolderModel.Save)
+        onSheetAsked: if (documents.canHandOver()) picker.pick(FolderModel.SaveSheet)
         onTableAsked: root.showTable()
         onKeptAsked: root.showKept()
         onBriefAsked: columns.focusOn("brief")
@@ -109,6 +110,7 @@ T.ApplicationWindow {
             preferences: preferences
             keys: windowKeys
             onDeleteAsked: deleteSheet.ask()
+            onAboutAsked: aboutSheet.open()
             onOpenRecent: path => unsaved.ask(() => documents.openPath(path))
         }
         Hairline { Layout.fillWidth: true }
@@ -127,6 +129,7 @@ T.ApplicationWindow {
             preferences: preferences
             onTableAsked: root.showTable()
             onKeptAsked: root.showKept()
+            onSheetAsked: windowKeys.sheetAsked()
             onFilePicked: file => root.dropped(file)
         }
     }
@@ -171,7 +174,7 @@ T.ApplicationWindow {
         source: "FilePicker.qml"
         function pick(what: int) {
             active = true
-            item.pick(what, documents.folderUrl, documents.suggestedName)
+            item.pick(what, documents.folderUrl, what === FolderModel.SaveSheet ? documents.sheetName : documents.suggestedName)
         }
         Connections {
             target: picker.item
@@ -187,7 +190,8 @@ T.ApplicationWindow {
         }
     }
     function saveAs(url: url, replace: bool) {
-        const outcome = documents.saveAs(url, replace)
+        const outcome = picker.item.sheetWanted ? documents.writeSheet(url, preferences.paper, replace)
+                                                : documents.saveAs(url, replace)
         if (outcome === Documents.Taken) {
             picker.item.askToReplace()
         } else if (outcome === Documents.Failed) {
@@ -233,6 +237,7 @@ T.ApplicationWindow {
         id: deleteSheet
         documents: documents
     }
+    AboutSheet { id: aboutSheet }
     KeysSheet {
         id: keysSheet
         keys: windowKeys

@@ -12,6 +12,7 @@ Item {
         WindowKey { keys: "Ctrl+O"; what: qsTr("open a fitting, a frame file or a table"); onActivated: list.openAsked() },
         WindowKey { keys: "Ctrl+S"; what: qsTr("save"); onActivated: list.saveAsked() },
         WindowKey { keys: "Ctrl+Shift+S"; what: qsTr("save under another name"); onActivated: list.saveAsAsked() },
+        WindowKey { keys: "Ctrl+P"; what: qsTr("write the set-up sheet"); onActivated: list.sheetAsked() },
         WindowKey { keys: "Ctrl+Z"; what: qsTr("undo"); onActivated: list.session.undo() },
         WindowKey { keys: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: list.session.redo() },
         WindowKey { keys: "Ctrl+T"; what: qsTr("sizes from a geometry table"); onActivated: list.tableAsked() },
@@ -41,6 +42,7 @@ Item {
     signal openAsked()
     signal saveAsked()
     signal saveAsAsked()
+    signal sheetAsked()
     signal tableAsked()
     signal keptAsked()
     signal briefAsked()

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "board/rider_board.h"
 
-#include "board/vignette.h"
 #include "drawing/canvas.h"
 #include "drawing/painter.h"
+#include "story/rider_reasons.h"
 #include "wording/rider_words.h"
 #include "wording/words.h"
 
@@ -15,36 +15,6 @@ namespace tripoise {
 namespace {
 
 constexpr double marginShare = 0.02;
-constexpr qsizetype mostReasons = 3;
-
-Vignette::Kind pictureOf(std::optional<Consideration> by)
-{
-    switch (by.value_or(Consideration::StemLength)) {
-    case Consideration::Posture: return Vignette::BackAndArms;
-    case Consideration::Setback:
-    case Consideration::Crank: return Vignette::Knee;
-    case Consideration::Standover: return Vignette::Standing;
-    case Consideration::Agility:
-    case Consideration::Compactness:
-    case Consideration::RiderHeight: return Vignette::WholeBicycle;
-    case Consideration::ToeOverlap: return Vignette::ToeAndWheel;
-    default: return Vignette::BarAgainstSaddle; // what carries the bar
-    }
-}
-
-QString titleOf(Vignette::Kind kind)
-{
-    switch (kind) {
-    case Vignette::BackAndArms: return backTitle();
-    case Vignette::Knee: return kneeTitle();
-    case Vignette::KneeAndBar: return kneeAndBarTitle();
-    case Vignette::ToeAndWheel: return toeTitle();
-    case Vignette::BarAgainstSaddle: return barTitle();
-    case Vignette::Standing: return standingTitle();
-    case Vignette::WholeBicycle: return wholeTitle();
-    }
-    return {};
-}
 
 } // namespace
 
@@ -56,8 +26,13 @@ RiderBoard::RiderBoard(QQuickItem* parent) : SessionCanvas(parent)
 void RiderBoard::answered()
 {
     m_story = RiderStory();
-    if (session())
-        m_story.make(*session());
+    if (const auto shown = session() ? session()->shownCandidate() : std::nullopt) {
+        const Solution& solution = session()->solution();
+        if (solution.prepared && solution.tables)
+            m_story = RiderStory({solution.fitting, session()->fitting().choices, solution.advice,
+                                  *solution.prepared, *solution.tables, *shown,
+                                  session()->besideCandidate()});
+    }
     if (!m_story.has(m_which))
         m_which = WhichBike::Shown;
     emit storyChanged();
@@ -126,38 +101,10 @@ QVariantList RiderBoard::choices() const
 QVariantList RiderBoard::reasons() const
 {
     QVariantList reasons;
-    if (!m_story.has(WhichBike::Shown))
-        return reasons;
-    const SideView& shown = *m_story.of(WhichBike::Shown);
-    const SideView* beside =
-        m_story.has(WhichBike::Beside) ? &*m_story.of(WhichBike::Beside) : nullptr;
-    QList<int> kinds;
-    const auto add = [&](Vignette::Kind kind, const QString& words) {
-        if (reasons.size() == mostReasons || kinds.contains(kind))
-            return;
-        kinds << kind;
-        reasons << QVariant::fromValue(RiderReason{kind, titleOf(kind), unbroken(words)});
-    };
-    // What the decision says, in its words; then what may hurt; then what is as it should be.
-    for (const ToldReason& reason : m_story.reasons())
-        if (const Vignette::Kind kind = pictureOf(reason.by); canBeDrawn(kind))
-            add(kind, reason.sentence);
-    if (m_story.kneeAtBar())
-        add(Vignette::KneeAndBar, kneeAndBarWords(shown, beside));
-    if (m_story.toeNearWheel() && canBeDrawn(Vignette::ToeAndWheel))
-        add(Vignette::ToeAndWheel,
-            toeWords(*m_story.toeRoom(WhichBike::Shown), m_story.toeRoom(WhichBike::Beside)));
-    add(Vignette::BackAndArms, backWords(shown, beside));
-    add(Vignette::Knee, kneeWords(shown, beside));
-    add(Vignette::BarAgainstSaddle, barWords(shown, beside));
+    for (const PicturedReason& reason : reasonsOf(m_story))
+        reasons << QVariant::fromValue(
+            RiderReason{static_cast<int>(reason.picture), reason.title, unbroken(reason.words)});
     return reasons;
-}
-
-bool RiderBoard::canBeDrawn(int kind) const
-{
-    if (kind == Vignette::ToeAndWheel)
-        return m_story.toeRoom(WhichBike::Shown).has_value();
-    return kind != Vignette::Standing || m_story.standing(WhichBike::Shown).has_value();
 }
 
 DrawingFit RiderBoard::drawingFit() const

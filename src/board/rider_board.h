@@ -4,8 +4,11 @@
 // the bottom bracket stay where they are as bicycles change.
 #pragma once
 
-#include "board/rider_story.h"
+// First: moc 6.4 fails on a standard header that it meets before any of Qt's.
 #include "session/session_canvas.h"
+
+#include "drawing/fit.h"
+#include "story/rider_story.h"
 
 #include <QVariantList>
 
@@ -19,7 +22,7 @@ class RiderReason {
     Q_PROPERTY(QString text MEMBER text)
 
 public:
-    int kind = 0; ///< Vignette::Kind
+    int kind = 0; ///< a ReasonPicture
     QString title;
     QString text;
 
@@ -75,7 +78,6 @@ signals:
 
 private:
     void answered() override;
-    [[nodiscard]] bool canBeDrawn(int kind) const; ///< Vignette::Kind
 
     WhichBike m_which = WhichBike::Shown;
     WhichBike m_before = WhichBike::Beside;

@@ -1,12 +1,10 @@
 // SPDX-License-Identifier: MIT
 //
-// A small picture for one reason, from the real set-ups: what it speaks of fills it, with the
-// comfortable range shaded and a sign that says whether it is kept. The size looked at is drawn
-// whole; the one beside it is its lines alone, dashed, on the same bottom bracket. Shoe and wheel
-// are seen from above, turned to where they come nearest.
+// The picture of a reason (story/reason_picture.h) in the window.
 #pragma once
 
 #include "board/rider_board.h"
+#include "story/reason_picture.h"
 
 namespace tripoise {
 
@@ -18,22 +16,11 @@ class Vignette : public QQuickPaintedItem {
     Q_PROPERTY(double letters READ letters WRITE setLetters NOTIFY lettersChanged)
 
 public:
-    enum Kind {
-        BackAndArms,
-        Knee,
-        KneeAndBar,
-        ToeAndWheel,
-        BarAgainstSaddle,
-        Standing,
-        WholeBicycle
-    };
-    Q_ENUM(Kind)
-
     explicit Vignette(QQuickItem* parent = nullptr);
 
     [[nodiscard]] RiderBoard* board() const { return m_board; }
     void setBoard(RiderBoard* board);
-    [[nodiscard]] int kind() const { return m_kind; }
+    [[nodiscard]] int kind() const { return m_kind; } ///< a ReasonPicture
     void setKind(int kind);
 
     [[nodiscard]] double letters() const { return m_letters; } ///< px
@@ -52,11 +39,10 @@ signals:
     void lettersChanged();
 
 private:
-    [[nodiscard]] const SideView& drawn() const;
-    [[nodiscard]] QRectF pictured() const; ///< without what is written beside it
+    [[nodiscard]] ReasonPicture picture() const { return static_cast<ReasonPicture>(m_kind); }
 
     QPointer<RiderBoard> m_board;
-    int m_kind = BackAndArms;
+    int m_kind = 0;
     double m_letters = 20.0;
 };
 

@@ -26,7 +26,8 @@ struct Pose {
     QList<Limb> limbs;
     P head;
     bool face = true;
-    QList<QList<P>> things; ///< stool, wall, rod
+    QList<QList<P>> things; ///< stool, wall, rod, the lines of a bicycle
+    QList<P> wheels = {};   ///< their axles
 };
 
 struct Line {
@@ -95,7 +96,77 @@ Pose footPose()
 struct Figure {
     Pose pose;
     Line line;
+    QList<QList<P>> dotted = {}; ///< from what is measured to where the line runs
 };
+
+// A bicycle of ordinary proportions, in the same scale.
+const P bracket(0.0, 0.155);
+const P saddlePoint(-0.13, 0.565);
+const P saddleNose(-0.045, 0.565);
+const P barClamp(0.30, 0.505);
+const P palm(0.275, 0.515);
+constexpr double wheelRadius = 0.195;
+
+Pose bicyclePose()
+{
+    const P seatTop(-0.085, 0.42);
+    const P headTop(0.235, 0.475);
+    const P headBottom(0.262, 0.395);
+    const P rear(-0.235, wheelRadius);
+    const P front(0.345, wheelRadius);
+    Pose pose;
+    pose.extent = {-0.46, -0.07, 1.03, 0.75};
+    pose.face = false;
+    pose.wheels = {rear, front};
+    pose.things = {{bracket, seatTop, P(-0.125, 0.55)},
+                   {seatTop, P(0.243, 0.45)},
+                   {bracket, P(0.258, 0.405)},
+                   {bracket, rear, seatTop},
+                   {headTop, headBottom, front},
+                   {headTop, barClamp, palm},
+                   {P(-0.20, 0.57), saddlePoint, saddleNose}};
+    return pose;
+}
+
+/// A straight line aside of what is measured, a level one under it, or a plumb one ahead of it.
+Figure beside(const P& from, const P& to, const P& shift)
+{
+    return {bicyclePose(), {from, to, shift}};
+}
+Figure level(const P& from, const P& to, double y)
+{
+    const P start(from.x(), y);
+    const P end(to.x(), y);
+    return {bicyclePose(), {start, end, {}}, {{from, start}, {to, end}}};
+}
+Figure plumb(const P& from, const P& to, double x)
+{
+    const P start(x, from.y());
+    const P end(x, to.y());
+    return {bicyclePose(), {start, end, {}}, {{from, start}, {to, end}}};
+}
+
+/// Of a place on a bicycle, by the key of its field.
+std::optional<Figure> figureOf(const QString& place)
+{
+    constexpr double under = -0.03;
+    constexpr double ahead = 0.5;
+    if (place == QLatin1String("today_height"))
+        return beside(bracket, saddlePoint, P(-0.10, -0.03));
+    if (place == QLatin1String("today_setback"))
+        return level(saddlePoint, bracket, under);
+    if (place == QLatin1String("today_nose"))
+        return level(saddleNose, bracket, under);
+    if (place == QLatin1String("today_reach"))
+        return level(bracket, palm, under);
+    if (place == QLatin1String("today_grip_height"))
+        return plumb(bracket, palm, ahead);
+    if (place == QLatin1String("today_below"))
+        return plumb(barClamp, saddleNose, ahead);
+    if (place == QLatin1String("today_tape"))
+        return beside(saddleNose, barClamp, P(0.01, 0.06));
+    return std::nullopt;
+}
 
 std::optional<Figure> figureOf(Quantity quantity)
 {
@@ -178,6 +249,19 @@ public:
         for (const QList<P>& line : pose.things)
             m_painter.drawPolyline(px(line));
     }
+    void wheels(const Pose& pose)
+    {
+        m_painter.setPen(QPen(m_theme.tyre, 2.0));
+        m_painter.setBrush(Qt::NoBrush);
+        for (const P& axle : pose.wheels)
+            m_painter.drawEllipse(px(axle), wheelRadius * m_scale, wheelRadius * m_scale);
+    }
+    void dotted(const QList<QList<P>>& lines)
+    {
+        m_painter.setPen(QPen(m_theme.soft, 1.0, Qt::DotLine));
+        for (const QList<P>& line : lines)
+            m_painter.drawPolyline(px(line));
+    }
     void floor(const QRectF& extent)
     {
         m_painter.setPen(QPen(m_theme.hair, 1.0));
@@ -255,19 +339,26 @@ void MeasuringFigure::setQuantity(const QString& quantity)
 void MeasuringFigure::paint(QPainter* painter)
 {
     const auto quantity = quantityOf(m_quantity);
-    const auto figure = quantity ? figureOf(*quantity) : std::nullopt;
+    const auto figure = quantity ? figureOf(*quantity) : figureOf(m_quantity);
     if (!figure)
         return;
     const Theme theme = m_night ? Theme::night() : Theme::day();
     painter->setRenderHint(QPainter::Antialiasing);
     Pen pen(*painter, theme, boundingRect(), figure->pose.extent);
     pen.floor(figure->pose.extent);
+    pen.wheels(figure->pose);
     pen.body(figure->pose);
     pen.things(figure->pose);
-    if (*quantity == Quantity::Mass)
+    pen.dotted(figure->dotted);
+    if (quantity == Quantity::Mass)
         pen.plate();
     else
         pen.dimension(figure->line);
+}
+
+bool MeasuringFigure::shows(const QString& quantity)
+{
+    return figureOf(quantity).has_value();
 }
 
 } // namespace tripoise

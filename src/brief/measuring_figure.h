@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// A small figure with the line along which a quantity is taken. The figure is one of ordinary
-// proportions, drawn by eye; nothing is computed from it.
+// A small figure with the line along which a quantity is taken, of a rider or of a bicycle. The
+// figure is one of ordinary proportions, drawn by eye; nothing is computed from it.
 #pragma once
 
 #include <QQuickPaintedItem>
@@ -19,6 +19,8 @@ public:
 
     [[nodiscard]] const QString& quantity() const { return m_quantity; } ///< the document's key
     void setQuantity(const QString& quantity);
+    /// Whether it shows how a place on a bicycle is measured, by the key of its field.
+    Q_INVOKABLE static bool shows(const QString& quantity);
 
     void paint(QPainter* painter) override;
 

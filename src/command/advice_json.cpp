@@ -5,6 +5,7 @@
 #include "wording/choice_words.h"
 #include "wording/findings.h"
 #include "wording/fit_words.h"
+#include "wording/handover_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
 #include "wording/words.h"
@@ -282,6 +283,28 @@ Json choiceJson(const std::optional<BuildersChoice>& choice, const Advice& advic
             {"against_advised_setup", textsJson(words.moves)}};
 }
 
+/// The finished bicycle against what was handed over; null where nothing was read off.
+Json builtJson(const Fitting& fitting, const Advice& advice, const Prepared& prepared,
+               const Tables& tables)
+{
+    if (!fitting.asBuilt)
+        return nullptr;
+    const AsBuilt& built = *fitting.asBuilt;
+    Json json{{"model", built.model}, {"size", built.size}, {"readings", Json::array()}};
+    const auto over = handedOver(built, fitting.choices, fitting.riding, advice, prepared, tables);
+    if (!over)
+        return json;
+    const BuiltCheck check = checkBuilt(built, *over, fitting.riding, advice, prepared, tables);
+    for (const BuiltReading& reading : check.readings)
+        json["readings"].push_back({{"place", keyOf(reading.place)},
+                                    {"wanted", told(reading.wanted)},
+                                    {"read", told(reading.read)},
+                                    {"off", reading.off},
+                                    {"text", builtSentence(reading).toStdString()}});
+    json["effects"] = textsJson(builtEffects(check, *over));
+    return json;
+}
+
 const char* kindKey(VerdictKind kind)
 {
     switch (kind) {
@@ -338,6 +361,7 @@ std::string adviceJson(const Fitting& fitting, const Advice& advice, const Prepa
     json["choice"] =
         choiceJson(buildersChoice(fitting.choices, fitting.riding, advice, prepared, tables),
                    advice, prepared);
+    json["as_built"] = builtJson(fitting, advice, prepared, tables);
     json["findings"] = findingsJson(advice.riderFindings);
     return json.dump(2) + "\n";
 }

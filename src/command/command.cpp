@@ -7,11 +7,14 @@
 #include "command/tables.h"
 #include "document/read.h"
 #include "drawing/export.h"
+#include "sheet/sheet.h"
 #include "wording/advice_text.h"
 #include "wording/visible.h"
 #include "wording/words.h"
 
+#include <QDate>
 #include <QFileInfo>
+#include <QHash>
 
 #include <algorithm>
 #include <cstdio>
@@ -25,23 +28,34 @@ using namespace command;
 
 namespace {
 
+struct Option {
+    QString name;
+    QString told; ///< in help
+    bool takesValue = true;
+};
+
 struct Arguments {
     QString file;
-    QString value;        ///< of the command's option; empty where it is not given
-    bool flagged = false; ///< the command's flag is given
+    QHash<QString, QString> options; ///< those that are given, with their values
+
+    [[nodiscard]] QString value(const char* option, const char* otherwise = "") const
+    {
+        return options.value(QLatin1String(option), QLatin1String(otherwise));
+    }
+    [[nodiscard]] bool has(const char* option) const
+    {
+        return options.contains(QLatin1String(option));
+    }
 };
 
 struct Command {
     QString name;
     QString takes;
     QString does;
-    QString option;
-    QString optionTold; ///< in help
-    QString which;      ///< asked where the file is missing
+    QString which; ///< asked where the file is missing
     QStringList examples;
     int (*run)(const Arguments&);
-    QString flag = {}; ///< an option without a value
-    QString flagTold = {};
+    std::vector<Option> options = {};
 };
 
 std::vector<Command> commands();
@@ -79,11 +93,10 @@ QString helpOn(const Command& command)
     const auto row = [](const QString& words, const QString& told) {
         return QStringLiteral("  %1 %2\n").arg(words.leftJustified(11), told);
     };
-    const auto optional = [&](const QString& words, const QString& told) {
-        return words.isEmpty() ? QString() : row(words, told);
-    };
-    return synopsis(command) + QLatin1Char('\n') + optional(command.option, command.optionTold)
-           + optional(command.flag, command.flagTold)
+    QString options;
+    for (const Option& option : command.options)
+        options += row(option.name, option.told);
+    return synopsis(command) + QLatin1Char('\n') + options
            + row(QStringLiteral("-h, --help"), Words::tr("this text")) + QLatin1Char('\n')
            + Words::tr("For example:\n") + QStringLiteral("  ")
            + command.examples.join(QStringLiteral("\n  ")) + QStringLiteral("\n\n") + exitCodes();
@@ -123,14 +136,18 @@ std::variant<Arguments, QString> parse(const Command& command, const QStringList
         const bool isOption =
             !optionsEnded && word.startsWith(QLatin1Char('-')) && word != QLatin1String("-");
         const qsizetype equals = word.indexOf(QLatin1Char('='));
+        const auto option =
+            std::find_if(command.options.begin(), command.options.end(), [&](const Option& one) {
+                return one.name == (one.takesValue ? word.left(equals) : word);
+            });
         if (isOption && word == QLatin1String("--")) {
             optionsEnded = true;
-        } else if (isOption && !command.flag.isEmpty() && word == command.flag) {
-            arguments.flagged = true;
-        } else if (isOption && !command.option.isEmpty() && word.left(equals) == command.option) {
-            arguments.value = equals >= 0 ? word.mid(equals + 1) : words.value(++i);
-            if (arguments.value.isEmpty())
-                return Words::tr("%1 wants a value").arg(command.option);
+        } else if (isOption && option != command.options.end()) {
+            QString& value = arguments.options[option->name];
+            if (option->takesValue)
+                value = equals >= 0 ? word.mid(equals + 1) : words.value(++i);
+            if (option->takesValue && value.isEmpty())
+                return Words::tr("%1 wants a value").arg(option->name);
         } else if (isOption) {
             return Words::tr("unknown option %1").arg(word);
         } else if (!arguments.file.isEmpty()) {
@@ -177,9 +194,10 @@ std::optional<Case> decideFile(const QString& path)
 
 int runAdvise(const Arguments& arguments)
 {
-    const bool json = arguments.value == QLatin1String("json");
-    if (!json && !arguments.value.isEmpty() && arguments.value != QLatin1String("text"))
-        return wrongCommand(Words::tr("unknown format %1").arg(arguments.value));
+    const QString format = arguments.value("--format", "text");
+    const bool json = format == QLatin1String("json");
+    if (!json && format != QLatin1String("text"))
+        return wrongCommand(Words::tr("unknown format %1").arg(format));
     const auto found = decideFile(arguments.file);
     if (!found)
         return InputWrong;
@@ -187,13 +205,14 @@ int runAdvise(const Arguments& arguments)
                        ? QString::fromStdString(adviceJson(found->fitting, found->advice,
                                                            found->prepared, found->tables))
                        : decisionText(found->fitting, found->advice, found->prepared, found->tables,
-                                      arguments.flagged ? Told::All : Told::OneScreen),
+                                      arguments.has("--all") ? Told::All : Told::OneScreen),
                    found->exitCode());
 }
 
 int runDraw(const Arguments& arguments)
 {
-    const QString suffix = QFileInfo(arguments.value).suffix().toLower();
+    const QString picture = arguments.value("-o");
+    const QString suffix = QFileInfo(picture).suffix().toLower();
     if (suffix != QLatin1String("svg") && suffix != QLatin1String("png"))
         return wrongCommand(Words::tr("-o wants a picture ending in .svg or .png"));
 
@@ -207,10 +226,49 @@ int runDraw(const Arguments& arguments)
     const DrawingText text{verdictSentence(found->advice, found->prepared, found->fitting.riding),
                            quiet.join(QStringLiteral(" · "))};
     const auto failure = suffix == QLatin1String("svg")
-                             ? writeSvg(arguments.value, view, Theme::day(), text)
-                             : writePng(arguments.value, view, Theme::day(), text);
+                             ? writeSvg(picture, view, Theme::day(), text)
+                             : writePng(picture, view, Theme::day(), text);
     if (failure) {
-        complain(Words::tr("%1: %2").arg(arguments.value, *failure));
+        complain(Words::tr("%1: %2").arg(picture, *failure));
+        return CommandWrong;
+    }
+    return found->exitCode();
+}
+
+int runSheet(const Arguments& arguments)
+{
+    const QString path = arguments.value("-o");
+    if (QFileInfo(path).suffix().toLower() != QLatin1String("pdf"))
+        return wrongCommand(Words::tr("-o wants a sheet ending in .pdf"));
+    const QString paper = arguments.value("--paper", "a4");
+    if (paper != QLatin1String("a4") && paper != QLatin1String("letter"))
+        return wrongCommand(Words::tr("unknown paper %1").arg(paper));
+    const QString page = arguments.value("--page", "both");
+    std::vector<SheetPage> pages;
+    if (page == QLatin1String("mechanic") || page == QLatin1String("both"))
+        pages.push_back(SheetPage::Workshop);
+    if (page == QLatin1String("rider") || page == QLatin1String("both"))
+        pages.push_back(SheetPage::Rider);
+    if (pages.empty())
+        return wrongCommand(Words::tr("unknown page %1").arg(page));
+
+    const auto found = decideFile(arguments.file);
+    if (!found)
+        return InputWrong;
+    const auto over = handedOver(found->fitting.choices, found->fitting.riding, found->advice,
+                                 found->prepared, found->tables);
+    if (!over) {
+        complain(Words::tr("%1: nothing in the box of parts makes a bicycle of this size; there is "
+                           "no sheet")
+                     .arg(arguments.file));
+        return NothingFits;
+    }
+    const auto failure =
+        writeSheet(path, {found->fitting, found->advice, found->prepared, found->tables, *over},
+                   pages, paper == QLatin1String("a4") ? QPageSize::A4 : QPageSize::Letter,
+                   QDate::currentDate().toString(Qt::ISODate));
+    if (failure) {
+        complain(Words::tr("%1: %2").arg(path, *failure));
         return CommandWrong;
     }
     return found->exitCode();
@@ -218,9 +276,10 @@ int runDraw(const Arguments& arguments)
 
 int runTable(const Arguments& arguments)
 {
-    const auto format = tableFormat(arguments.value);
+    const QString asked = arguments.value("--format");
+    const auto format = tableFormat(asked);
     if (!format)
-        return wrongCommand(Words::tr("unknown format %1").arg(arguments.value));
+        return wrongCommand(Words::tr("unknown format %1").arg(asked));
     const auto bytes = bytesOf(arguments.file, "table");
     if (const auto* problem = std::get_if<Problem>(&bytes)) {
         report(arguments.file, {*problem});
@@ -245,44 +304,50 @@ int runSchema(const Arguments& arguments)
 std::vector<Command> commands()
 {
     const QString format = QStringLiteral("--format");
-    return {{QStringLiteral("advise"),
-             QStringLiteral("CASE.json [--all] [--format text|json]"),
-             Words::tr("the decision"),
-             format,
-             Words::tr("text, as without it, or json for other programs"),
-             Words::tr("which fitting?"),
-             {QStringLiteral("tripoise advise MINE.json"),
-              QStringLiteral("tripoise advise MINE.json --all"),
-              QStringLiteral("tripoise advise MINE.json --format=json > ADVICE.json")},
-             runAdvise,
-             QStringLiteral("--all"),
-             Words::tr("how it rides, the rules, the cautions and the rest as well")},
-            {QStringLiteral("draw"),
-             QStringLiteral("CASE.json -o PICTURE.svg|.png"),
-             Words::tr("the side view"),
-             QStringLiteral("-o"),
-             Words::tr("the picture to write; its ending says which kind"),
-             Words::tr("which fitting?"),
-             {QStringLiteral("tripoise draw MINE.json -o MINE.svg"),
-              QStringLiteral("tripoise draw MINE.json -o MINE.png")},
-             runDraw},
-            {QStringLiteral("table"),
-             QStringLiteral("FILE|- [--format text|json|csv]"),
-             Words::tr("a geometry table"),
-             format,
-             Words::tr("text, as without it, json or csv for other programs"),
-             Words::tr("which table?"),
-             {QStringLiteral("tripoise table TABLE.txt"),
-              QStringLiteral("tripoise table - --format=csv < TABLE.txt")},
-             runTable},
-            {QStringLiteral("schema"),
-             QStringLiteral("fitting|frame"),
-             Words::tr("the JSON Schema of a document"),
-             {},
-             {},
-             Words::tr("of which document, fitting or frame?"),
-             {QStringLiteral("tripoise schema fitting > FITTING.schema.json")},
-             runSchema}};
+    return {
+        {QStringLiteral("advise"),
+         QStringLiteral("CASE.json [--all] [--format text|json]"),
+         Words::tr("the decision"),
+         Words::tr("which fitting?"),
+         {QStringLiteral("tripoise advise MINE.json"),
+          QStringLiteral("tripoise advise MINE.json --all"),
+          QStringLiteral("tripoise advise MINE.json --format=json > ADVICE.json")},
+         runAdvise,
+         {{format, Words::tr("text, as without it, or json for other programs")},
+          {QStringLiteral("--all"),
+           Words::tr("how it rides, the rules, the cautions and the rest as well"), false}}},
+        {QStringLiteral("draw"),
+         QStringLiteral("CASE.json -o PICTURE.svg|.png"),
+         Words::tr("the side view"),
+         Words::tr("which fitting?"),
+         {QStringLiteral("tripoise draw MINE.json -o MINE.svg"),
+          QStringLiteral("tripoise draw MINE.json -o MINE.png")},
+         runDraw,
+         {{QStringLiteral("-o"), Words::tr("the picture to write; its ending says which kind")}}},
+        {QStringLiteral("sheet"),
+         QStringLiteral("CASE.json -o SHEET.pdf"),
+         Words::tr("the set-up sheet"),
+         Words::tr("which fitting?"),
+         {QStringLiteral("tripoise sheet MINE.json -o MINE.pdf"),
+          QStringLiteral("tripoise sheet MINE.json -o MINE.pdf --page mechanic --paper letter")},
+         runSheet,
+         {{QStringLiteral("-o"), Words::tr("the sheet to write, a PDF")},
+          {QStringLiteral("--page"), Words::tr("mechanic, rider, or both, as without it")},
+          {QStringLiteral("--paper"), Words::tr("a4, as without it, or letter")}}},
+        {QStringLiteral("table"),
+         QStringLiteral("FILE|- [--format text|json|csv]"),
+         Words::tr("a geometry table"),
+         Words::tr("which table?"),
+         {QStringLiteral("tripoise table TABLE.txt"),
+          QStringLiteral("tripoise table - --format=csv < TABLE.txt")},
+         runTable,
+         {{format, Words::tr("text, as without it, json or csv for other programs")}}},
+        {QStringLiteral("schema"),
+         QStringLiteral("fitting|frame"),
+         Words::tr("the JSON Schema of a document"),
+         Words::tr("of which document, fitting or frame?"),
+         {QStringLiteral("tripoise schema fitting > FITTING.schema.json")},
+         runSchema}};
 }
 
 } // namespace

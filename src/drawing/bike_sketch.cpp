@@ -6,7 +6,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 
 namespace tripoise::drawing {
 namespace {
@@ -187,34 +186,6 @@ std::vector<Point> forkBlade(const BikeSketch& bike)
     const Point bend = crown + draw::forkBendShare * length * down;
     curveTo(line, bend, bend, axle);
     return line;
-}
-
-std::vector<double> spacerPieces(const std::vector<double>& pieces, double totalMm)
-{
-    const auto hundredths = [](double mm) { return std::lround(100.0 * mm); };
-    const long total = hundredths(totalMm);
-    if (total <= 0)
-        return {};
-    std::map<long, std::vector<double>> fewest{{0, {}}};
-    for (const double piece : pieces) {
-        // From the largest down, so that a piece is used once.
-        std::vector<std::pair<long, std::vector<double>>> made;
-        for (const auto& [sum, of] : fewest) {
-            const long next = sum + hundredths(piece);
-            const auto known = fewest.find(next);
-            if (next > total || (known != fewest.end() && known->second.size() <= of.size() + 1))
-                continue;
-            made.emplace_back(next, of);
-            made.back().second.push_back(piece);
-        }
-        for (auto& [sum, of] : made)
-            fewest[sum] = std::move(of);
-    }
-    const auto found = fewest.find(total);
-    if (found == fewest.end())
-        return {totalMm};
-    std::sort(found->second.rbegin(), found->second.rend());
-    return found->second;
 }
 
 } // namespace tripoise::drawing

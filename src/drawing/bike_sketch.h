@@ -17,7 +17,4 @@ namespace tripoise::drawing {
 /// Centre line of a fork blade: down the steering axis, then forward to the axle.
 [[nodiscard]] std::vector<Point> forkBlade(const BikeSketch& bike);
 
-/// Fewest pieces that make a total, largest first; the total as one piece where none do.
-[[nodiscard]] std::vector<double> spacerPieces(const std::vector<double>& pieces, double totalMm);
-
 } // namespace tripoise::drawing

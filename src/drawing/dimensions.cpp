@@ -48,4 +48,21 @@ std::vector<Dimension> dimensionsOf(const SideView& view)
     return dimensions;
 }
 
+std::vector<Dimension> tapeDimensionsOf(const SideView& view)
+{
+    const BikeSketch& bike = view.chosen;
+    if (!bike.saddle || !bike.cockpit)
+        return {};
+    const Point bracket = Point::Zero();
+    const Point& saddle = bike.saddle->point;
+    const Point& nose = bike.saddle->nose;
+    const Point& bar = bike.cockpit->stem.to;
+    return {{DimensionKind::SaddleHeight, bracket, saddle, saddle.norm(), {}},
+            {DimensionKind::NoseSetback, nose, bracket, -nose.x(), {}},
+            {DimensionKind::NoseToBar, nose, bar, (bar - nose).norm(), {}},
+            {DimensionKind::BarBelowSaddle, bar, saddle, saddle.y() - bar.y(), {}},
+            {DimensionKind::BarReach, bracket, bar, bar.x(), {}},
+            {DimensionKind::BarHeight, bracket, bar, bar.y(), {}}};
+}
+
 } // namespace tripoise

@@ -17,6 +17,12 @@ enum class DimensionKind {
     Reach, ///< of the frame
     FrontCentre,
     Wheelbase,
+    // as a workshop takes them with tape, plumb line and straightedge
+    NoseSetback,    ///< saddle's nose behind the bottom bracket, level
+    NoseToBar,      ///< saddle's nose to the bar's middle, straight
+    BarBelowSaddle, ///< bar's middle under the saddle's top
+    BarReach,       ///< bar's middle from the bottom bracket
+    BarHeight,
 };
 
 struct Dimension {
@@ -29,5 +35,7 @@ struct Dimension {
 
 /// Of the chosen bicycle as it stands; contacts only where it has them.
 [[nodiscard]] std::vector<Dimension> dimensionsOf(const SideView& view);
+/// What a workshop sets, of the chosen bicycle alone.
+[[nodiscard]] std::vector<Dimension> tapeDimensionsOf(const SideView& view);
 
 } // namespace tripoise

@@ -15,15 +15,15 @@ namespace {
 
 constexpr int svgDotsPerInch = 96; // of CSS, so that a pixel is a pixel
 
-std::optional<QString> save(const QString& path, const QByteArray& bytes)
+} // namespace
+
+std::optional<QString> writeWhole(const QString& path, const QByteArray& bytes)
 {
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
         return file.errorString();
     return std::nullopt;
 }
-
-} // namespace
 
 std::optional<QString> writeSvg(const QString& path, const SideView& view, const Theme& theme,
                                 const DrawingText& text, QSize size)
@@ -47,7 +47,7 @@ std::optional<QString> writeSvg(const QString& path, const SideView& view, const
     // A reader without the font the drawing was measured with still finds a plain one.
     svg.replace("font-family=\"DejaVu Sans\"", "font-family=\"DejaVu Sans, Verdana, sans-serif\"");
     svg.replace("<svg width=", "<svg role=\"img\" width=");
-    return save(path, svg);
+    return writeWhole(path, svg);
 }
 
 std::optional<QString> writePng(const QString& path, const SideView& view, const Theme& theme,
@@ -66,7 +66,7 @@ std::optional<QString> writePng(const QString& path, const SideView& view, const
     buffer.open(QIODevice::WriteOnly);
     if (!image.save(&buffer, "PNG"))
         return QStringLiteral("PNG");
-    return save(path, buffer.data());
+    return writeWhole(path, buffer.data());
 }
 
 } // namespace tripoise

@@ -6,6 +6,7 @@
 
 #include "drawing/painter.h"
 
+#include <QByteArray>
 #include <QSize>
 
 #include <optional>
@@ -14,7 +15,9 @@ namespace tripoise {
 
 inline constexpr QSize pictureSize{1600, 1000};
 
-/// Empty when the file was written, else what the system said.
+// Empty when the file was written, else what the system said.
+
+[[nodiscard]] std::optional<QString> writeWhole(const QString& path, const QByteArray& bytes);
 [[nodiscard]] std::optional<QString> writeSvg(const QString& path, const SideView& view,
                                               const Theme& theme, const DrawingText& text,
                                               QSize size = pictureSize);

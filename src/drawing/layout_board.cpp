@@ -13,6 +13,7 @@ namespace tripoise::drawing {
 namespace {
 
 // In letters' heights: less than this is a picture without words.
+constexpr double aboveTape = 0.06; // of the height, for a line above saddle and bar
 constexpr double leastWidth = 20.0;
 constexpr double leastHeight = 14.0;
 constexpr double scaleFrom = 22.0;   // a board so high has room for the scale
@@ -94,7 +95,7 @@ void write(DrawingLayout& layout, const SideView& view, const DrawingOptions& op
         clearance.take(place.box);
     avoidDrawn(clearance, view, layout.fit, layers, true);
     if (layers.dimensions)
-        layout.dimensions = placeDimensions(layout, view, clearance);
+        layout.dimensions = placeDimensions(layout, view, options.tape, clearance);
     if (layers.ground)
         standOnGround(layout, view, layers, clearance);
     if (tellsLeaders(view, layers))
@@ -149,14 +150,17 @@ DrawingLayout layOutBoard(const QRectF& area, const SideView& view, const Drawin
         layout.fit = options.viewport.value_or(fitInto(layout.scene, view.bounds()));
         return layout;
     }
-    placeLegend(layout, view, options);
+    if (!options.tape)
+        placeLegend(layout, view, options);
     if (!view.leaders.empty())
         layout.leadersHeading = leadersHeading(view);
     if (!layout.legend.empty())
         layout.scene.setTop(layout.legend.back().box.bottom() + 0.4 * small);
     if (options.layers.dimensions) {
         const QSizeF room = roomForDimensions(layout.steps);
-        layout.scene.adjust(0.0, 0.0, -room.width(), -room.height());
+        layout.scene.adjust(
+            0.0, options.tape ? aboveTape * layout.scene.height() + rowPitch * small : 0.0,
+            -room.width(), -room.height());
     } else if (options.layers.ground && layout.sheet.height() > scaleFrom * small) {
         layout.scene.setBottom(layout.scene.bottom() - 2.4 * small);
     }

@@ -46,6 +46,7 @@ struct DrawingOptions {
     bool furniture = true; ///< title, block and scale of a sheet; else a drafting board's few words
     bool words = true;     ///< false for the picture alone
     bool kneePath = false; ///< trace of the knee over the turn
+    bool tape = false;     ///< dimensions as a workshop takes them
     std::optional<double> lettersPx;    ///< of small letters; in proportion to the area where empty
     std::optional<DrawingFit> viewport; ///< fitted where empty
     std::vector<LabelSpot> spots;       ///< where joint labels stood before, to stay if they can

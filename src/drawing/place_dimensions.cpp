@@ -19,7 +19,8 @@ namespace {
 
 constexpr double pitch = 2.0;          // of the letters' height, from row to row
 constexpr double besideSaddleMm = 150; // the saddle height's line runs behind the saddle's tail
-constexpr double belowAxleMm = 60;     // and the front centre's under the axle
+constexpr double belowAxleMm = 60;     // the front centre's under the axle
+constexpr double overSaddleMm = 60;    // that from nose to bar above both
 constexpr double beyond = 0.45;        // of the letters' height: extension lines end past the line
 constexpr double arrow = 0.75;         // of the letters' height
 constexpr double weightOfLine = 6.0;   // words would rather not lie on one
@@ -52,18 +53,23 @@ public:
         const QPointF to = m_fit.toPx(dimension.to);
         switch (dimension.kind) {
         case DimensionKind::Setback:
-        case DimensionKind::GripReach: inRow(place, from, to, 0); break;
-        case DimensionKind::Reach: inRow(place, from, to, 1); break;
+        case DimensionKind::GripReach:
+        case DimensionKind::BarReach: inRow(place, from, to, 0); break;
+        case DimensionKind::Reach:
+        case DimensionKind::NoseSetback: inRow(place, from, to, 1); break;
         case DimensionKind::Wheelbase: inRow(place, from, to, 2); break;
         case DimensionKind::Stack: inColumn(place, from, to, 0); break;
         case DimensionKind::GripHeight: inColumn(place, from, to, 1); break;
         case DimensionKind::SaddleToBarDrop: inColumn(place, from, to, 2); break;
+        case DimensionKind::BarHeight:
+        case DimensionKind::BarBelowSaddle: inColumn(place, from, to, 0); break;
         case DimensionKind::SaddleHeight:
             beside(place, from, to, m_fit.pxPerMm * besideSaddleMm);
             break;
         case DimensionKind::FrontCentre:
             beside(place, from, to, -m_fit.pxPerMm * belowAxleMm);
             break;
+        case DimensionKind::NoseToBar: beside(place, from, to, m_fit.pxPerMm * overSaddleMm); break;
         }
         write(place);
         return place;
@@ -111,6 +117,13 @@ private:
                 + (place.more.isEmpty() ? 0.0 : widthOf(place.more, font) + 0.6 * m_small),
             1.25 * m_small};
         const double length = place.line.length();
+        if (place.kind == DimensionKind::BarBelowSaddle) { // level, as the bar is near the saddle
+            place.outside = length < 3.2 * arrow * m_small;
+            place.turnDeg = 0.0;
+            place.middle =
+                place.line.center() + QPointF(0.5 * place.size.width() + 0.8 * m_small, 0.0);
+            return;
+        }
         place.outside = length < 3.2 * arrow * m_small;
         QPointF way = length > 0.0 ? (place.line.p2() - place.line.p1()) / length : QPointF(1, 0);
         place.turnDeg = std::atan2(way.y(), way.x()) * 180.0 / M_PI;
@@ -124,7 +137,9 @@ private:
         place.middle = place.line.center() + 0.78 * m_small * over;
         if (place.size.width() + 2.4 * arrow * m_small <= length)
             return;
-        const bool back = place.kind == DimensionKind::Setback;
+        const bool back = place.kind == DimensionKind::Setback
+                          || place.kind == DimensionKind::NoseSetback
+                          || place.kind == DimensionKind::NoseToBar;
         if (back)
             way = -way;
         const QPointF end = back ? place.line.p1() : place.line.p2();
@@ -156,11 +171,11 @@ QSizeF roomForDimensions(const Steps& steps)
 }
 
 std::vector<DimensionPlace> placeDimensions(const DrawingLayout& layout, const SideView& view,
-                                            Clearance& clearance)
+                                            bool tape, Clearance& clearance)
 {
     std::vector<DimensionPlace> places;
     const Placer placer(layout, view);
-    for (const Dimension& dimension : dimensionsOf(view)) {
+    for (const Dimension& dimension : tape ? tapeDimensionsOf(view) : dimensionsOf(view)) {
         const QString value = dimensionValue(dimension);
         const QString more = dimensionMore(dimension);
         for (const auto& [text, beside] : {std::pair(dimensionLabel(dimension), more),

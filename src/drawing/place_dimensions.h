@@ -37,9 +37,9 @@ struct DimensionPlace {
 /// What they take under the ground and ahead of the front wheel.
 [[nodiscard]] QSizeF roomForDimensions(const Steps& steps);
 
-/// Those whose words find room: the name goes first, then what the size beside has more; they take
-/// it from what is clear. The layout must have its fit.
+/// All of the bicycle's, or those of a tape; those whose words find room: the name goes first, then
+/// what the size beside has more; they take it from what is clear. The layout must have its fit.
 [[nodiscard]] std::vector<DimensionPlace>
-placeDimensions(const DrawingLayout& layout, const SideView& view, Clearance& clearance);
+placeDimensions(const DrawingLayout& layout, const SideView& view, bool tape, Clearance& clearance);
 
 } // namespace tripoise

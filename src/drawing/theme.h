@@ -56,6 +56,21 @@ struct Theme {
                 .hazardInk = QColor(0x22, 0x26, 0x2b)};
     }
 
+    /// For a printer: on white, told apart in grey as well.
+    [[nodiscard]] static Theme print()
+    {
+        Theme theme = day();
+        theme.paper = theme.tube = Qt::white;
+        theme.ink = Qt::black;
+        theme.soft = QColor(0x40, 0x40, 0x40);
+        theme.hair = QColor(0x99, 0x99, 0x99);
+        theme.part = QColor(0xd8, 0xd8, 0xd8);
+        theme.rider = QColor(0xe6, 0xe6, 0xe6);
+        theme.riderFar = QColor(0xf2, 0xf2, 0xf2);
+        theme.riderLine = QColor(0x99, 0x99, 0x99);
+        return theme;
+    }
+
     [[nodiscard]] static Theme night()
     {
         return {.paper = QColor(0x1f, 0x27, 0x2d),

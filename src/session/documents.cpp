@@ -8,10 +8,13 @@
 #include "session/saving.h"
 #include "session/store.h"
 #include "session/traces.h"
+#include "sheet/sheet.h"
 #include "wording/problems.h"
+#include "wording/speech.h"
 #include "wording/visible.h"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QFileInfo>
 
 namespace tripoise {
@@ -365,6 +368,45 @@ QUrl Documents::folderUrl() const
 QString Documents::suggestedName() const
 {
     return fileNameFor(name());
+}
+
+QString Documents::sheetName() const
+{
+    return QFileInfo(suggestedName()).completeBaseName() + QStringLiteral(".pdf");
+}
+
+bool Documents::canHandOver()
+{
+    const bool decided = m_session && m_session->settled() && m_session->solution().advice.solved;
+    if (!decided)
+        tell(tr("There is no set-up sheet before something is decided that can be set up."), note);
+    return decided;
+}
+
+Documents::Outcome Documents::writeSheet(const QUrl& file, const QString& paper, bool replace)
+{
+    if (!isHere(file) || !canHandOver())
+        return Failed;
+    const QString path = QFileInfo(file.toLocalFile()).absoluteFilePath();
+    if (!replace && QFileInfo::exists(path))
+        return Taken;
+    const Solution& solution = m_session->solution();
+    const auto over = handedOver(m_session->fitting().choices, solution.fitting.riding,
+                                 solution.advice, *solution.prepared, *solution.tables);
+    const auto failure =
+        over ? tripoise::writeSheet(
+            path,
+            {m_session->fitting(), solution.advice, *solution.prepared, *solution.tables, *over},
+            {SheetPage::Workshop, SheetPage::Rider},
+            paper == QLatin1String("letter") ? QPageSize::Letter : QPageSize::A4,
+            speech().locale.toString(QDate::currentDate(), QLocale::ShortFormat))
+             : std::optional(tr("nothing in the box of parts makes a bicycle of this size"));
+    if (failure) {
+        tell(tr("The set-up sheet was not written to %1: %2.").arg(path, *failure), wrong);
+        return Failed;
+    }
+    tell(tr("The set-up sheet is at %1.").arg(path), note);
+    return Saved;
 }
 
 bool Documents::dirty() const

@@ -23,6 +23,7 @@ class Documents : public QObject {
     Q_PROPERTY(QString filePath READ filePath NOTIFY changed)
     Q_PROPERTY(QUrl folderUrl READ folderUrl NOTIFY changed)
     Q_PROPERTY(QString suggestedName READ suggestedName NOTIFY changed)
+    Q_PROPERTY(QString sheetName READ sheetName NOTIFY changed)
     Q_PROPERTY(bool dirty READ dirty NOTIFY changed)
     Q_PROPERTY(bool readOnly READ readOnly NOTIFY changed)
     Q_PROPERTY(QStringList recents READ recents NOTIFY recentsChanged)
@@ -57,6 +58,11 @@ public:
     Q_INVOKABLE bool save();
     /// Over another file only where that is said.
     Q_INVOKABLE Outcome saveAs(const QUrl& file, bool replace = false);
+    /// The set-up sheet of what is decided, as a PDF for "a4" or "letter"; over another file only
+    /// where that is said.
+    Q_INVOKABLE Outcome writeSheet(const QUrl& file, const QString& paper, bool replace = false);
+    /// Whether something is decided that can be set up; tells why not.
+    Q_INVOKABLE bool canHandOver();
     /// What goes when the rider is deleted, and what stays.
     Q_INVOKABLE QStringList kept() const;
     /// The rider's file and all that is kept of the rider; a new fitting takes its place.
@@ -69,6 +75,7 @@ public:
     [[nodiscard]] const QString& filePath() const { return m_file.path(); }
     [[nodiscard]] QUrl folderUrl() const;
     [[nodiscard]] QString suggestedName() const;
+    [[nodiscard]] QString sheetName() const;
     [[nodiscard]] bool dirty() const;
     [[nodiscard]] bool readOnly() const { return m_readOnly; }
     [[nodiscard]] QStringList recents() const;

@@ -37,9 +37,10 @@ void FolderModel::begin(Purpose purpose, const QUrl& folder, const QString& name
 {
     const QStringList fittings{QStringLiteral("json")};
     m_suffixes = purpose == Save        ? fittings
+                 : purpose == SaveSheet ? QStringList{QStringLiteral("pdf")}
                  : purpose == OpenTable ? tableSuffixes()
                                         : fittings + tableSuffixes();
-    m_saving = purpose == Save;
+    m_saving = purpose == Save || purpose == SaveSheet;
     m_offered = name;
     m_typed.clear();
     go(folder.toLocalFile());

@@ -23,7 +23,7 @@ public:
 
     using RowList::RowList;
 
-    enum Purpose { Open, OpenTable, Save };
+    enum Purpose { Open, OpenTable, Save, SaveSheet };
     Q_ENUM(Purpose)
 
     /// To save, a name is offered that no file has yet.

@@ -24,6 +24,9 @@ const QString english = QStringLiteral("en");
 [[maybe_unused]] constexpr const char* keyNames[]{QT_TRANSLATE_NOOP("QShortcut", "Ctrl"),
                                                   QT_TRANSLATE_NOOP("QShortcut", "Shift")};
 
+const QString a4 = QStringLiteral("a4");
+const QString letter = QStringLiteral("letter");
+
 QString ordinaryLanguage()
 {
     return QLocale::system().language() == QLocale::German ? german : english;
@@ -32,6 +35,11 @@ QString ordinaryLanguage()
 QString ordinaryUnits()
 {
     return QLocale::system().measurementSystem() == QLocale::MetricSystem ? metric : imperial;
+}
+
+QString ordinaryPaper()
+{
+    return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem ? letter : a4;
 }
 
 /// What is remembered, unless somebody wrote something else there.
@@ -51,6 +59,7 @@ double scaleOf(double scale)
 Preferences::Preferences(QObject* parent)
     : QObject(parent), m_units(oneOf({metric, imperial}, QStringLiteral("units"), ordinaryUnits())),
       m_language(oneOf({english, german}, QStringLiteral("language"), ordinaryLanguage())),
+      m_paper(oneOf({a4, letter}, QStringLiteral("paper"), ordinaryPaper())),
       m_night(value(QStringLiteral("night"), false).toBool()),
       m_textScale(scaleOf(value(QStringLiteral("text_scale"), 1.0).toDouble()))
 {
@@ -75,6 +84,15 @@ void Preferences::setLanguage(const QString& language)
     remember(QStringLiteral("language"), language);
     installLanguage();
     emit languageChanged();
+}
+
+void Preferences::setPaper(const QString& paper)
+{
+    if (m_paper == paper || (paper != a4 && paper != letter))
+        return;
+    m_paper = paper;
+    remember(QStringLiteral("paper"), paper);
+    emit paperChanged();
 }
 
 void Preferences::setNight(bool night)

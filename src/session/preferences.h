@@ -18,6 +18,7 @@ class Preferences : public QObject {
     Q_PROPERTY(tripoise::Session* session MEMBER m_session)
     Q_PROPERTY(QString units READ units WRITE setUnits NOTIFY unitsChanged)
     Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
+    Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY paperChanged)
     Q_PROPERTY(bool night READ night WRITE setNight NOTIFY nightChanged)
     Q_PROPERTY(double textScale READ textScale WRITE setTextScale NOTIFY textScaleChanged)
 
@@ -28,6 +29,8 @@ public:
     void setUnits(const QString& units);
     [[nodiscard]] const QString& language() const { return m_language; } ///< "en" or "de"
     void setLanguage(const QString& language);
+    [[nodiscard]] const QString& paper() const { return m_paper; } ///< "a4" or "letter"
+    void setPaper(const QString& paper);
     [[nodiscard]] bool night() const { return m_night; }
     void setNight(bool night);
     [[nodiscard]] double textScale() const { return m_textScale; } ///< 1 to 2
@@ -48,6 +51,7 @@ public:
 signals:
     void unitsChanged();
     void languageChanged();
+    void paperChanged();
     void nightChanged();
     void textScaleChanged();
 
@@ -58,6 +62,7 @@ private:
     QPointer<Session> m_session;
     QString m_units;
     QString m_language;
+    QString m_paper;
     bool m_night = false;
     double m_textScale = 1.0;
     QTranslator m_qtWords;

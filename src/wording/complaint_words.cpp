@@ -87,8 +87,11 @@ QString whoHelps(Complaint complaint)
 {
     switch (complaint) {
     case Complaint::Stretched:
-    case Complaint::Cramped: return {};
+    case Complaint::Cramped:
+    case Complaint::Nervous:
+    case Complaint::ToeTouches: return {};
     case Complaint::Hands:
+    case Complaint::Feet:
     case Complaint::Saddle:
         return QLatin1Char(' ')
                + Words::tr(
@@ -110,8 +113,11 @@ QString nameOf(Complaint complaint)
     case Complaint::Saddle: return Words::tr("Sore seat");
     case Complaint::KneeFront: return Words::tr("Front of the knee");
     case Complaint::KneeBack: return Words::tr("Back of the knee");
+    case Complaint::Feet: return Words::tr("Numb feet");
     case Complaint::Stretched: return Words::tr("Too stretched");
     case Complaint::Cramped: return Words::tr("Too cramped");
+    case Complaint::Nervous: return Words::tr("Nervous steering");
+    case Complaint::ToeTouches: return Words::tr("Toe touches the wheel");
     }
     return {};
 }
@@ -139,6 +145,16 @@ QString complaintSentence(const Finding& finding)
                          "saddle is "
                          "tried before anything else is moved.")
                + whoHelps(complaint);
+    case Complaint::Feet:
+        return Words::tr("Numb feet: shoes that are wider or less tight first, then the foot "
+                         "further forward on the pedal; saddle and bar stay.")
+               + whoHelps(complaint);
+    case Complaint::Nervous:
+        return Words::tr("Nervous steering: the play of the headset, the tyres' pressure and the "
+                         "luggage first; how calmly each size steers is told where it rides.");
+    case Complaint::ToeTouches:
+        return Words::tr("Toe touches the wheel: the room between shoe and wheel is worked out for "
+                         "each size, and what gives more of it.");
     default: return handsSentence(complaint, finding.numbers) + whoHelps(complaint);
     }
 }

@@ -3,6 +3,7 @@
 
 #include "wording/choice_words.h"
 #include "wording/fit_words.h"
+#include "wording/handover_words.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"
 #include "wording/sections.h"
@@ -184,6 +185,13 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(reasonsSection(advice, prepared));
     text += written(givenUpSection(advice, prepared));
     text += written(contrastSection(advice, prepared));
+    if (fitting.asBuilt)
+        if (const auto over = handedOver(*fitting.asBuilt, fitting.choices, fitting.riding, advice,
+                                         prepared, tables))
+            text += written(builtSection(
+                *fitting.asBuilt,
+                checkBuilt(*fitting.asBuilt, *over, fitting.riding, advice, prepared, tables),
+                *over));
     if (told == Told::OneScreen) {
         text += setups(advice, prepared, told);
         if (const auto& part = advice.part)

@@ -256,14 +256,23 @@ QString dimensionLabel(const Dimension& dimension)
     case DimensionKind::Reach: return Drawing::tr("frame reach %1").arg(value);
     case DimensionKind::FrontCentre: return Drawing::tr("front-centre %1").arg(value);
     case DimensionKind::Wheelbase: return Drawing::tr("wheelbase %1").arg(value);
+    case DimensionKind::NoseSetback: return Drawing::tr("nose %1", "58 mm behind").arg(value);
+    case DimensionKind::NoseToBar: return Drawing::tr("nose to clamp %1").arg(value);
+    case DimensionKind::BarBelowSaddle:
+        return Drawing::tr("clamp %1", "of the bar; 19 mm below the saddle").arg(value);
+    case DimensionKind::BarReach: return Drawing::tr("clamp %1 ahead", "of the bar").arg(value);
+    case DimensionKind::BarHeight: return Drawing::tr("clamp %1 up", "of the bar").arg(value);
     }
     return {};
 }
 
 QString dimensionValue(const Dimension& dimension)
 {
-    if (dimension.kind == DimensionKind::SaddleToBarDrop)
+    if (dimension.kind == DimensionKind::SaddleToBarDrop
+        || dimension.kind == DimensionKind::BarBelowSaddle)
         return againstSaddle(dimension.valueMm);
+    if (dimension.kind == DimensionKind::NoseSetback)
+        return behindBracket(dimension.valueMm);
     return ofFrame(dimension.kind) ? partMm(dimension.valueMm) : mm(dimension.valueMm);
 }
 

@@ -178,7 +178,13 @@ constexpr std::array entryWords{
         "today_saddle_length", QT_TRANSLATE_NOOP("Words", "Saddle length"),
         QT_TRANSLATE_NOOP("Words", "Of the saddle ridden today; without it, that of the box.")},
     EntryWords{"today_crank", QT_TRANSLATE_NOOP("Words", "Crank"),
-               QT_TRANSLATE_NOOP("Words", "Stamped on its inside.")}};
+               QT_TRANSLATE_NOOP("Words", "Stamped on its inside.")},
+    EntryWords{"built_stem", QT_TRANSLATE_NOOP("Words", "Stem"),
+               QT_TRANSLATE_NOOP("Words", "Length, as marked on it.")},
+    EntryWords{"built_stem_angle", QT_TRANSLATE_NOOP("Words", "Stem's angle"),
+               QT_TRANSLATE_NOOP("Words", "As mounted: negative when it slopes down.")},
+    EntryWords{"built_spacers", QT_TRANSLATE_NOOP("Words", "Spacers under the stem"),
+               QT_TRANSLATE_NOOP("Words", "All together.")}};
 
 const EntryWords* find(std::string_view key)
 {

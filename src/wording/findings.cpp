@@ -144,6 +144,7 @@ QString keyOf(FindingCode code)
     case FindingCode::BarCutDown: return QStringLiteral("bar_cut_down");
     case FindingCode::LeaveSteererLong: return QStringLiteral("leave_steerer_long");
     case FindingCode::QuillMark: return QStringLiteral("quill_mark");
+    case FindingCode::HosesShort: return QStringLiteral("hoses_short");
     case FindingCode::ToeUnderStandard: return QStringLiteral("toe_under_standard");
     case FindingCode::ToeOverlaps: return QStringLiteral("toe_overlaps");
     case FindingCode::ToeNear: return QStringLiteral("toe_near");
@@ -314,6 +315,10 @@ QString sentence(const Finding& finding)
         return Words::tr(
                    "Raise the quill by %1; its mark stays inside the steerer, here %2 at most.")
             .arg(partMm(number(0)), partMm(number(1)));
+    case FindingCode::HosesShort:
+        return Words::tr("The bar is about %1 from where it is as sold: hoses and cables may be "
+                         "short.")
+            .arg(mm(number(0)));
     case FindingCode::ToeUnderStandard:
     case FindingCode::ToeOverlaps:
     case FindingCode::ToeNear:

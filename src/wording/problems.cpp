@@ -288,6 +288,11 @@ QString reasonOf(const Problem& problem)
         return Words::tr("the shares sum to %1; accepted: shares that sum to 1")
             .arg(typed(value.toDouble()));
     case ProblemCode::Contradiction: return contradiction(problem, value);
+    case ProblemCode::NotADay:
+        return Words::tr("%1 is no day; accepted: year, month and day as 2026-03-05").arg(value);
+    case ProblemCode::DayTooEarly:
+        return Words::tr("%1 is before %2 at %3; accepted: that day or a later one")
+            .arg(value, names.value(1), names.value(0));
     case ProblemCode::Duplicate:
         return Words::tr("%1 stands at %2 already; accepted: each size of a model once")
             .arg(value, names.value(0));

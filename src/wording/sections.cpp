@@ -17,7 +17,6 @@ namespace {
 
 constexpr double leastMoveToldMm = 1.0; // less is within the tape
 constexpr double leastAtHandMm = 0.5;
-constexpr double cautiousStepMm = 5.0; // to change at a time; common practice, no source
 
 const Candidate& named(const Advice& advice)
 {

@@ -14,6 +14,9 @@
 
 namespace tripoise {
 
+/// What is changed at a time, at most; common practice, no source.
+inline constexpr double cautiousStepMm = 5.0;
+
 /// Empty where there is nothing to tell.
 struct Section {
     QString heading;

@@ -60,6 +60,16 @@ QString againstSaddle(double belowMm)
         .arg(apart);
 }
 
+QString behindBracket(double behindMm)
+{
+    const QString apart = mm(std::abs(behindMm));
+    if (apart == mm(0.0))
+        return Words::tr("plumb over it", "the saddle's nose, against the bottom bracket");
+    return (behindMm > 0.0 ? Words::tr("%1 behind", "the saddle's nose, against the bottom bracket")
+                           : Words::tr("%1 ahead", "the saddle's nose, against the bottom bracket"))
+        .arg(apart);
+}
+
 bool SetupRow::differs() const
 {
     return std::any_of(said.begin(), said.end(),

@@ -34,6 +34,9 @@ enum class Telling { InFull, Briefly };
 /// "19 mm below", "22 mm above", "level".
 [[nodiscard]] QString againstSaddle(double belowMm);
 
+/// "58 mm behind", "12 mm ahead", "plumb": the saddle's nose, against the bottom bracket.
+[[nodiscard]] QString behindBracket(double behindMm);
+
 /// One line a use; for columns that were advised for the same mix.
 [[nodiscard]] std::vector<SetupRow> backRows(const Columns& columns,
                                              Telling telling = Telling::InFull);

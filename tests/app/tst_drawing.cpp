@@ -506,7 +506,7 @@ void DrawingTest::shouldMakeSpacersFromThePiecesAtHand()
     QFETCH(QList<double>, pieces);
     QFETCH(double, total);
     QFETCH(QList<double>, expected);
-    const std::vector<double> made = drawing::spacerPieces({pieces.begin(), pieces.end()}, total);
+    const std::vector<double> made = spacerPieces({pieces.begin(), pieces.end()}, total);
     QCOMPARE(QList<double>(made.begin(), made.end()), expected);
 }
 

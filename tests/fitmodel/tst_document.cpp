@@ -53,7 +53,13 @@ const QByteArray full = R"({"format":"tripoise.fitting","version":2,"shelf":{"ro
    "reach_mm":75,"drop_mm":120,"hood_forward_mm":20,"hood_up_mm":10,"bar_clamp_mm":31.8}]},
 "current":{"saddle_height_mm":720,"saddle_setback_mm":180,"grip_reach_mm":480,"grip_height_mm":640,
   "crank_mm":170,"comfortable":true,"complaints":["hands","a stiff thumb"],"lent":"yes"},
-"choices":{"weights":{"spacers":2e0}},"visits":[{"on":"first"}]})";
+"choices":{"weights":{"spacers":2e0}},
+"as_built":{"model":"A","size":"56","date":"2026-02-28","saddle_height_mm":721,"nose_setback_mm":52,
+  "bar_below_saddle_mm":-12.5,"nose_to_bar_mm":505,"stem_mm":90,"stem_angle_deg":-6,"spacers_mm":15,
+  "crank_mm":172.5,"notes":"tight cable"},
+"visits":[{"on":"first"},{"date":"2026-03-28","says":["hands","squeaks"],
+  "changed":{"bar_up_mm":10,"saddle_back_mm":-2,"part":"wider grips"},"notes":"n"}],
+"id":"a1b2"})";
 
 std::variant<Fitting, Problems> read(const QByteArray& text)
 {
@@ -193,6 +199,18 @@ private slots:
         current.complaints = {Complaint::Hands};
         current.otherComplaints = {"a stiff thumb"};
         QCOMPARE(fitting->current, current);
+        QCOMPARE(fitting->asBuilt, (AsBuilt{"A", "56", "2026-02-28", 721, 52, -12.5, 505, 90, -6,
+                                            15, 172.5, "tight cable"}));
+        Visit seen;
+        seen.date = "2026-03-28";
+        seen.says = {Complaint::Hands};
+        seen.otherSays = {"squeaks"};
+        seen.changed.saddleBackMm = -2.0;
+        seen.changed.barUpMm = 10.0;
+        seen.changed.part = "wider grips";
+        seen.notes = "n";
+        QCOMPARE(fitting->visits, (std::vector<Visit>{Visit(), seen}));
+        QCOMPARE(fitting->id, std::string("a1b2"));
     }
 
     void shouldReadWhatItWrote_data()
@@ -269,7 +287,7 @@ private slots:
         const std::pair<const char*, const char*> expected[] = {
             {"/shelf", R"({"row/no":3,"~":null})"}, {"/rider/shoe/last", R"("wide")"},
             {"/riding/luggage_kg/tied", "true"},    {"/frames/0/colour~1finish", R"("blue")"},
-            {"/current/lent", R"("yes")"},          {"/visits", R"([{"on":"first"}])"},
+            {"/current/lent", R"("yes")"},          {"/visits/0/on", R"("first")"},
         };
         for (const auto& [path, text] : expected) {
             const KeptJson* piece = keptAt(*fitting, path);
@@ -745,6 +763,25 @@ void TestDocument::shouldSayWhatIsWrong_data()
         "/choices", "[]", "object");
     row("visits that are no list", R"("version":2)", R"("version":2,"visits":{})", WrongType,
         "/visits", "{}", "list");
+    row("a visit that is no object", R"("version":2)", R"("version":2,"visits":["hands"])",
+        WrongType, "/visits/0", R"("hands")", "object");
+    row("a day that never was", R"("version":2)", R"("version":2,"visits":[{"date":"2026-02-30"}])",
+        NotADay, "/visits/0/date", "2026-02-30");
+    row("a day written otherwise", R"("version":2)",
+        R"("version":2,"as_built":{"size":"M","date":"5.3.2026"})", NotADay, "/as_built/date",
+        "5.3.2026");
+    row("a visit before the bicycle was built", R"("version":2)",
+        R"("version":2,"as_built":{"size":"M","date":"2026-03-05"},"visits":[{},{"date":"2026-03-04"}])",
+        DayTooEarly, "/visits/1/date", "2026-03-04", "/as_built/date, 2026-03-05");
+    row("visits in another order", R"("version":2)",
+        R"("version":2,"visits":[{"date":"2026-03-05"},{"date":"2025-12-31"}])", DayTooEarly,
+        "/visits/1/date", "2025-12-31", "/visits/0/date, 2026-03-05");
+    row("a reading in another unit", R"("version":2)",
+        R"("version":2,"as_built":{"size":"M","saddle_height_mm":72.1})", UnitSlip,
+        "/as_built/saddle_height_mm", "72.1", "cm");
+    row("a step that is too long", R"("version":2)",
+        R"("version":2,"visits":[{"changed":{"bar_up_mm":100}}])", OutOfRange,
+        "/visits/0/changed/bar_up_mm", "100");
 }
 
 void TestDocument::shouldSayWhatIsWrong()

@@ -22,6 +22,14 @@ namespace {
 
 constexpr double exact = 1e-6;
 
+QList<int> pictures(std::initializer_list<ReasonPicture> of)
+{
+    QList<int> kinds;
+    for (const ReasonPicture picture : of)
+        kinds << static_cast<int>(picture);
+    return kinds;
+}
+
 } // namespace
 
 class TestRiderBoard : public QObject {
@@ -155,8 +163,8 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
     };
     const double doubt = open.session.solution().tables->handling.toe.checkRoomMm;
     QVERIFY(room() > doubt);
-    QCOMPARE(kinds(),
-             QList<int>({Vignette::BackAndArms, Vignette::Knee, Vignette::BarAgainstSaddle}));
+    QCOMPARE(kinds(), pictures({ReasonPicture::BackAndArms, ReasonPicture::Knee,
+                                ReasonPicture::BarAgainstSaddle}));
 
     Fitting next = open.session.fitting();
     next.stock.cranksMm = {195.0};
@@ -165,10 +173,12 @@ void TestRiderBoard::shouldShowTheRiderAShoeNearTheWheel()
     QVERIFY(QTest::qWaitFor([&] { return open.session.settled(); }));
     QVERIFY(room() < doubt);
     // After the decision's one reason, that of spacers or stem.
-    QCOMPARE(kinds(), QList<int>({Vignette::BarAgainstSaddle, Vignette::ToeAndWheel,
-                                  Vignette::BackAndArms}));
-    const QString text =
-        rider->reasons().at(kinds().indexOf(Vignette::ToeAndWheel)).value<RiderReason>().text;
+    QCOMPARE(kinds(), pictures({ReasonPicture::BarAgainstSaddle, ReasonPicture::ToeAndWheel,
+                                ReasonPicture::BackAndArms}));
+    const QString text = rider->reasons()
+                             .at(kinds().indexOf(static_cast<int>(ReasonPicture::ToeAndWheel)))
+                             .value<RiderReason>()
+                             .text;
     QVERIFY2(
         text.contains(room() < 0.0 ? QStringLiteral("shoe meets") : QStringLiteral("just clears")),
         qPrintable(text));
@@ -282,20 +292,20 @@ void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf()
     for (const WhichBike which : {WhichBike::Shown, WhichBike::Beside}) {
         const SideView& view = *rider->story().of(which);
         const RiderSketch& on = *view.rider;
-        vignette->setKind(Vignette::BackAndArms);
+        vignette->setKind(static_cast<int>(ReasonPicture::BackAndArms));
         const Point crown = on.head + Point(0.0, 0.07 * on.statureMm);
         for (const Point& point :
              {crown, on.shoulder, on.elbow, on.grip, on.hip, view.chosen.saddle->tail})
             QVERIFY(inside(point));
-        vignette->setKind(Vignette::Knee);
+        vignette->setKind(static_cast<int>(ReasonPicture::Knee));
         for (const Point& point : {on.near.knee, on.near.ankle, on.near.toe, on.near.heel})
             QVERIFY(inside(point));
-        vignette->setKind(Vignette::BarAgainstSaddle);
+        vignette->setKind(static_cast<int>(ReasonPicture::BarAgainstSaddle));
         for (const Point& point : view.chosen.cockpit->bar.curve)
             QVERIFY(inside(point));
         QVERIFY(inside(view.chosen.saddle->tail) && inside(view.chosen.saddle->nose));
         QVERIFY(inside(on.grip));
-        vignette->setKind(Vignette::ToeAndWheel);
+        vignette->setKind(static_cast<int>(ReasonPicture::ToeAndWheel));
         const PlanPose& pose = rider->story().fromAbove(WhichBike::Shown)->nearest;
         const PlanView& plan = *rider->story().fromAbove(which);
         for (const Point& point : shoeLine(plan, pose, Side::Right))
@@ -304,7 +314,7 @@ void TestRiderBoard::shouldFrameWhatAVignetteSpeaksOf()
             QVERIFY(inside(point) || point.x() > plan.wheel.axle.x() - 0.25 * plan.wheel.radiusMm);
     }
     // And fills it: the subject takes most of one side.
-    vignette->setKind(Vignette::BackAndArms);
+    vignette->setKind(static_cast<int>(ReasonPicture::BackAndArms));
     const SideView::Bounds subject = vignette->subject();
     const Point extent = vignette->drawingFit().pxPerMm * (subject.high - subject.low);
     QVERIFY(extent.x() > 0.85 * size.width() || extent.y() > 0.85 * size.height());

@@ -5,10 +5,7 @@
 // moves.
 #pragma once
 
-// First: moc 6.4 fails on a standard header that it meets before any of Qt's.
-#include "session/session.h"
-
-#include "drawing/layout.h"
+#include "document/fitting.h"
 #include "drawing/plan_view.h"
 #include "wording/advice_text.h"
 #include "wording/rider_words.h"
@@ -17,9 +14,21 @@
 
 namespace tripoise {
 
+/// What is told of, and of which of its sizes.
+struct LookedAt {
+    const Fitting& fitting; ///< what the advice answers
+    const Choices& choices; ///< of the builder since
+    const Advice& advice;
+    const Prepared& prepared;
+    const Tables& tables;
+    std::size_t shown = 0; ///< index into the advice's candidates
+    std::optional<std::size_t> beside;
+};
+
 class RiderStory {
 public:
-    void make(const Session& session);
+    RiderStory() = default;
+    explicit RiderStory(const LookedAt& at);
 
     /// Empty where there is no such bicycle, or nothing fits it.
     [[nodiscard]] const std::optional<SideView>& of(WhichBike which) const

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// What a vignette adds to a drawing to make its point.
+// What a picture of a reason adds to a drawing to make its point.
 #pragma once
 
 #include "drawing/canvas.h"

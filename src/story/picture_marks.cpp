@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "board/vignette_marks.h"
+#include "story/picture_marks.h"
 
 #include <QLineF>
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "board/rider_story.h"
+#include "story/rider_story.h"
 
 #include "advice/shoes.h"
 #include "document/builders_choice.h"
@@ -27,14 +27,14 @@ bool ofSetup(Consideration by)
 
 } // namespace
 
-void RiderStory::make(const Session& session)
+RiderStory::RiderStory(const LookedAt& at)
 {
-    const Solution& solution = session.solution();
-    const auto shown = session.shownCandidate();
-    if (!shown || !solution.prepared || !solution.tables)
-        return;
-    const Advice& advice = solution.advice;
-    const Riding& riding = solution.fitting.riding;
+    const Riding& riding = at.fitting.riding;
+    const Choices& choices = at.choices;
+    const Advice& advice = at.advice;
+    const Prepared& prepared = at.prepared;
+    const Tables& tables = at.tables;
+    const std::size_t shown = at.shown;
     const auto view = [&](std::size_t candidate, const Tried* tried,
                           std::optional<Angle> crank = {}) {
         Shown what;
@@ -42,48 +42,43 @@ void RiderStory::make(const Session& session)
         what.registration = Registration::Contacts;
         what.tried = tried;
         what.crank = crank;
-        SideView made =
-            makeSideView(advice, what, riding.mix, *solution.prepared, *solution.tables);
+        SideView made = makeSideView(advice, what, riding.mix, prepared, tables);
         return made.rider ? std::optional(std::move(made)) : std::nullopt;
     };
-    m_doubtMm = solution.tables->handling.toe.checkRoomMm;
+    m_doubtMm = tables.handling.toe.checkRoomMm;
     // A set-up pulled about on the board is ridden until it is put back.
-    const Choices& choices = session.fitting().choices;
-    const Candidate& looked = advice.candidates[*shown];
-    const FrameSize& frame = solution.prepared->sizes[looked.size].frame;
+    const Candidate& looked = advice.candidates[shown];
+    const FrameSize& frame = prepared.sizes[looked.size].frame;
     std::optional<Tried> pulled;
     if (looked.best && choices.trial && choices.trial->on().is(frame))
-        pulled = tryContacts(contactsOf(*choices.trial), *looked.best,
-                             solution.prepared->sizes[looked.size],
-                             {advice.person, riding, *solution.prepared, *solution.tables});
+        pulled = tryContacts(contactsOf(*choices.trial), *looked.best, prepared.sizes[looked.size],
+                             {advice.person, riding, prepared, tables});
     if (pulled)
         m_setup = choices.trial->chosen ? RiddenSetup::Chosen : RiddenSetup::Tried;
-    m_chosen = chosenCandidate(choices, advice, *solution.prepared) == shown;
+    m_chosen = chosenCandidate(choices, advice, prepared) == shown;
     const auto tell = [&](WhichBike which, std::size_t candidate) {
         const auto place = static_cast<std::size_t>(which);
-        m_views[place] = view(candidate, candidate == *shown && pulled ? &*pulled : nullptr);
+        m_views[place] = view(candidate, candidate == shown && pulled ? &*pulled : nullptr);
         if (m_views[place])
             m_views[place]->advised.reset(); // no marks, and no words of another place
-        const PlanView plan = makePlanView(advice.candidates[candidate], advice.person,
-                                           *solution.prepared, *solution.tables);
+        const PlanView plan =
+            makePlanView(advice.candidates[candidate], advice.person, prepared, tables);
         if (plan.drawn)
             m_plans[place] = plan;
-        const Skeleton& skeleton =
-            solution.prepared->sizes[advice.candidates[candidate].size].skeleton;
-        const PartDefaults& parts = solution.tables->parts;
+        const Skeleton& skeleton = prepared.sizes[advice.candidates[candidate].size].skeleton;
+        const PartDefaults& parts = tables.parts;
         if (const auto room = standoverInShoes(skeleton, advice.person, parts))
             m_standing[place] = {advice.person.body.inseamMm + soleOf(advice.person, parts), *room};
     };
-    tell(WhichBike::Shown, *shown);
-    const auto besides = session.besideCandidate();
-    if (besides)
-        tell(WhichBike::Beside, *besides);
+    tell(WhichBike::Shown, shown);
+    if (at.beside)
+        tell(WhichBike::Beside, *at.beside);
     const Verdict& verdict = advice.verdict;
-    m_verdict = fitsYou(advice, *shown, *solution.prepared);
-    if (!verdict.named || (besides && verdict.named == shown && verdict.other == besides))
-        m_reasons = reasonsFor(advice, *solution.prepared);
-    else if (verdict.other == shown && verdict.named == besides)
-        m_reasons = reasonsAgainst(advice, *solution.prepared);
+    m_verdict = fitsYou(advice, shown, prepared);
+    if (!verdict.named || (at.beside && verdict.named == shown && verdict.other == at.beside))
+        m_reasons = reasonsFor(advice, prepared);
+    else if (verdict.other == shown && verdict.named == at.beside)
+        m_reasons = reasonsAgainst(advice, prepared);
     if (pulled) // what the advised set-up does is not what is ridden
         std::erase_if(m_reasons,
                       [](const ToldReason& reason) { return reason.by && ofSetup(*reason.by); });
@@ -92,20 +87,17 @@ void RiderStory::make(const Session& session)
         const KneeRoom room = roomAtTheKnee(*ridden);
         const auto& beside = of(WhichBike::Beside);
         if (std::min(room.mm, beside ? roomAtTheKnee(*beside).mm : room.mm) < barNearKneeMm)
-            m_kneeAtBar = view(*shown, pulled ? &*pulled : nullptr, room.crank);
+            m_kneeAtBar = view(shown, pulled ? &*pulled : nullptr, room.crank);
     }
 
-    const Candidate& candidate = looked;
-    const auto contacts =
-        solution.fitting.current ? contactsOf(*solution.fitting.current) : std::nullopt;
-    if (!contacts || !candidate.best)
+    const auto contacts = at.fitting.current ? contactsOf(*at.fitting.current) : std::nullopt;
+    if (!contacts || !looked.best)
         return;
     // Of that bicycle only contacts are known: they are ridden with the bar of the size looked at.
-    const Tried today =
-        tryContacts(*contacts, *candidate.best, solution.prepared->sizes[candidate.size],
-                    {advice.person, riding, *solution.prepared, *solution.tables});
+    const Tried today = tryContacts(*contacts, *looked.best, prepared.sizes[looked.size],
+                                    {advice.person, riding, prepared, tables});
     auto& made = m_views[static_cast<std::size_t>(WhichBike::Today)];
-    made = view(*shown, &today);
+    made = view(shown, &today);
     if (made) {
         made->advised.reset();
         made->ridden = RiddenSketch{contacts->saddle.point(), contacts->grip, contacts->crankMm};

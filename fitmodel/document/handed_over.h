@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: MIT
+//
+// What goes to the workshop, and what came of it.
+#pragma once
+
+#include "advice/as_built.h"
+#include "document/builders_choice.h"
+
+namespace tripoise {
+
+/// The size that the builder chose, or that was advised, set up as they chose or as advised. It
+/// points into the advice that was asked.
+struct HandedOver {
+    std::size_t candidate = 0;             ///< index into Advice::candidates
+    bool chosen = false;                   ///< by the builder
+    std::optional<Tried> own;              ///< their own set-up
+    const AdvisedSetup* advised = nullptr; ///< of that size
+
+    [[nodiscard]] const Setup& setup() const { return own ? own->setup : advised->setup; }
+    [[nodiscard]] const std::vector<UsePosture>& uses() const
+    {
+        return own ? own->uses : advised->uses;
+    }
+    [[nodiscard]] const LegPosture& leg() const { return own ? own->leg : advised->leg; }
+};
+/// Empty where that size carries no set-up.
+[[nodiscard]] std::optional<HandedOver> handedOver(const Choices& choices, const Riding& riding,
+                                                   const Advice& advice, const Prepared& prepared,
+                                                   const Tables& tables);
+/// The same of the size that was built, whatever is advised by now; empty where it is no longer
+/// among the sizes.
+[[nodiscard]] std::optional<HandedOver> handedOver(const AsBuilt& built, const Choices& choices,
+                                                   const Riding& riding, const Advice& advice,
+                                                   const Prepared& prepared, const Tables& tables);
+
+/// The finished bicycle against that.
+[[nodiscard]] BuiltCheck checkBuilt(const AsBuilt& built, const HandedOver& over,
+                                    const Riding& riding, const Advice& advice,
+                                    const Prepared& prepared, const Tables& tables);
+
+} // namespace tripoise
