@@ -53,7 +53,9 @@ Flow::Flow(QPainter* painter, const QRectF& area, double letters, const Theme& t
 
 QFont Flow::font(double ofLetters, QFont::Weight weight) const
 {
-    return fontOf(ofLetters * m_letters, weight);
+    QFont font = fontOf(ofLetters * m_letters, weight);
+    font.setStyleStrategy(QFont::PreferNoShaping); // no ligatures, so that every word can be found
+    return font;
 }
 
 QRectF Flow::take(double height)

@@ -14,7 +14,8 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastToldDeg = 1.0;
+constexpr double leastToldDeg = 0.2;
+constexpr double inTenthsBelowDeg = 1.5;
 
 class Built {
     Q_DECLARE_TR_FUNCTIONS(Built)
@@ -76,8 +77,10 @@ QStringList postureEffects(const Tried& rider, const std::vector<UsePosture>& be
 {
     QStringList told;
     const auto tell = [&told](const QString& words, Angle is, Angle was) {
-        if (std::abs((is - was).deg()) >= leastToldDeg)
-            told << words.arg(degrees(is.deg()), degrees(was.deg()));
+        const double moved = std::abs((is - was).deg());
+        const int decimals = moved < inTenthsBelowDeg ? 1 : 0;
+        if (moved >= leastToldDeg)
+            told << words.arg(degrees(is.deg(), decimals), degrees(was.deg(), decimals));
     };
     if (!rider.uses.empty() && !before.empty())
         tell(Built::tr("The back rises %1 instead of %2."), rider.uses.front().posture.trunk,
