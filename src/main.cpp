@@ -37,6 +37,7 @@ int runWindow(int argc, char** argv, const QString& file)
     if (!qEnvironmentVariableIsSet("QT_QPA_UPDATE_IDLE_TIME"))
         qputenv("QT_QPA_UPDATE_IDLE_TIME", "0");
     QGuiApplication application(argc, argv);
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.tripoise.Tripoise"));
     tripoise::log::begin();
     QQmlApplicationEngine engine;
     engine.addImportPath(QStringLiteral("qrc:/qt/qml"));
