@@ -3,8 +3,10 @@
 
 #include "wording/drawing_labels.h"
 #include "wording/visible.h"
+#include "wording/words.h"
 
 #include <QBuffer>
+#include <QFileInfo>
 #include <QImage>
 #include <QPainter>
 #include <QSaveFile>
@@ -19,6 +21,9 @@ constexpr int svgDotsPerInch = 96; // of CSS, so that a pixel is a pixel
 
 std::optional<QString> writeWhole(const QString& path, const QByteArray& bytes)
 {
+    // A device or a pipe would be replaced by a file.
+    if (const QFileInfo there(path); there.exists() && !there.isFile())
+        return Words::tr("this is no ordinary file");
     QSaveFile file(path);
     if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit())
         return file.errorString();

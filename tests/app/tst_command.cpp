@@ -192,12 +192,17 @@ std::vector<Json> withObeyed()
 
 /// What may be null: a shoe that never touches has no steering angle at which it does, some
 /// bicycles have no weave or capsize speed, some tables no standover or limits, some no bags.
-const QStringList mayBeNull{
-    QStringLiteral("toe_touch_steer_deg"), QStringLiteral("toe_touch_turn_radius_m"),
-    QStringLiteral("toe_touch_speed_m_s"), QStringLiteral("weave_m_s"),
-    QStringLiteral("capsize_m_s"),         QStringLiteral("heel_to_bag_mm"),
-    QStringLiteral("straddle_mm"),         QStringLiteral("tyre_left_mm"),
-    QStringLiteral("system_left_kg"),      QStringLiteral("choice")};
+const QStringList mayBeNull{QStringLiteral("toe_touch_steer_deg"),
+                            QStringLiteral("toe_touch_turn_radius_m"),
+                            QStringLiteral("toe_touch_speed_m_s"),
+                            QStringLiteral("weave_m_s"),
+                            QStringLiteral("capsize_m_s"),
+                            QStringLiteral("heel_to_bag_mm"),
+                            QStringLiteral("straddle_mm"),
+                            QStringLiteral("tyre_left_mm"),
+                            QStringLiteral("system_left_kg"),
+                            QStringLiteral("choice"),
+                            QStringLiteral("as_built")};
 
 /// The path of the first value that is neither text, a flag nor a number of ordinary size.
 QString unsound(const Json& json, const QString& path = {})
@@ -385,8 +390,9 @@ private slots:
         QFETCH(QString, path);
         const Json fitting = Json::parse(textOf(path));
         const Json advice = adviceOn(path);
-        QVERIFY(advice.at("choice").is_null());
-        QCOMPARE(misshape(advice, {"target", "candidates", "verdict", "asks_for", "choice"},
+        QVERIFY(advice.at("choice").is_null() && advice.at("as_built").is_null());
+        QCOMPARE(misshape(advice,
+                          {"target", "candidates", "verdict", "asks_for", "choice", "as_built"},
                           {"published_saddle_heights", "worth_buying", "findings"}),
                  QString());
         QCOMPARE(unsound(advice), QString());
@@ -658,6 +664,33 @@ private slots:
         QVERIFY(words.contains(QStringLiteral("20 mm nearer")));
         // Only tried, it is nobody's word.
         QVERIFY(adviceOn(file(with("/choices", {{"trial", setup}}))) == plain);
+    }
+
+    // Read off the finished bicycle: told after the verdict, which stays as it is.
+    void shouldTellWhatWasBuilt()
+    {
+        const Json plain = adviceOn(demoPath());
+        const double wanted = of(plain.at("candidates")[0].at("setup"), "saddle_height_mm");
+        const QString path =
+            file(with("/as_built", {{"model", "Millrace"},
+                                    {"size", plain.at("verdict").at("size")},
+                                    {"saddle_height_mm", std::round(wanted) + 12.0},
+                                    {"crank_mm", 170}}));
+        Json advice = adviceOn(path);
+        const Json built = advice.at("as_built");
+        QCOMPARE(misshape(built, {"model", "size", "readings", "effects"}), QString());
+        QCOMPARE(built.at("readings").size(), 2UL);
+        const Json& saddle = built.at("readings")[0];
+        QCOMPARE(misshape(saddle, {"place", "wanted", "read", "off", "text"}), QString());
+        QVERIFY(saddle.at("place") == "saddle_height_mm" && saddle.at("off") == true);
+        QVERIFY(near(of(saddle, "wanted"), wanted, 1e-3));
+        QVERIFY(built.at("readings")[1].at("off") == false);
+        QVERIFY(!built.at("effects").empty());
+        advice["as_built"] = nullptr;
+        QVERIFY(advice == plain);
+        const QString words = QString::fromUtf8(adviseOn(path, "text").out);
+        QVERIFY(words.contains(QStringLiteral("As built: Millrace M")));
+        QVERIFY(words.contains(textOf(saddle, "text")));
     }
 
     void shouldTellFirstWhatBreaksOnTheChosenSize()
@@ -1210,6 +1243,35 @@ private slots:
             QVERIFY(!QFile::exists(nowhere));
             QVERIFY(!QFile::exists(pathIn("no")));
         }
+    }
+
+    void shouldWriteASheetWithoutADisplay()
+    {
+        const auto sheet = [](const QString& path, const QString& to, QStringList more = {}) {
+            return run(QStringList{QStringLiteral("sheet"), path, QStringLiteral("-o"), to} + more);
+        };
+        const QString pdf = pathIn("Blatt größer.PDF");
+        const Run result = sheet(demoPath(), pdf);
+        QCOMPARE(result.err, QString());
+        QCOMPARE(result.exitCode, 0);
+        QCOMPARE(result.out, QByteArray());
+        const auto pages = [&pdf] {
+            return QByteArray::fromStdString(textOf(pdf)).count("/Type /Page\n");
+        };
+        QCOMPARE(pages(), 2);
+        QCOMPARE(sheet(demoPath(), pdf,
+                       {QStringLiteral("--page=rider"), QStringLiteral("--paper"),
+                        QStringLiteral("letter")})
+                     .exitCode,
+                 0);
+        QCOMPARE(pages(), 1);
+        for (const QStringList& wrong :
+             {QStringList{QStringLiteral("--page=front")}, {QStringLiteral("--paper=a5")}})
+            QCOMPARE(sheet(demoPath(), pdf, wrong).exitCode, 2);
+        QCOMPARE(sheet(demoPath(), pathIn("sheet.txt")).exitCode, 2);
+        QCOMPARE(sheet(demoPath(), pathIn("no/such/folder.pdf")).exitCode, 2);
+        QCOMPARE(sheet(file(QByteArray("{")), pdf).exitCode, 3);
+        QCOMPARE(pages(), 1); // still there
     }
 
     void shouldLeaveAPictureWhereTheInputIsWrong()

@@ -259,8 +259,16 @@ void TestSheet::shouldLeaveTheFileAloneWhereItCannotBeWritten()
     };
     QVERIFY(failure(m_folder.path())); // a folder
     QVERIFY(failure(m_folder.filePath(QStringLiteral("not/there.pdf"))));
-    if (QFile::exists(QStringLiteral("/dev/full"))) // a full disk
-        QVERIFY(failure(QStringLiteral("/dev/full")));
+    QVERIFY(failure(QStringLiteral("/dev/null"))); // a device is not replaced
+    QVERIFY(!QFileInfo(QStringLiteral("/dev/null")).isFile());
+    QFile before(m_folder.filePath(QStringLiteral("before.pdf")));
+    QVERIFY(before.open(QIODevice::WriteOnly) && before.write("yesterday's") > 0);
+    before.close();
+    {
+        const test::FullDisk full(1000);
+        QVERIFY(failure(before.fileName()));
+    }
+    QCOMPARE(test::bytesOf(before.fileName()), QByteArray("yesterday's"));
 }
 
 int main(int argc, char** argv)

@@ -225,6 +225,60 @@ TestCase {
         compare(truth.choice(win.session), { size: other, reason: "bags", setup: true })
     }
 
+    function test_5_handed_over_and_seen_again() {
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        holdsTheTruth()
+        const before = verdict().sentence
+        keyClick(Qt.Key_P, Qt.ControlModifier)
+        const sheet = picker()
+        saveUnder(sheet, ownPath("handed"))
+        tryCompare(sheet, "opened", false)
+        verify(find("noticeText").text.indexOf("handed.pdf") >= 0)
+        click(find("noticeAway"))
+
+        // The same place again is asked about, and taken by a second press.
+        keyClick(Qt.Key_P, Qt.ControlModifier)
+        saveUnder(picker(), ownPath("handed.pdf"))
+        verify(picker().replacing)
+        press(picker(), "fileTake")
+        tryCompare(sheet, "opened", false)
+        click(find("noticeAway"))
+
+        // What the mechanic read off: a saddle too high by a slip of the tape.
+        const built = find("builtSection", find("brief"))
+        built.open = true
+        tryVerify(() => findChild(built, "readings") !== null)
+        const height = find("input", find("field_today_height", built))
+        typeInto(height, "77")
+        keyClick(Qt.Key_Tab)
+        verify(find("message", find("field_today_height", built)).visible) // centimetres
+        typeInto(height, "770")
+        keyClick(Qt.Key_Tab)
+        verify(findChild(built, "builtOff").text.indexOf("770 mm instead of") > 0)
+        verify(find("builtEffects", built).visible)
+        compare(verdict().sentence, before)
+
+        // Two visits: what was changed for the hands did not help.
+        const visits = find("visitsSection", find("brief"))
+        visits.open = true
+        tryVerify(() => findChild(visits, "beginVisit") !== null)
+        click(find("beginVisit", visits))
+        click(find("says_hands", visits))
+        click(find("proposal_0", visits))
+        verify(visits.visits.moved)
+        click(find("beginVisit", visits))
+        click(find("says_hands", visits))
+        compare(visits.visits.history.length, 1)
+        verify(visits.visits.first.some(line => line.indexOf("health professional") > 0))
+        compare(win.documents.saveAs(ownFolder + "seen.json"), Documents.Saved)
+        const told = visits.visits.history
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        compare(visits.visits.history.length, 0)
+        verify(win.documents.open(ownFolder + "seen.json"))
+        settle()
+        compare(visits.visits.history, told)
+    }
+
     // -- bad input
 
     function test_a_damaged_file_is_told_and_nothing_is_lost() {
