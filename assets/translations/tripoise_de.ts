@@ -2326,6 +2326,15 @@
         <source>Date, signature:</source>
         <translation>Datum, Unterschrift:</translation>
     </message>
+    <message>
+        <source>Set today, in this order</source>
+        <translation>Heute einstellen, in dieser Reihenfolge</translation>
+    </message>
+    <message>
+        <source>This is the first step of the way to a saddle height of %1 and a nose %2; the bar comes with it. The rest at later visits, when that has been ridden.</source>
+        <comment>how high; 58 mm behind</comment>
+        <translation>Das ist der erste Schritt auf dem Weg zu einer Sattelhöhe von %1 und einer Nase %2; der Lenker kommt mit. Der Rest bei späteren Besuchen, wenn das gefahren ist.</translation>
+    </message>
 </context>
 <context>
     <name>SizeChips</name>
@@ -2960,6 +2969,10 @@
         <source>First as on the sheet. %1</source>
         <comment>a reading of the finished bicycle</comment>
         <translation>Zuerst wie auf dem Blatt. %1</translation>
+    </message>
+    <message>
+        <source>The next step of the way: saddle and bar %1 on, as on the sheet.</source>
+        <translation>Der nächste Schritt auf dem Weg: Sattel und Lenker %1 weiter, wie auf dem Blatt.</translation>
     </message>
 </context>
 <context>
@@ -7932,6 +7945,10 @@
         <source>%1 ahead</source>
         <comment>the saddle&apos;s nose, against the bottom bracket</comment>
         <translation>%1 davor</translation>
+    </message>
+    <message>
+        <source>this is no ordinary file</source>
+        <translation>das ist keine gewöhnliche Datei</translation>
     </message>
 </context>
 <context>

@@ -2,10 +2,12 @@
 #include "advice/next_change.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace tripoise {
 namespace {
 
+constexpr double wholeStep = 1e-6;  // of a step, that needs no step of its own
 constexpr double leastStrain = 0.1; // more than this is worse
 
 bool says(const Visit& visit, Complaint complaint)
@@ -48,6 +50,19 @@ double strain(const Tried& tried)
     return sum;
 }
 
+/// Saddle and hands together, from where they are.
+Moved movedAlong(const Point& way, const Contacts& from)
+{
+    const SaddlePlace saddle = saddleAt(from.saddle.point() + way);
+    Moved moved;
+    moved.saddleUpMm = saddle.heightMm - from.saddle.heightMm;
+    moved.saddleBackMm = saddle.setbackMm() - from.saddle.setbackMm();
+    moved.barUpMm = way.y();
+    moved.barBackMm = -way.x();
+    moved.step = Change::NextStep;
+    return moved;
+}
+
 } // namespace
 
 Contacts movedBy(Contacts contacts, const Moved& moved)
@@ -82,16 +97,28 @@ Moved movedOf(const ChangeStep& step)
     return moved;
 }
 
-NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits,
+NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits, const Point& toGo,
                     const AdvisedSetup& advised, const PreparedSize& size, const Basis& basis)
 {
     const auto earlier = visits.first(visits.size() - 1);
     const Visit& last = visits.back();
     NextVisit next{contactsAfter(built, earlier), {}, {}, {}};
     next.rider = tryContacts(next.now, advised, size, basis);
+    const ComfortTable& comfort = basis.tables.comfort;
+    const double steps = std::ceil(toGo.norm() / comfort.mostFirstStepMm - wholeStep);
+    const auto done = std::count_if(earlier.begin(), earlier.end(), [](const Visit& visit) {
+        return visit.changed.step == Change::NextStep;
+    });
+    if (static_cast<double>(done) < steps) {
+        const Moved moved = movedAlong(toGo / steps, next.now);
+        next.changes.push_back({{},
+                                {Change::NextStep, toGo.norm() / steps, false},
+                                moved,
+                                tryContacts(movedBy(next.now, moved), advised, size, basis)});
+    }
     for (const Complaint complaint : last.says) {
         std::optional<NextChange> change;
-        for (const ChangeStep& step : basis.tables.comfort.changes[indexOf(complaint)]) {
+        for (const ChangeStep& step : comfort.changes[indexOf(complaint)]) {
             if (triedFor(complaint, step.change, earlier))
                 continue;
             std::optional<Tried> then;
@@ -99,7 +126,7 @@ NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits,
                 then = tryContacts(movedBy(next.now, movedOf(step)), advised, size, basis);
             if (then && strain(*then) > strain(*next.rider) + leastStrain)
                 continue;
-            change = NextChange{complaint, step, std::move(then)};
+            change = NextChange{complaint, step, movedOf(step), std::move(then)};
             break;
         }
         if (!change || lasts(complaint, earlier))

@@ -22,8 +22,9 @@ namespace tripoise {
 [[nodiscard]] Moved movedOf(const ChangeStep& step);
 
 struct NextChange {
-    Complaint complaint = {};
+    std::optional<Complaint> complaint; ///< empty for a step of the way to the set-up itself
     ChangeStep step;
+    Moved moved;
     /// The rider after it; empty where no contact moves.
     std::optional<Tried> then;
 };
@@ -31,7 +32,8 @@ struct NextChange {
 struct NextVisit {
     Contacts now;               ///< before anything is changed at it
     std::optional<Tried> rider; ///< on them
-    /// One for each complaint, in the order they were said; where all were tried there is none.
+    /// The next step of a staged set-up, then one for each complaint, in the order they were said;
+    /// where all were tried there is none.
     std::vector<NextChange> changes;
     /// Complaints that lasted through a change made for them, or whose changes are all tried: for a
     /// health professional, or for another bicycle.
@@ -39,9 +41,10 @@ struct NextVisit {
 };
 
 /// Of the last of `visits`, which must not be empty; `built` are the contacts of the finished
-/// bicycle, `advised` the advised set-up of its size.
+/// bicycle, `advised` the advised set-up of its size, `toGo` what a first step left of the way to
+/// it.
 [[nodiscard]] NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits,
-                                  const AdvisedSetup& advised, const PreparedSize& size,
-                                  const Basis& basis);
+                                  const Point& toGo, const AdvisedSetup& advised,
+                                  const PreparedSize& size, const Basis& basis);
 
 } // namespace tripoise

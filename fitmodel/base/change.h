@@ -25,19 +25,21 @@ enum class Change {
     FootBack, ///< on the pedal
     FootAhead,
     ShorterCrank,
-    Headset, ///< its play, the tyres' pressure, the load's place
+    Headset,  ///< its play, the tyres' pressure, the load's place
+    NextStep, ///< of a set-up that is too far for one visit
 };
 
 inline constexpr std::array allChanges{
     Change::BarUp,       Change::BarNearer,  Change::BarFurther,   Change::SaddleUp,
     Change::SaddleDown,  Change::SaddleBack, Change::SaddleAhead,  Change::SaddleTilt,
     Change::OtherSaddle, Change::Grips,      Change::Levers,       Change::Shoes,
-    Change::FootBack,    Change::FootAhead,  Change::ShorterCrank, Change::Headset};
+    Change::FootBack,    Change::FootAhead,  Change::ShorterCrank, Change::Headset,
+    Change::NextStep};
 
 inline constexpr std::array<std::string_view, allChanges.size()> changeKeys{
     "bar_up",       "bar_nearer",  "bar_further",   "saddle_up", "saddle_down", "saddle_back",
     "saddle_ahead", "saddle_tilt", "other_saddle",  "grips",     "levers",      "shoes",
-    "foot_back",    "foot_ahead",  "shorter_crank", "headset"};
+    "foot_back",    "foot_ahead",  "shorter_crank", "headset",   "next_step"};
 
 [[nodiscard]] constexpr std::string_view keyOf(Change change)
 {

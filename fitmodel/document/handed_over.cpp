@@ -3,6 +3,17 @@
 
 namespace tripoise {
 
+Setup HandedOver::today() const
+{
+    Setup today = setup();
+    if (!firstStep)
+        return today;
+    today.clamp += firstStep->grip - today.grip;
+    today.saddle = firstStep->saddle;
+    today.grip = firstStep->grip;
+    return today;
+}
+
 std::optional<HandedOver> handedOver(const Choices& choices, const Riding& riding,
                                      const Advice& advice, const Prepared& prepared,
                                      const Tables& tables)
@@ -19,6 +30,8 @@ std::optional<HandedOver> handedOver(const Choices& choices, const Riding& ridin
     over.advised = &*candidate.best;
     if (over.chosen)
         over.own = std::move(choice->setup);
+    if (!over.own)
+        over.firstStep = candidate.firstStep;
     return over;
 }
 
@@ -37,7 +50,7 @@ std::optional<HandedOver> handedOver(const AsBuilt& built, const Choices& choice
 BuiltCheck checkBuilt(const AsBuilt& built, const HandedOver& over, const Riding& riding,
                       const Advice& advice, const Prepared& prepared, const Tables& tables)
 {
-    return checkBuilt(built, over.setup(), *over.advised, advice.saddleNoseAheadMm,
+    return checkBuilt(built, over.today(), *over.advised, advice.saddleNoseAheadMm,
                       prepared.sizes[advice.candidates[over.candidate].size],
                       {advice.person, riding, prepared, tables});
 }

@@ -15,8 +15,13 @@ struct HandedOver {
     bool chosen = false;                   ///< by the builder
     std::optional<Tried> own;              ///< their own set-up
     const AdvisedSetup* advised = nullptr; ///< of that size
+    std::optional<FirstStep> firstStep;    ///< where the set-up is too far for one visit
 
     [[nodiscard]] const Setup& setup() const { return own ? own->setup : advised->setup; }
+    /// What is set when it is built: the set-up, or the first step of the way to it.
+    [[nodiscard]] Setup today() const;
+    /// What that leaves of the way, for saddle and hands together.
+    [[nodiscard]] Point toGo() const { return setup().saddle.point() - today().saddle.point(); }
     [[nodiscard]] const std::vector<UsePosture>& uses() const
     {
         return own ? own->uses : advised->uses;

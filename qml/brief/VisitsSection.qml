@@ -98,7 +98,7 @@ Fold {
                         }
                         InkText {
                             x: Look.wideGap
-                            text: [proposal.modelData.of + ": " + proposal.modelData.trust].concat(proposal.modelData.effects).join("\n")
+                            text: (proposal.modelData.of ? [proposal.modelData.of + ": " + proposal.modelData.trust] : []).concat(proposal.modelData.effects).join("\n")
                             font.pixelSize: Look.small
                             color: Look.soft
                             width: parent.width - x

@@ -40,7 +40,7 @@ Contacts VisitsModel::builtContacts(const HandedOver& handed) const
 {
     const Solution& solution = session()->solution();
     if (!fitting().asBuilt)
-        return contactsOf(handed.setup());
+        return contactsOf(handed.today());
     return checkBuilt(*fitting().asBuilt, handed, solution.fitting.riding, solution.advice,
                       *solution.prepared, *solution.tables)
         .contacts;
@@ -53,7 +53,7 @@ std::optional<NextVisit> VisitsModel::next() const
         return std::nullopt;
     const Solution& solution = session()->solution();
     return nextVisit(
-        builtContacts(*handed), fitting().visits, *handed->advised,
+        builtContacts(*handed), fitting().visits, handed->toGo(), *handed->advised,
         solution.prepared->sizes[solution.advice.candidates[handed->candidate].size],
         {solution.advice.person, solution.fitting.riding, *solution.prepared, *solution.tables});
 }
@@ -112,8 +112,8 @@ VisitsModel::Told VisitsModel::tell() const
     if (const auto visit = next()) {
         for (const NextChange& change : visit->changes)
             told.proposals << QVariantMap{
-                {QStringLiteral("of"), nameOf(change.complaint)},
-                {QStringLiteral("text"), changeSentence(change.step)},
+                {QStringLiteral("of"), change.complaint ? nameOf(*change.complaint) : QString()},
+                {QStringLiteral("text"), changeSentence(change)},
                 {QStringLiteral("trust"), trustWords(change.step)},
                 {QStringLiteral("effects"), changeEffects(*visit, change)},
                 {QStringLiteral("taken"), last.changed.step == change.step.change}};
@@ -189,10 +189,10 @@ void VisitsModel::take(int proposal)
     const auto visit = next();
     if (!visit || proposal < 0 || std::size_t(proposal) >= visit->changes.size())
         return;
-    const ChangeStep step = visit->changes[std::size_t(proposal)].step;
-    editLast(visitChangeStep(), [&step](Visit& last) {
+    const Moved& moved = visit->changes[std::size_t(proposal)].moved;
+    editLast(visitChangeStep(), [&moved](Visit& last) {
         const std::string part = last.changed.part;
-        last.changed = last.changed.step == step.change ? Moved() : movedOf(step);
+        last.changed = last.changed.step == moved.step ? Moved() : moved;
         last.changed.part = part;
     });
 }

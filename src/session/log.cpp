@@ -38,6 +38,7 @@ void write(QtMsgType type, const QMessageLogContext& context, const QString& mes
         }
         QFile log(file);
         if (log.open(QIODevice::WriteOnly | QIODevice::Append)) {
+            log.setPermissions(QFile::ReadOwner | QFile::WriteOwner);
             const QString when = QDateTime::currentDateTimeUtc().toString(Qt::ISODate);
             log.write(QStringLiteral("%1 %2 %3\n")
                           .arg(when, QLatin1String(levelOf(type)), message.left(2000))

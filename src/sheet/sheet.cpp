@@ -62,7 +62,12 @@ private:
     {
         Shown shown;
         shown.chosen = handing.over.candidate;
-        shown.tried = handing.over.own ? &*handing.over.own : nullptr;
+        std::optional<Tried> tried = handing.over.own;
+        if (handing.over.firstStep) // what is set today
+            tried = tryContacts(
+                contactsOf(handing.over.today()), *handing.over.advised, handing.size(),
+                {handing.advice.person, handing.fitting.riding, handing.prepared, handing.tables});
+        shown.tried = tried ? &*tried : nullptr;
         SideView view = makeSideView(handing.advice, shown, handing.fitting.riding.mix,
                                      handing.prepared, handing.tables);
         view.advised.reset();
@@ -128,7 +133,9 @@ private:
                           {line.how, 3.7 - value, QFont::Normal, 0.9, true},
                           {{}, 1.0, QFont::Normal, 1.0, false, true}});
         };
-        table(placesHeading(), asBuiltColumn(), placesToSet(m_handing), 1.1);
+        table(placesHeading(m_handing), asBuiltColumn(), placesToSet(m_handing), 1.1);
+        if (const QString more = stagedLine(m_handing); !more.isEmpty())
+            flow.paragraph(more);
         table(partsHeading(), torqueColumn(), partsToFit(m_handing), 1.5);
         flow.heading(ticksHeading());
         flow.space(0.3);

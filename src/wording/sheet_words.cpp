@@ -171,14 +171,27 @@ QStringList workshopWarnings(const Handing& handing)
     return warnings;
 }
 
-QString placesHeading()
+QString placesHeading(const Handing& handing)
 {
-    return Sheet::tr("Set, in this order");
+    return handing.over.firstStep ? Sheet::tr("Set today, in this order")
+                                  : Sheet::tr("Set, in this order");
+}
+
+QString stagedLine(const Handing& handing)
+{
+    if (!handing.over.firstStep)
+        return {};
+    const TapeMeasures there = measuresOf(handing.over.setup(), handing.advice.saddleNoseAheadMm);
+    return Sheet::tr(
+               "This is the first step of the way to a saddle height of %1 and a nose %2; the "
+               "bar comes with it. The rest at later visits, when that has been ridden.",
+               "how high; 58 mm behind")
+        .arg(mm(there.saddleHeightMm), behindBracket(there.noseSetbackMm));
 }
 
 std::vector<SheetLine> placesToSet(const Handing& handing)
 {
-    const Setup& setup = handing.over.setup();
+    const Setup setup = handing.over.today();
     const TapeMeasures tape = measuresOf(setup, handing.advice.saddleNoseAheadMm);
     return {
         {Sheet::tr("Saddle tilt"), Sheet::tr("level", "a saddle's tilt"),
@@ -271,7 +284,7 @@ QStringList workshopRemarks(const Handing& handing)
         sentencesOf(handing.candidate().findings,
                     {FindingCode::HosesShort, FindingCode::CrankSwap, FindingCode::ToeUnderStandard,
                      FindingCode::ToeOverlaps, FindingCode::ToeNear, FindingCode::KneeNearBar,
-                     FindingCode::HeelNearBag, FindingCode::FirstStep});
+                     FindingCode::HeelNearBag});
     if (const auto& part = handing.advice.part;
         part && !handing.over.own && handing.advice.verdict.named == handing.over.candidate)
         remarks.prepend(toOrderSentence(*part));

@@ -43,7 +43,9 @@ struct SheetLine {
 [[nodiscard]] QString workshopLine(const Handing& handing);
 /// What breaks or does not fit; told first.
 [[nodiscard]] QStringList workshopWarnings(const Handing& handing);
-[[nodiscard]] QString placesHeading();
+[[nodiscard]] QString placesHeading(const Handing& handing);
+/// That more is to come, where the set-up is too far for one visit; else empty.
+[[nodiscard]] QString stagedLine(const Handing& handing);
 /// Places to set, in the order they are set.
 [[nodiscard]] std::vector<SheetLine> placesToSet(const Handing& handing);
 [[nodiscard]] QString partsHeading();

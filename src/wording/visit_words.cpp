@@ -35,8 +35,9 @@ QString partWords(Change change)
 
 } // namespace
 
-QString changeSentence(const ChangeStep& step)
+QString changeSentence(const NextChange& change)
 {
+    const ChangeStep& step = change.step;
     const QString far = mm(step.mm);
     switch (step.change) {
     case Change::BarUp:
@@ -62,6 +63,9 @@ QString changeSentence(const ChangeStep& step)
     case Change::Headset:
         return Visits::tr("The headset's play, the tyres' pressure, the load lower and further "
                           "back.");
+    case Change::NextStep:
+        return Visits::tr("The next step of the way: saddle and bar %1 on, as on the sheet.")
+            .arg(far);
     }
     return {};
 }

@@ -11,7 +11,7 @@
 namespace tripoise {
 
 /// "The bar 5 mm higher, by spacers or a stem with more rise."
-[[nodiscard]] QString changeSentence(const ChangeStep& step);
+[[nodiscard]] QString changeSentence(const NextChange& change);
 /// Where it comes from: "as it is taught", "common practice".
 [[nodiscard]] QString trustWords(const ChangeStep& step);
 /// What was changed at a visit: "bar 5 mm higher, other grips"; "nothing changed".

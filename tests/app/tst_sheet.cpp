@@ -84,6 +84,7 @@ private slots:
     void shouldStayOnItsPages_data();
     void shouldStayOnItsPages();
     void shouldTellWhatTheBuilderChose();
+    void shouldSetTheFirstStepOfALongWay();
     void shouldAskForASignatureUnderAHazard();
     void shouldLeaveTheFileAloneWhereItCannotBeWritten();
 
@@ -234,6 +235,33 @@ void TestSheet::shouldTellWhatTheBuilderChose()
     const Point clamp = other.best->setup.clamp + Point(-20.0, 15.0);
     QVERIFY(text.contains(QString::number(std::lround(clamp.x())) + " mm ahead"));
     QVERIFY(text.contains(QString::number(std::lround(clamp.y())) + " mm up"));
+}
+
+/// A saddle that is to go 60 mm higher than it is ridden goes 20 today.
+void TestSheet::shouldSetTheFirstStepOfALongWay()
+{
+    Fitting fitting = test::demoFitting();
+    const double there = Decided(fitting).over->setup().saddle.heightMm;
+    CurrentBike& today = fitting.current.emplace();
+    today.saddleHeightMm = there - 60.0;
+    today.saddleSetbackMm = 200.0;
+    today.ridden = Ridden::Weeks;
+    fitting.choices.position = Position::Advise;
+    const Decided decided(fitting);
+    QVERIFY(decided.over->firstStep);
+    const SaddlePlace ridden = saddleFrom(there - 60.0, 200.0);
+    const Setup first = decided.over->today();
+    QVERIFY(std::abs((first.saddle.point() - ridden.point()).norm() - 20.0) < 1e-6);
+    QVERIFY(
+        (first.saddle.point() + decided.over->toGo() - decided.over->setup().saddle.point()).norm()
+        < 1e-6);
+    QCOMPARE(writeSheet(path(), decided.handing(), both, QPageSize::A4, {}), std::nullopt);
+    const QString text = textOf(path(), 1);
+    QVERIFY(text.contains(plainOf(stagedLine(decided.handing()))));
+    QVERIFY(text.contains(QString::number(std::lround(first.saddle.heightMm)) + " mm"));
+    QVERIFY(text.contains(QString::number(std::lround(first.clamp.y())) + " mm up"));
+    QVERIFY(stagedLine(Decided(test::demoFitting()).handing()).isEmpty()
+            || Decided(test::demoFitting()).over->firstStep);
 }
 
 void TestSheet::shouldAskForASignatureUnderAHazard()

@@ -28,9 +28,10 @@ struct Bench {
 
     [[nodiscard]] const AdvisedSetup& advised() const { return *advice.leading().best; }
     [[nodiscard]] Contacts built() const { return contactsOf(advised().setup); }
-    [[nodiscard]] NextVisit visit(const std::vector<Visit>& visits) const
+    [[nodiscard]] NextVisit visit(const std::vector<Visit>& visits,
+                                  const Point& toGo = Point::Zero()) const
     {
-        return nextVisit(built(), visits, advised(), prepared.sizes[advice.leading().size],
+        return nextVisit(built(), visits, toGo, advised(), prepared.sizes[advice.leading().size],
                          {advice.person, fitting.riding, prepared, test::tables()});
     }
 };
@@ -147,13 +148,37 @@ private slots:
         Contacts high = bench.built();
         high.saddle = saddleFrom(high.saddle.heightMm + 20.0, high.saddle.setbackMm());
         const std::vector<Visit> visits{saying({Complaint::KneeFront})};
-        const auto next = nextVisit(
-            high, visits, bench.advised(), bench.prepared.sizes[bench.advice.leading().size],
-            {bench.advice.person, bench.fitting.riding, bench.prepared, test::tables()});
+        const auto next =
+            nextVisit(high, visits, Point::Zero(), bench.advised(),
+                      bench.prepared.sizes[bench.advice.leading().size],
+                      {bench.advice.person, bench.fitting.riding, bench.prepared, test::tables()});
         QVERIFY(next.rider->leg.kneeBottom.deg() < 30.0);
         for (const NextChange& change : next.changes)
             QVERIFY(!change.then || change.then->leg.kneeBottom >= next.rider->leg.kneeBottom);
         QCOMPARE(bench.visit(visits).changes[0].step.change, Change::SaddleUp);
+    }
+
+    /// A way of 50 mm that may go by 20 at a visit takes three steps, and none after the third.
+    void shouldGoTheRestOfTheWayInSteps()
+    {
+        const Bench bench;
+        const Point way(-30.0, 40.0);
+        QCOMPARE(test::tables().comfort.mostFirstStepMm, 20.0);
+        std::vector<Visit> visits{saying({Complaint::Hands})};
+        Contacts there = bench.built();
+        for (int step = 0; step < 3; ++step) {
+            const NextVisit next = bench.visit(visits, way);
+            QVERIFY(!next.changes[0].complaint);
+            QCOMPARE(next.changes[0].step.change, Change::NextStep);
+            QVERIFY(std::abs(next.changes[0].step.mm - 50.0 / 3.0) < exact);
+            there = movedBy(next.now, next.changes[0].moved);
+            visits.back().changed = next.changes[0].moved;
+            visits.push_back(saying({Complaint::Hands}));
+        }
+        QVERIFY((there.saddle.point() - bench.built().saddle.point() - way).norm() < 1e-6);
+        QVERIFY((there.grip - bench.built().grip - way).norm() < 1e-6);
+        QVERIFY(bench.visit(visits, way).changes[0].complaint);
+        QVERIFY(bench.visit({saying({})}).changes.empty()); // no way, no step
     }
 
     void shouldShowWhatItDoesToTheRider()

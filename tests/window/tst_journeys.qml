@@ -248,6 +248,7 @@ TestCase {
         const built = find("builtSection", find("brief"))
         built.open = true
         tryVerify(() => findChild(built, "readings") !== null)
+        settle()
         const height = find("input", find("field_today_height", built))
         typeInto(height, "77")
         keyClick(Qt.Key_Tab)
@@ -262,6 +263,7 @@ TestCase {
         const visits = find("visitsSection", find("brief"))
         visits.open = true
         tryVerify(() => findChild(visits, "beginVisit") !== null)
+        settle()
         click(find("beginVisit", visits))
         click(find("says_hands", visits))
         click(find("proposal_0", visits))
