@@ -5596,8 +5596,8 @@
         <translation>eine Tabelle, aber ohne eine Überschrift der Rahmengeometrie; möglich: Stack, Reach, Lenkwinkel … oder von Hand zugeordnete Spalten</translation>
     </message>
     <message>
-        <source>another table begins here and was not read; accepted: one at a time</source>
-        <translation>hier beginnt eine weitere Tabelle, sie wurde nicht gelesen; möglich: eine auf einmal</translation>
+        <source>another table begins here and was not read; accepted: tables of a frame&apos;s geometry</source>
+        <translation>hier beginnt eine weitere Tabelle, sie wurde nicht gelesen; möglich: Tabellen mit Rahmengeometrie</translation>
     </message>
     <message>
         <source>the sizes have no names and were counted; accepted: a line or column that names them</source>

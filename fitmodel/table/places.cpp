@@ -78,7 +78,6 @@ private:
     /// "1", "2", "3": the numbers of the rows, or of a drawing.
     [[nodiscard]] bool isCounting(std::size_t at) const
     {
-        constexpr std::size_t least = 3;
         std::size_t lines = 0;
         std::size_t count = 0;
         double last = 0.0;
@@ -95,7 +94,7 @@ private:
             last = value;
             ++count;
         }
-        return count >= least && 2 * count >= lines;
+        return count >= m_table.limits.leastCounted && 2 * count >= lines;
     }
 
     void findSizeLine()
