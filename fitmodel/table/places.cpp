@@ -100,10 +100,14 @@ private:
     void findSizeLine()
     {
         auto& line = m_result.sizeLine;
-        for (std::size_t i = 0; i < m_sheet.lines() && !line; ++i)
+        std::size_t first = m_grid.rows.size(); // of the rows with such a heading
+        for (std::size_t i = 0; i < m_sheet.lines(); ++i)
             for (std::size_t at = 0; at < m_sheet.length(); ++at)
-                if (isSizeHeading(i, at))
+                if (const std::size_t row = m_sheet.place(i, at).row;
+                    row < first && isSizeHeading(i, at)) {
                     line = i;
+                    first = row;
+                }
         m_sizesUnnamed = !line;
         if (m_sizesUnnamed)
             findUnnamed();
