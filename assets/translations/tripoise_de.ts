@@ -2403,6 +2403,10 @@
         <source>It is kept under its model&apos;s name</source>
         <translation>Er wird unter dem Namen seines Modells gemerkt</translation>
     </message>
+    <message>
+        <source>which model</source>
+        <translation>welches Modell</translation>
+    </message>
 </context>
 <context>
     <name>TableTextPane</name>
@@ -7112,10 +7116,6 @@
         <translation>in %1 eine andere Zahl von Zellen als Größen oder Überschriften, und nichts sagt, wessen Zahlen es sind, darum wurden sie nicht genommen; angenommen wird: eine Lücke oder ein Strich an jeder leeren Stelle</translation>
     </message>
     <message>
-        <source>the page holds several tables like this one, and the one with the most headings was read; accepted: one at a time</source>
-        <translation>die Seite hat mehrere solche Tabellen, gelesen wurde die mit den meisten Überschriften; angenommen wird: eine auf einmal</translation>
-    </message>
-    <message>
         <source>a size has no name, so which numbers belong to which size is a guess; accepted: a name for each, or your word that it is right</source>
         <translation>eine Größe hat keinen Namen, darum ist vermutet, welche Zahlen zu welcher Größe gehören; angenommen wird: ein Name für jede, oder Ihre Bestätigung</translation>
     </message>
@@ -7932,6 +7932,20 @@
         <source>%1 ahead</source>
         <comment>the saddle&apos;s nose, against the bottom bracket</comment>
         <translation>%1 davor</translation>
+    </message>
+    <message>
+        <source>the page holds more tables than are read at once; accepted: fewer</source>
+        <translation>die Seite hat mehr Tabellen, als auf einmal gelesen werden; möglich: weniger</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <comment>of several in a text</comment>
+        <translation>Tabelle %1</translation>
+    </message>
+    <message>
+        <source>%1, table %2</source>
+        <comment>a model</comment>
+        <translation>%1, Tabelle %2</translation>
     </message>
 </context>
 <context>
