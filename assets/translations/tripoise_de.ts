@@ -2412,6 +2412,10 @@
         <source>It is kept under its model&apos;s name</source>
         <translation>Er wird unter dem Namen seines Modells gemerkt</translation>
     </message>
+    <message>
+        <source>which model</source>
+        <translation>welches Modell</translation>
+    </message>
 </context>
 <context>
     <name>TableTextPane</name>
@@ -5609,10 +5613,6 @@
         <translation>eine Tabelle, aber ohne eine Überschrift der Rahmengeometrie; möglich: Stack, Reach, Lenkwinkel … oder von Hand zugeordnete Spalten</translation>
     </message>
     <message>
-        <source>another table begins here and was not read; accepted: one at a time</source>
-        <translation>hier beginnt eine weitere Tabelle, sie wurde nicht gelesen; möglich: eine auf einmal</translation>
-    </message>
-    <message>
         <source>the sizes have no names and were counted; accepted: a line or column that names them</source>
         <translation>die Größen haben keine Namen und wurden gezählt; möglich: eine Zeile oder Spalte, die sie nennt</translation>
     </message>
@@ -7125,10 +7125,6 @@
         <translation>in %1 eine andere Zahl von Zellen als Größen oder Überschriften, und nichts sagt, wessen Zahlen es sind, darum wurden sie nicht genommen; angenommen wird: eine Lücke oder ein Strich an jeder leeren Stelle</translation>
     </message>
     <message>
-        <source>the page holds several tables like this one, and the one with the most headings was read; accepted: one at a time</source>
-        <translation>die Seite hat mehrere solche Tabellen, gelesen wurde die mit den meisten Überschriften; angenommen wird: eine auf einmal</translation>
-    </message>
-    <message>
         <source>a size has no name, so which numbers belong to which size is a guess; accepted: a name for each, or your word that it is right</source>
         <translation>eine Größe hat keinen Namen, darum ist vermutet, welche Zahlen zu welcher Größe gehören; angenommen wird: ein Name für jede, oder Ihre Bestätigung</translation>
     </message>
@@ -7949,6 +7945,24 @@
     <message>
         <source>this is no ordinary file</source>
         <translation>das ist keine gewöhnliche Datei</translation>
+    </message>
+    <message>
+        <source>another table begins here and was not read; accepted: tables of a frame&apos;s geometry</source>
+        <translation>hier beginnt eine weitere Tabelle, sie wurde nicht gelesen; möglich: Tabellen mit Rahmengeometrie</translation>
+    </message>
+    <message>
+        <source>the page holds more tables than are read at once; accepted: fewer</source>
+        <translation>die Seite hat mehr Tabellen, als auf einmal gelesen werden; möglich: weniger</translation>
+    </message>
+    <message>
+        <source>table %1</source>
+        <comment>of several in a text</comment>
+        <translation>Tabelle %1</translation>
+    </message>
+    <message>
+        <source>%1, table %2</source>
+        <comment>a model</comment>
+        <translation>%1, Tabelle %2</translation>
     </message>
 </context>
 <context>

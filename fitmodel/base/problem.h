@@ -40,7 +40,7 @@ enum class ProblemCode {
     Markup,       ///< the source of a page rather than its text
     NoTable,      ///< prose, or nothing
     NoGeometry,   ///< a table, but none of a frame's geometry
-    SecondTable,  ///< another table begins at the path; the first was read
+    SecondTable,  ///< a table that is not read begins at the path
     NoSizes,      ///< no names of sizes; they are counted
     SizeTwice,    ///< two sizes of one name; `names[0]` is what the second is called
     ColumnTwice,  ///< a second column means the same as that on line `names[0]`, `names[1]`
@@ -49,7 +49,7 @@ enum class ProblemCode {
     OtherMeaning, ///< headed as `names[0]`, by its numbers `names[1]`
     NotANumber,   ///< a cell that holds no number
     ShortRow, ///< `value` rows, `names` the first, of another number of cells than there are places
-    OtherTables,   ///< of several tables on a page the one with the most of geometry was read
+    OtherTables,   ///< the page holds more tables than are read
     SizesGuessed,  ///< there are other numbers of names than of places
     ColumnGuessed, ///< the meaning of a column, `names[0]`, is for a person to confirm
 };

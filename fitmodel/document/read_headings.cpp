@@ -177,6 +177,20 @@ void readLimits(Fields& fields, ReadingLimits& to)
     to.pairsShare = figure(fields, "pairs_share");
     to.smallFigureMm = figure(fields, "small_figure_mm");
     to.widestTyreInches = figure(fields, "widest_tyre_in");
+    const auto count = [&](std::string_view key) {
+        return static_cast<std::size_t>(figure(fields, key));
+    };
+    to.mostTables = count("most_tables");
+    to.mostTwice = count("most_twice");
+    to.longestTitle = count("longest_title_bytes");
+    to.mostBlankLines = count("most_blank_lines");
+    to.mostBytesSearched = count("most_bytes_searched");
+    to.mostLinesAbove = count("most_lines_above");
+    to.leastCounted = count("least_counted");
+    to.leastHeadedCells = count("least_headed_cells");
+    to.longestNameWords = count("longest_name_words");
+    to.longestHeadingWords = count("longest_heading_words");
+    to.mostHeadingLineWords = count("most_heading_line_words");
     const auto ends = [&](std::string_view key) {
         auto one = fields.needObject(key);
         return one ? Range{figure(*one, "low"), figure(*one, "high")} : Range{};

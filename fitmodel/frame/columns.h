@@ -77,6 +77,12 @@ inline constexpr std::size_t columnCount = static_cast<std::size_t>(Column::Othe
 
 template <typename T> using PerColumn = std::array<T, columnCount>;
 
+/// Of the frame's geometry, by whatever definition.
+[[nodiscard]] constexpr bool isOfTheFrame(std::optional<Column> column)
+{
+    return column && indexOf(*column) <= indexOf(Column::Trail);
+}
+
 inline constexpr PerColumn<std::string_view> columnKeys{
     "stack_mm",
     "reach_mm",

@@ -1,16 +1,15 @@
 // SPDX-License-Identifier: MIT
 #include "table/cuts.h"
 
+#include "table/gutters.h"
 #include "table/headed_columns.h"
 #include "table/mended_rows.h"
+#include "table/phrases.h"
 #include "table/tokens.h"
-#include "text/encoding.h"
 #include "text/plain.h"
 
 #include <algorithm>
-#include <array>
 #include <map>
-#include <set>
 
 namespace tripoise::table {
 namespace {
@@ -51,11 +50,6 @@ Cells cutAt(std::string_view line, std::string_view sign)
     }
     cells.push_back(std::move(cell));
     return cells;
-}
-
-Cells cutAtBlanks(std::string_view line)
-{
-    return pieces(line, "  ");
 }
 
 /// "|---|:--:|", "+----+", "=====": a line that is drawn.
@@ -124,7 +118,7 @@ Rows cutAtColons(const Lines& lines, CellReader& reader)
 {
     return cut(lines, reader, [](const std::string& text) {
         Cells cells;
-        for (const std::string& pair : cutAtBlanks(text)) {
+        for (const std::string& pair : pieces(text, "  ")) {
             const std::size_t colon = pair.find(':');
             if (colon <= 1 || colon == std::string::npos || colon + 1 == pair.size())
                 return Cells{text}; // "A: stack" says what a letter is
@@ -158,8 +152,9 @@ bool inColumns(const Lines& lines)
     return 2 * with > count;
 }
 
-/// Whether every line with several numbers has a sign between its cells: then blanks part words.
-bool isMarked(const Lines& lines, CellReader& reader)
+/// The sign that every line with several numbers has between its cells, if there is one: then
+/// blanks part words, and beside tabs other signs do.
+std::optional<char> markOf(const Lines& lines, CellReader& reader)
 {
     constexpr std::string_view signs = "\t;|";
     std::vector<std::size_t> with(signs.size());
@@ -174,180 +169,11 @@ bool isMarked(const Lines& lines, CellReader& reader)
         for (std::size_t i = 0; i < with.size(); ++i)
             with[i] += line.text.find(signs[i]) != std::string::npos ? 1 : 0;
     }
-    return count >= 2 && std::find(with.begin(), with.end(), count) != with.end();
+    const auto at = std::find(with.begin(), with.end(), count);
+    if (count < 2 || at == with.end())
+        return std::nullopt;
+    return signs[static_cast<std::size_t>(at - with.begin())];
 }
-
-/// Number of characters rather than bytes before each byte, so that "Ä" takes one column.
-std::vector<std::size_t> columnsOf(const std::string& text)
-{
-    std::vector<std::size_t> columns;
-    std::size_t column = 0;
-    for (const char c : text) {
-        const bool continues = isContinuation(c);
-        columns.push_back(continues ? column - 1 : column);
-        column += continues ? 0 : 1;
-    }
-    return columns;
-}
-
-/// Cells between the columns that are blank in all lines: two of them or more, or one before a
-/// column at which most lines begin a cell. Lines of few pieces, titles and notes, have no say.
-Rows cutAtGutters(const Lines& lines, CellReader& reader)
-{
-    std::map<std::size_t, std::size_t> counts;
-    for (const PlainLine& line : lines)
-        if (const std::size_t count = cutAtBlanks(line.text).size(); count >= 2)
-            ++counts[count];
-    const std::size_t usual = usualOf(counts);
-    std::size_t count = 0;
-    std::vector<bool> inked;
-    std::vector<std::size_t> begun; // lines that begin a cell there
-    for (const PlainLine& line : lines) {
-        if (2 * cutAtBlanks(line.text).size() < std::max<std::size_t>(usual, 3))
-            continue;
-        ++count;
-        const auto columns = columnsOf(line.text);
-        inked.resize(std::max(inked.size(), columns.back() + 1), false);
-        begun.resize(inked.size(), 0);
-        for (std::size_t i = 0; i < line.text.size(); ++i)
-            if (line.text[i] != ' ') {
-                inked[columns[i]] = true;
-                begun[columns[i]] += i >= 2 && line.text.compare(i - 2, 2, "  ") == 0 ? 1 : 0;
-            }
-    }
-    std::vector<std::size_t> ends; // the column at which a cell ends
-    for (std::size_t i = 1; i + 1 < inked.size(); ++i)
-        if (!inked[i] && inked[i - 1] && (!inked[i + 1] || 2 * begun[i + 1] > count))
-            ends.push_back(i);
-    const auto cellsOf = [&](const std::string& text) {
-        if (cutAtBlanks(text).size() < 2)
-            return Cells{text};
-        const auto columns = columnsOf(text);
-        Cells cells;
-        std::size_t from = 0;
-        for (const std::size_t end : ends) {
-            const auto to = static_cast<std::size_t>(
-                std::lower_bound(columns.begin(), columns.end(), end) - columns.begin());
-            if (to < text.size() && text[to] != ' ')
-                return Cells{text}; // a word stands there
-            cells.push_back(text.substr(from, to - from));
-            from = to;
-        }
-        cells.push_back(text.substr(from));
-        return cells;
-    };
-    // Where the cells of full lines begin and end, by column: the numbers of a line that lacks one
-    // must stand as those do.
-    std::vector<std::set<std::size_t>> edges(ends.size() + 1);
-    const auto edgesOf = [](const std::string& cell, std::size_t at) {
-        const std::size_t first = cell.find_first_not_of(' ');
-        return std::array{2 * (at + first), 2 * (at + cell.find_last_not_of(' ')) + 1};
-    };
-    const auto isFull = [&](const Cells& cells) {
-        return cells.size() == edges.size()
-               && std::none_of(cells.begin(), cells.end(),
-                               [](const std::string& cell) { return trimmed(cell).empty(); });
-    };
-    const auto eachEdge = [&](const Cells& cells, auto&& with) {
-        for (std::size_t i = 0, at = 0; i < cells.size(); at += columnsOf(cells[i++]).size())
-            if (reader.kindOf(cells[i]) == CellKind::Number)
-                with(i, edgesOf(cells[i], at));
-    };
-    for (const PlainLine& line : lines)
-        if (const Cells cells = cellsOf(line.text); isFull(cells))
-            eachEdge(cells, [&](std::size_t i, const auto& both) {
-                edges[i].insert(both.begin(), both.end());
-            });
-    return cut(lines, reader, [&](const std::string& text) {
-        Cells cells = cellsOf(text);
-        bool stands = std::none_of(cells.begin() + 1, cells.end(), [](const std::string& cell) {
-            return cutAtBlanks(cell).size() > 1; // two of them between the same gutters
-        });
-        if (cells.size() == edges.size() && !isFull(cells))
-            eachEdge(cells, [&](std::size_t i, const auto& both) {
-                stands = stands
-                         && (edges[i].empty() || edges[i].contains(both[0])
-                             || edges[i].contains(both[1]));
-            });
-        return stands ? cells : Cells{text};
-    });
-}
-
-/// A phrase, then as many values in every line, with single blanks.
-class Phrases {
-public:
-    Phrases(const Lines& lines, CellReader& reader) : m_reader(reader)
-    {
-        std::map<std::size_t, std::size_t> counts;
-        for (const PlainLine& line : lines) {
-            const Cells tokens = tokensOf(line.text);
-            const std::size_t from = valuesFrom(tokens);
-            if (from > 0 && from < tokens.size())
-                ++counts[valueCells(tokens, from).size()];
-        }
-        if (counts[usualOf(counts)] >= 2)
-            m_count = usualOf(counts);
-    }
-
-    [[nodiscard]] bool found() const { return m_count > 0; }
-
-    Cells operator()(const std::string& text)
-    {
-        const Cells tokens = tokensOf(text);
-        const std::size_t from = valuesFrom(tokens);
-        Cells values = valueCells(tokens, from);
-        const std::size_t names = tokens.size() - std::min(m_count, tokens.size());
-        const auto behind = tokens.begin() + static_cast<std::ptrdiff_t>(names);
-        // A line of sizes: their names are words as well.
-        const bool ofSizes =
-            tokens.size() >= m_count && std::all_of(behind, tokens.end(), [&](const auto& token) {
-                return isSizeName(token, m_reader.table());
-            });
-        const bool title =
-            values.size() == 1 && m_count > 1 && !is(CellKind::Heading, phrase(tokens, from));
-        Cells cells;
-        if (from > 0 && !values.empty() && !title && !(ofSizes && values.size() != m_count)) {
-            cells.push_back(phrase(tokens, from));
-        } else if (ofSizes && names <= 3) {
-            cells.push_back(phrase(tokens, names));
-            values.assign(behind, tokens.end());
-        } else {
-            return {text};
-        }
-        cells.insert(cells.end(), values.begin(), values.end());
-        return cells;
-    }
-
-private:
-    bool is(CellKind kind, const std::string& token) { return m_reader.kindOf(token) == kind; }
-
-    std::size_t valuesFrom(const Cells& tokens)
-    {
-        std::size_t from = tokens.size();
-        while (from > 0
-               && (is(CellKind::Unit, tokens[from - 1])
-                   || m_reader.cell(tokens[from - 1], 0).isValue()))
-            --from;
-        while (from < tokens.size() && is(CellKind::Unit, tokens[from]))
-            ++from; // of the phrase
-        return from;
-    }
-
-    /// The cells at the end of a line, a unit taken together with its number.
-    Cells valueCells(const Cells& tokens, std::size_t from)
-    {
-        Cells cells;
-        for (std::size_t i = from; i < tokens.size(); ++i)
-            if (is(CellKind::Unit, tokens[i]) && !cells.empty())
-                cells.back() += ' ' + tokens[i];
-            else
-                cells.push_back(tokens[i]);
-        return cells;
-    }
-
-    CellReader& m_reader;
-    std::size_t m_count = 0;
-};
 
 /// One cell a line, as some pages are copied: headings each followed by as many values, or all
 /// headings and then the values of one size after another.
@@ -417,10 +243,19 @@ Rows cutByHeadings(const Lines& lines, CellReader& reader)
     if (start < first && first - start < length)
         rows.back().insert(rows.back().begin(), reader.cell({}, cells[start].line));
     // From heading to heading: one that has a single number for all sizes shifts none.
+    const bool across = std::binary_search(headings.begin(), headings.end(), first);
     for (std::size_t i = first, next = 0; i < cells.size(); i = next) {
         const auto at = std::upper_bound(headings.begin(), headings.end(), i);
         const bool isRow = std::binary_search(headings.begin(), headings.end(), i);
+        const std::size_t before = at == headings.end() ? cells.size() : *at;
         next = at == headings.end() || !isRow ? i + length : *at;
+        if (across && before > i + length && !cells[i + length].isValue()) {
+            // Then the next table's title and sizes stand before its first heading.
+            if (isRow)
+                next = i + length;
+            else if (at != headings.end() && before < i + 2 * length)
+                next = before - length;
+        }
         rowFrom(i, next - i);
     }
     return rows;
@@ -435,19 +270,20 @@ std::vector<GridRow> cutNowhere(const Lines& lines, CellReader& reader)
 
 void eachCut(const Lines& lines, CellReader& reader, const std::function<void(Rows)>& offer)
 {
+    const std::optional<char> mark = markOf(lines, reader);
     for (const char* sign : {"\t", ";", ", ", ","})
-        if (occurs(lines, sign))
+        if (occurs(lines, sign) && (mark != '\t' || *sign == '\t'))
             offer(cutJoined(lines, sign, reader));
     if (occurs(lines, "|"))
         offer(cutAtBars(lines, reader));
     if (occurs(lines, ":"))
         offer(cutAtColons(lines, reader));
     offer(cutByHeadings(lines, reader));
-    if (isMarked(lines, reader))
+    if (mark)
         return;
     if (occurs(lines, "  ")) {
-        offer(cut(lines, reader, cutAtBlanks));
-        offer(cutAtGutters(lines, reader));
+        offer(cut(lines, reader, [](const std::string& text) { return pieces(text, "  "); }));
+        offer(cut(lines, reader, Gutters(lines, reader)));
     }
     if (Phrases phrases(lines, reader); phrases.found() && !inColumns(lines))
         offer(cut(lines, reader, phrases));

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "table/extent.h"
 
+#include "table/next_table.h"
+#include "table/titles.h"
+
 #include <algorithm>
 #include <map>
 
@@ -25,7 +28,8 @@ private:
     {
         m_result.from = m_rows.size();
         for (std::size_t r = 0; r < m_rows.size(); ++r) {
-            if (filledIn(m_rows[r]) < 2 || isNote(m_rows[r]))
+            const bool above = m_result.to == 0 && titleIn(m_rows[r], m_table);
+            if (filledIn(m_rows[r]) < 2 || isNote(m_rows[r]) || above)
                 continue;
             m_result.from = std::min(m_result.from, r);
             m_result.to = r + 1;
@@ -100,10 +104,12 @@ private:
             return;
         }
         m_result.sizesDown = most > mostDown || (most == mostDown && numbersBelow());
-        if (m_result.sizesDown)
-            cutSecondAcross();
-        else
-            cutSecondDown();
+        const auto next = nextTable(m_rows, m_result, m_table);
+        if (!next)
+            return;
+        m_result.rowsRead = m_result.to = *next;
+        while (filledIn(m_rows[m_result.to - 1]) < 2)
+            --m_result.to;
     }
 
     /// No heading is known: "A, B, C" in one line are headings all the same, for a person to name.
@@ -127,55 +133,6 @@ private:
         return false;
     }
 
-    void endAt(std::size_t row)
-    {
-        m_result.to = row;
-        m_result.rowsRead = row;
-        while (m_result.to > m_result.from && filledIn(m_rows[m_result.to - 1]) < 2)
-            --m_result.to;
-    }
-
-    /// Another line of headings behind numbers begins another table. Two lines of headings, one
-    /// below the other, are one heading.
-    void cutSecondAcross()
-    {
-        bool numbers = false;
-        for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            if (numbers && headingsInRow(r) >= 2) {
-                while (r > m_result.from && filledIn(m_rows[r - 1]) < 2)
-                    --r;
-                return endAt(r);
-            }
-            numbers = numbers || countOf(CellKind::Number, m_rows[r]) >= 2;
-        }
-    }
-
-    /// Where headings come again, two of them or more, another table began: at its line of sizes.
-    void cutSecondDown()
-    {
-        std::map<std::string, std::size_t> seen; // and in which row last
-        std::optional<std::size_t> again;
-        for (std::size_t r = m_result.from; r < m_result.to; ++r) {
-            const auto heading =
-                std::find_if(m_rows[r].begin(), m_rows[r].end(),
-                             [](const GridCell& cell) { return cell.heading->column; });
-            if (heading == m_rows[r].end())
-                continue;
-            const auto [at, isNew] = seen.try_emplace(heading->text, r);
-            const bool merged = !isNew && at->second + 1 == r; // over several rows
-            at->second = r;
-            if (isNew || merged)
-                continue;
-            if (!again) {
-                again = r;
-                continue;
-            }
-            while (*again > m_result.from && headingsInRow(*again - 1) == 0)
-                --*again;
-            return endAt(*again);
-        }
-    }
-
     std::vector<GridRow>& m_rows;
     const HeadingTable& m_table;
     Extent m_result;
@@ -183,10 +140,11 @@ private:
 
 } // namespace
 
-bool Extent::isHeading(const GridCell& cell) const
+std::optional<Column> Extent::columnOf(const GridCell& cell) const
 {
-    return cell.heading->column
-           || (!cell.heading->letter.empty() && legend.named(cell.heading->letter));
+    const HeadingRead* named =
+        cell.heading->letter.empty() ? nullptr : legend.named(cell.heading->letter);
+    return cell.heading->column || !named ? cell.heading->column : named->column;
 }
 
 Extent extentOf(Grid& grid, const HeadingTable& table)

@@ -19,7 +19,9 @@ struct Extent {
     bool sizesDown = false;
     bool anyHeading = false; ///< else what the headings are is for a person to say
 
-    [[nodiscard]] bool isHeading(const GridCell& cell) const;
+    /// What a heading means, or the letter that stands for one.
+    [[nodiscard]] std::optional<Column> columnOf(const GridCell& cell) const;
+    [[nodiscard]] bool isHeading(const GridCell& cell) const { return columnOf(cell).has_value(); }
 };
 
 /// Marks the cells that state a unit or a legend as notes.

@@ -49,62 +49,80 @@ Grid weighed(std::vector<GridRow> rows, CellReader& reader)
 {
     addCorner(rows, reader);
     const double worth = worthOf(rows, reader.table().limits);
-    return {std::move(rows), worth};
+    return {std::move(rows), worth, {}};
 }
 
-Grid gridOfLines(const std::vector<PlainLine>& lines, CellReader& reader)
-{
-    Grid best{cutNowhere(lines, reader)};
-    eachCut(lines, reader, [&](std::vector<GridRow> rows) {
-        if (Grid grid = weighed(std::move(rows), reader); grid.worth > best.worth)
-            best = std::move(grid);
-    });
-    pairsApart(best.rows, reader.table().limits.pairsShare);
-    return best;
-}
+struct Weighed {
+    const PageTable* table = nullptr;
+    double worth = 0.0;
+    bool taken = false;
+};
 
-/// The page's table with the most in it, with the text beside it.
-Grid gridOfTables(const std::vector<PageTable>& tables, CellReader& reader)
+Weighed weighed(const PageTable& table, CellReader& reader)
 {
-    Grid best;
-    const PageTable* chosen = nullptr;
-    std::vector<double> worths;
-    for (const PageTable& one : tables) {
-        std::vector<GridRow> rows;
-        for (const auto& cells : one.rows) {
-            GridRow row;
-            for (const std::string& cell : cells)
-                row.push_back(reader.cell(plainSigns(cell), 0));
-            if (!isBlank(row))
-                rows.push_back(std::move(row));
-        }
-        Grid grid = weighed(std::move(rows), reader);
-        worths.push_back(grid.worth);
-        if (chosen && grid.worth <= best.worth)
-            continue;
-        best = std::move(grid);
-        chosen = &one;
-    }
-    const double nearly = reader.table().limits.otherTableShare * best.worth;
-    best.another =
-        std::count_if(worths.begin(), worths.end(), [&](double worth) { return worth > nearly; })
-        > 1;
-    pairsApart(best.rows, reader.table().limits.pairsShare);
     std::vector<GridRow> rows;
-    const auto addText = [&](const std::vector<std::string>& lines) {
-        for (const std::string& line : lines)
-            if (GridRow row{reader.cell(plainSigns(line), 0)}; !isBlank(row))
-                rows.push_back(std::move(row));
+    bool geometry = false;
+    for (const auto& cells : table.rows) {
+        GridRow& row = rows.emplace_back();
+        for (const std::string& cell : cells) {
+            row.push_back(reader.cell(plainSigns(cell), 0));
+            geometry = geometry || isOfTheFrame(row.back().heading->column);
+        }
+    }
+    const double worth = weighed(std::move(rows), reader).worth;
+    return {&table, worth, geometry};
+}
+
+/// The page's tables that have headings of a frame's geometry, in their order, with the text beside
+/// them and a blank line between. The one with the most in it is always among them.
+PastedLines linesOfTables(const std::vector<PageTable>& tables, CellReader& reader)
+{
+    const ReadingLimits& limits = reader.table().limits;
+    std::vector<Weighed> all;
+    for (const PageTable& one : tables)
+        all.push_back(weighed(one, reader));
+    const auto best =
+        std::max_element(all.begin(), all.end(), [](const Weighed& one, const Weighed& other) {
+            return one.worth < other.worth;
+        });
+    PastedLines result;
+    std::size_t count = 1;
+    std::size_t lines = best->table->rows.size();
+    for (auto one = all.begin(); one != all.end(); ++one) {
+        const bool wanted = one->taken && one->worth > limits.otherTableShare * best->worth;
+        const std::size_t more = one->table->rows.size() + one->table->above.size() + 1;
+        const bool room = count < limits.mostTables && lines + more < mostTableLines;
+        result.more = result.more || (one != best && wanted && !room);
+        one->taken = one == best || (wanted && room);
+        count += one != best && one->taken ? 1 : 0;
+        lines += one != best && one->taken ? more : 0;
+    }
+    const auto add = [&](const std::string& line) {
+        if (trimmed(line).find_first_not_of('\t') != std::string_view::npos)
+            result.lines.push_back({result.lines.size() + 1, line});
     };
-    addText(chosen->above);
-    rows.insert(rows.end(), std::make_move_iterator(best.rows.begin()),
-                std::make_move_iterator(best.rows.end()));
-    addText(chosen->below);
-    for (std::size_t i = 0; i < rows.size(); ++i)
-        for (GridCell& cell : rows[i])
-            cell.line = i + 1;
-    best.rows = std::move(rows);
-    return best;
+    const PageTable* last = nullptr;
+    for (const Weighed& one : all) {
+        if (!one.taken)
+            continue;
+        if (const PageTable* before = std::exchange(last, one.table)) {
+            for (const std::string& line : before->below)
+                if (std::find(last->above.begin(), last->above.end(), line) == last->above.end())
+                    add(plainSigns(line));
+            result.lines.push_back({result.lines.size() + 1, {}});
+        }
+        for (const std::string& line : last->above)
+            add(plainSigns(line));
+        for (const auto& cells : last->rows) {
+            std::string line;
+            for (std::size_t c = 0; c < cells.size(); ++c)
+                line += (c > 0 ? "\t" : "") + plainSigns(cells[c]);
+            add(line);
+        }
+    }
+    for (const std::string& line : last->below)
+        add(plainSigns(line));
+    return result;
 }
 
 Problem refused(ProblemCode code, std::size_t value = 0, std::size_t most = 0,
@@ -126,7 +144,7 @@ std::size_t linesIn(std::string_view text)
                                     + (text.ends_with('\n') ? 0 : 1));
 }
 
-std::variant<Grid, Problem> gridOfPage(std::string_view text, CellReader& reader)
+std::variant<PastedLines, Problem> linesOfPage(std::string_view text, CellReader& reader)
 {
     auto read = tablesOfPage(text);
     if (auto* problem = std::get_if<Problem>(&read))
@@ -134,15 +152,15 @@ std::variant<Grid, Problem> gridOfPage(std::string_view text, CellReader& reader
     const auto& tables = std::get<std::vector<PageTable>>(read);
     if (tables.empty())
         return refused(ProblemCode::Markup);
-    Grid grid = gridOfTables(tables, reader);
-    if (grid.rows.size() > mostTableLines)
-        return refused(ProblemCode::TooMany, grid.rows.size(), mostTableLines);
-    return grid;
+    PastedLines result = linesOfTables(tables, reader);
+    if (result.lines.size() > mostTableLines)
+        return refused(ProblemCode::TooMany, result.lines.size(), mostTableLines);
+    return result;
 }
 
 } // namespace
 
-std::variant<Grid, Problem> gridOf(std::string_view bytes, CellReader& reader)
+std::variant<PastedLines, Problem> linesOfPaste(std::string_view bytes, CellReader& reader)
 {
     const bool page = looksLikeMarkup(bytes.substr(0, mostMarkupBytes));
     const std::size_t most = page ? mostMarkupBytes : mostTableBytes;
@@ -154,25 +172,25 @@ std::variant<Grid, Problem> gridOf(std::string_view bytes, CellReader& reader)
     if (!text)
         return refused(ProblemCode::NotText);
     if (page || looksLikeMarkup(*text))
-        return gridOfPage(*text, reader);
+        return linesOfPage(*text, reader);
     const auto lines = linesOf(*text, mostTableLines);
     if (lines.size() > mostTableLines)
         return refused(ProblemCode::TooMany, linesIn(*text), mostTableLines);
-    std::vector<PlainLine> plain;
+    PastedLines result;
     for (std::size_t i = 0; i < lines.size(); ++i)
-        plain.push_back({i + 1, plainSigns(lines[i])});
-    return gridOfLines(plain, reader);
+        result.lines.push_back({i + 1, plainSigns(lines[i])});
+    return result;
 }
 
-std::string textOf(const Grid& grid)
+Grid gridOf(const std::vector<PlainLine>& lines, CellReader& reader)
 {
-    std::string text;
-    for (const GridRow& row : grid.rows) {
-        for (std::size_t i = 0; i < row.size(); ++i)
-            text += (i ? "\t" : "") + row[i].text;
-        text += '\n';
-    }
-    return text;
+    Grid best{cutNowhere(lines, reader), 0.0, {}};
+    eachCut(lines, reader, [&](std::vector<GridRow> rows) {
+        if (Grid grid = weighed(std::move(rows), reader); grid.worth > best.worth)
+            best = std::move(grid);
+    });
+    pairsApart(best.rows, reader.table().limits.pairsShare);
+    return best;
 }
 
 } // namespace tripoise::table

@@ -3,12 +3,12 @@
 // Text cut into cells.
 //
 // Every way of cutting that the text allows is tried (`cuts.h`). The one is taken in which most
-// cells are clean numbers and known headings, and the lines are of one length. Of a page's source
-// the cells are as they are marked.
+// cells are clean numbers and known headings, and the lines are of one length. A page's tables
+// become lines with tabs first, so that a page and what is copied of it are read alike.
 #pragma once
 
 #include "base/problem.h"
-#include "table/cells.h"
+#include "table/cuts.h"
 
 #include <string>
 #include <string_view>
@@ -20,14 +20,19 @@ namespace tripoise::table {
 struct Grid {
     std::vector<GridRow> rows; ///< one for each line that is not blank
     double worth = 0.0;        ///< clean numbers and headings, weighted
-    bool another = false;      ///< there is another table that is worth nearly as much
+    GridRow told;              ///< what repeats headings or sizes, or names a model over its sizes
 };
 
-/// The cells of what was pasted, text or the source of a page, or why it cannot be a table at all.
-/// `reader` keeps what the cells refer to.
-[[nodiscard]] std::variant<Grid, Problem> gridOf(std::string_view bytes, CellReader& reader);
+struct PastedLines {
+    std::vector<PlainLine> lines;
+    bool more = false; ///< the page holds tables that are not among them
+};
 
-/// As text with tabs.
-[[nodiscard]] std::string textOf(const Grid& grid);
+/// The lines of what was pasted, text or the source of a page, or why it cannot be a table at all.
+[[nodiscard]] std::variant<PastedLines, Problem> linesOfPaste(std::string_view bytes,
+                                                              CellReader& reader);
+
+/// `reader` keeps what the cells refer to.
+[[nodiscard]] Grid gridOf(const std::vector<PlainLine>& lines, CellReader& reader);
 
 } // namespace tripoise::table

@@ -6,8 +6,6 @@
 namespace tripoise::table {
 namespace {
 
-constexpr std::size_t least = 4; // cells of a line
-
 std::string joined(const Cells& cells)
 {
     return phrase(cells, cells.size());
@@ -16,11 +14,11 @@ std::string joined(const Cells& cells)
 } // namespace
 
 HeadedColumns::HeadedColumns(const std::vector<PlainLine>& lines, CellReader& reader)
-    : m_reader(reader)
+    : m_reader(reader), m_limits(reader.table().limits)
 {
     std::map<std::size_t, std::size_t> counts;
     for (const PlainLine& line : lines)
-        if (const auto cells = valuesIn(line.text); cells.size() >= least)
+        if (const auto cells = valuesIn(line.text); cells.size() >= m_limits.leastHeadedCells)
             ++counts[cells.size()];
     m_count = usualOf(counts);
     for (std::size_t i = 0; i + 1 < lines.size() && counts[m_count] >= 2 && !found(); ++i)
@@ -34,18 +32,18 @@ Cells HeadedColumns::operator()(const std::string& text)
     if (joined(tokensOf(text)) == m_headingLine)
         return m_headings;
     Cells cells = valuesIn(text);
-    return cells.size() + 1 < m_count || cells.size() < least ? Cells{text} : cells;
+    return cells.size() + 1 < m_count || cells.size() < m_limits.leastHeadedCells ? Cells{text}
+                                                                                  : cells;
 }
 
 /// A name of one word or more, then values, each with its unit; nothing where there are others.
 Cells HeadedColumns::valuesIn(const std::string& text)
 {
     const Cells tokens = tokensOf(text);
-    constexpr std::size_t longestName = 3;
     std::size_t from = tokens.size();
     while (from > 0 && (m_reader.cell(tokens[from - 1], 0).isValue() || isUnit(tokens[from - 1])))
         --from;
-    if (from > longestName
+    if (from > m_limits.longestNameWords
         || (from > 0 && m_reader.kindOf(phrase(tokens, from)) == CellKind::Heading))
         return {};
     Cells cells;
@@ -77,9 +75,7 @@ int HeadedColumns::worthOf(const Cells& tokens, std::size_t from, std::size_t to
 /// understood but for one; nothing where two ways are alike.
 Cells HeadedColumns::headingsIn(const Cells& tokens)
 {
-    constexpr std::size_t longest = 6;
-    constexpr std::size_t mostTokens = 80;
-    if (tokens.size() + 1 < m_count || tokens.size() > mostTokens)
+    if (tokens.size() + 1 < m_count || tokens.size() > m_limits.mostHeadingLineWords)
         return {};
     struct Way {
         int worth = -1;
@@ -93,7 +89,8 @@ Cells HeadedColumns::headingsIn(const Cells& tokens)
     };
     at(0, 0, 0).worth = 0;
     for (std::size_t end = 1; end <= tokens.size(); ++end)
-        for (std::size_t from = end - std::min(end, longest); from < end; ++from) {
+        for (std::size_t from = end - std::min(end, m_limits.longestHeadingWords); from < end;
+             ++from) {
             const int worth = worthOf(tokens, from, end);
             for (std::size_t count = 1; count <= m_count; ++count)
                 for (std::size_t unknown = worth > 0 ? 0 : 1; unknown < 2; ++unknown) {

@@ -26,6 +26,7 @@ private:
     Cells headingsIn(const Cells& tokens);
 
     CellReader& m_reader;
+    const ReadingLimits& m_limits;
     std::size_t m_count = 0;
     Cells m_headings;
     std::string m_headingLine;

@@ -56,12 +56,24 @@ struct HeadingParts {
 struct ReadingLimits {
     double headingWorth = 0.0;     ///< of a cell that is a known heading, in numbers
     double dirtyCost = 0.0;        ///< of one that holds figures and is no number
-    double otherTableShare = 0.0;  ///< of the best table's worth, from which on another is told
+    double otherTableShare = 0.0;  ///< of the best table's worth, from which on another is read
     double alikeShare = 0.0;       ///< of headings that are as far from the next as most
     double pairsShare = 0.0;       ///< of rows that are pairs of label and value
     double smallFigureMm = 0.0;    ///< a column that begins below it tells nothing of its unit
     double widestTyreInches = 0.0; ///< a smaller figure is in inches
-    Range sizes;                   ///< numbers that name a size, in inches or centimetres
+    std::size_t mostTables = 0;    ///< of one text
+    std::size_t mostTwice = 0;     ///< columns that stand twice in one table
+    std::size_t longestTitle = 0;  ///< bytes of a model's name
+    // A table of something else above: how far the geometry is looked for behind blank lines.
+    std::size_t mostBlankLines = 0;
+    std::size_t mostBytesSearched = 0;
+    std::size_t mostLinesAbove = 0;   ///< of titles that can be part of one heading
+    std::size_t leastCounted = 0;     ///< rows from which on 1, 2, 3 are their numbers
+    std::size_t leastHeadedCells = 0; ///< of a line of values with single blanks
+    std::size_t longestNameWords = 0; ///< of a size before its values
+    std::size_t longestHeadingWords = 0;
+    std::size_t mostHeadingLineWords = 0;
+    Range sizes; ///< numbers that name a size, in inches or centimetres
     Range sizesMm;
 };
 

@@ -2,13 +2,13 @@
 #include "table/layout.h"
 
 #include "table/lane_values.h"
+#include "table/titles.h"
 
 #include <algorithm>
+#include <map>
 
 namespace tripoise::table {
 namespace {
-
-constexpr std::size_t longestTitle = 60;
 
 class Layouter {
 public:
@@ -19,12 +19,15 @@ public:
         m_layout.unit = m_extent.unit;
         m_layout.rowsRead = m_extent.rowsRead;
         m_layout.sizesDown = m_extent.sizesDown;
+        m_layout.from = m_extent.from;
+        m_layout.to = m_extent.to;
         if (m_extent.from == m_extent.to)
             return;
         m_places = placesOf(grid, m_sheet, m_extent, table);
         findLanes();
         findModel();
-        m_layout.sizes = m_places.sizes;
+        m_places.sizes.guessed = m_places.sizes.guessed || isMixed();
+        m_layout.places = std::move(m_places);
     }
 
     GridLayout take() { return std::move(m_layout); }
@@ -36,7 +39,7 @@ private:
     }
     [[nodiscard]] bool isValue(std::size_t at) const { return m_places.of[at] == Place::Values; }
 
-    /// Whether other sizes than the first line's are named here: another table begins.
+    /// Whether sizes are named here, others or the first line's again: another table begins.
     [[nodiscard]] bool isOtherSizes(std::size_t line) const
     {
         const auto sizes = m_places.sizeLine;
@@ -54,7 +57,7 @@ private:
             letters = letters || (!cell.text.empty() && cell.kind != CellKind::Number);
             differ = differ || cell.text != m_sheet.text(*sizes, at);
         }
-        return differ && letters;
+        return letters || !differ;
     }
 
     void findLanes()
@@ -70,7 +73,7 @@ private:
             if (line == m_places.sizeLine || line == m_places.secondSizeLine)
                 continue;
             if (isOtherSizes(line)) {
-                m_layout.rowsRead = m_sheet.place(line, 0).row;
+                m_layout.rowsRead = withTitle(m_grid.rows, m_sheet.place(line, 0).row, m_table);
                 break;
             }
             carry(line);
@@ -95,6 +98,29 @@ private:
         }
         for (std::size_t i = 0; i < m_places.values.size() && !across; ++i)
             withholdSize(i, m_sheet.place(0, m_places.values[i]).row, places);
+    }
+
+    /// Whether it looks like several tables that nothing parts: columns come again, or rows of
+    /// sizes stand among rows of headings.
+    [[nodiscard]] bool isMixed() const
+    {
+        std::map<Column, std::size_t> columns;
+        std::size_t sizes = 0;
+        std::size_t above = 0; // the line of sizes
+        std::size_t again = 0;
+        for (const Lane& lane : m_layout.lanes) {
+            if (isOfTheFrame(lane.read.column))
+                again += ++columns[*lane.read.column] == 2 ? 1 : 0;
+            else
+                sizes += !m_extent.sizesDown && isSizeName(lane.heading, m_table) ? 1 : 0;
+            const bool isAbove =
+                !m_extent.sizesDown && m_places.sizeLine && !lane.headingCells.empty()
+                && lane.headingCells.front().row < m_extent.from + *m_places.sizeLine;
+            above += isAbove && !lane.cells.empty() ? 1 : 0;
+        }
+        const std::size_t most = m_table.limits.mostTwice;
+        const bool between = above > most && above + 1 < m_layout.lanes.size();
+        return !columns.empty() && (again > most || sizes > most || between);
     }
 
     /// Whether a heading stands where no row of values reaches.
@@ -255,9 +281,8 @@ private:
                 text += m_above[i] + ' ';
             return text + own;
         };
-        constexpr std::size_t mostAbove = 3;
-        for (std::size_t count = std::min(m_above.size(), mostAbove); count > 0 && !m_valuesAbove;
-             --count)
+        for (std::size_t count = std::min(m_above.size(), m_table.limits.mostLinesAbove);
+             count > 0 && !m_valuesAbove; --count)
             all.push_back(joined(count));
         all.push_back(together);
         all.push_back(own);
@@ -312,25 +337,18 @@ private:
             lane.read.unit = unit;
     }
 
-    [[nodiscard]] bool isTitle(const GridCell& cell) const
-    {
-        return !cell.note && !cell.heading->understood() && !cell.heading->onlyUnit
-               && cell.text.size() <= longestTitle && !titleOf(cell.text, m_table).empty();
-    }
-
     /// The first line above the table that is no note; or what stands in its corner.
     void findModel()
     {
         for (std::size_t r = 0; r < m_extent.from && !m_layout.model; ++r) {
             const GridRow& row = m_grid.rows[r];
-            const auto at = std::find_if(row.begin(), row.end(),
-                                         [](const GridCell& cell) { return !cell.text.empty(); });
-            if (at != row.end() && isTitle(*at))
-                m_layout.model = CellPlace{r, static_cast<std::size_t>(at - row.begin())};
+            if (const GridCell* title = titleIn(row, m_table))
+                m_layout.model = CellPlace{r, static_cast<std::size_t>(title - row.data())};
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();
              ++at)
-            if (m_places.isBeforeValues(at) && isTitle(m_sheet.cell(*m_places.sizeLine, at)))
+            if (m_places.isBeforeValues(at)
+                && isTitle(m_sheet.cell(*m_places.sizeLine, at), m_table))
                 m_layout.model = m_sheet.existing(*m_places.sizeLine, at);
     }
 

@@ -23,7 +23,9 @@ struct Lane {
 
 struct GridLayout {
     bool sizesDown = false;
-    SizesFound sizes;
+    std::size_t from = 0; ///< the table's first row, and the one behind its last
+    std::size_t to = 0;
+    Places places; ///< along the lines of the sheet, and the sizes in them
     std::optional<CellPlace> model;
     std::vector<Lane> lanes;
     Unit unit = Unit::None;       ///< of lengths, stated for the whole table

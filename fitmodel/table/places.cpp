@@ -78,7 +78,6 @@ private:
     /// "1", "2", "3": the numbers of the rows, or of a drawing.
     [[nodiscard]] bool isCounting(std::size_t at) const
     {
-        constexpr std::size_t least = 3;
         std::size_t lines = 0;
         std::size_t count = 0;
         double last = 0.0;
@@ -95,16 +94,20 @@ private:
             last = value;
             ++count;
         }
-        return count >= least && 2 * count >= lines;
+        return count >= m_table.limits.leastCounted && 2 * count >= lines;
     }
 
     void findSizeLine()
     {
         auto& line = m_result.sizeLine;
-        for (std::size_t i = 0; i < m_sheet.lines() && !line; ++i)
+        std::size_t first = m_grid.rows.size(); // of the rows with such a heading
+        for (std::size_t i = 0; i < m_sheet.lines(); ++i)
             for (std::size_t at = 0; at < m_sheet.length(); ++at)
-                if (isSizeHeading(i, at))
+                if (const std::size_t row = m_sheet.place(i, at).row;
+                    row < first && isSizeHeading(i, at)) {
                     line = i;
+                    first = row;
+                }
         m_sizesUnnamed = !line;
         if (m_sizesUnnamed)
             findUnnamed();

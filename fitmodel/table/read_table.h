@@ -100,11 +100,12 @@ struct ReadTable {
     bool operator==(const ReadTable&) const = default;
 };
 
-/// What a person says a column means: the column by its place in `ReadTable::columns`, or by its
-/// heading as it stands; nothing for a column that is to be left out.
+/// What a person says a column of one table means: the column by its place in `ReadTable::columns`,
+/// or by its heading as it stands; nothing for a column that is to be left out.
 struct Assignment {
     std::variant<std::size_t, std::string> column;
     std::optional<Column> meaning;
+    std::size_t table = 0; ///< of several
 };
 
 /// A page's source as the text of its table, with tabs; nothing where there is no table in it.
@@ -112,7 +113,14 @@ struct Assignment {
 [[nodiscard]] std::optional<std::string>
 tableTextOfPage(std::string_view page, const HeadingTable& table, const std::stop_token& stop = {});
 
+/// The tables of a text, each of another model; there is always one, be it of nothing but problems.
 /// The text may be the source of a page (HTML). After `stop` the result is of no use.
+[[nodiscard]] std::vector<ReadTable>
+readGeometryTables(std::string_view text, const HeadingTable& table,
+                   const std::vector<Assignment>& assignments = {},
+                   const std::stop_token& stop = {});
+
+/// The first of them.
 [[nodiscard]] ReadTable readGeometryTable(std::string_view text, const HeadingTable& table,
                                           const std::vector<Assignment>& assignments = {},
                                           const std::stop_token& stop = {});

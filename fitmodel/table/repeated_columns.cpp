@@ -19,17 +19,6 @@ std::optional<Column> otherWay(Column column)
     }
 }
 
-/// The same figures, in another unit maybe.
-bool isSame(const ReadColumn& one, const ReadColumn& other)
-{
-    for (std::size_t i = 0; i < one.entries.size(); ++i)
-        if (one.entries[i] && other.entries[i]
-            && std::abs(one.entries[i]->value - other.entries[i]->value)
-                   > one.entries[i]->step + other.entries[i]->step)
-            return false;
-    return true;
-}
-
 void takeAs(ReadColumn& column, Column other)
 {
     column.meaning = other;
@@ -40,6 +29,16 @@ void takeAs(ReadColumn& column, Column other)
 }
 
 } // namespace
+
+bool isSame(const ReadColumn& one, const ReadColumn& other)
+{
+    for (std::size_t i = 0; i < one.entries.size(); ++i)
+        if (one.entries[i] && other.entries[i]
+            && std::abs(one.entries[i]->value - other.entries[i]->value)
+                   > one.entries[i]->step + other.entries[i]->step)
+            return false;
+    return true;
+}
 
 void leaveRepeated(std::vector<ReadColumn>& columns,
                    const std::vector<const HeadingRead*>& headings, Problems& problems)

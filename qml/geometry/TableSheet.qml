@@ -103,6 +103,15 @@ Sheet {
                 visible: sheet.sideBySide || sheet.standing === "table"
                 Layout.fillWidth: true
                 Layout.fillHeight: true
+                Choice {
+                    objectName: "tableModels"
+                    visible: options.length > 0
+                    name: qsTr("which model")
+                    options: page.models
+                    value: page.chosen
+                    onChosen: model => page.choose(model)
+                    Layout.fillWidth: true
+                }
                 TableGrid {
                     id: grid
                     objectName: "tableGrid"

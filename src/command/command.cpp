@@ -285,11 +285,12 @@ int runTable(const Arguments& arguments)
         report(arguments.file, {*problem});
         return InputWrong;
     }
-    const ReadTable read = readGeometryTable(std::get<std::string>(bytes), shippedHeadings());
-    report(arguments.file, read.problems); // of a table that is read all the same, what was odd
-    if (!read.readable())
+    const auto tables = readGeometryTables(std::get<std::string>(bytes), shippedHeadings());
+    for (const ReadTable& read : tables)
+        report(arguments.file, read.problems); // of one that is read all the same, what was odd
+    if (!tables.front().readable())
         return InputWrong;
-    return written(QString::fromStdString(tableText(read, *format)));
+    return written(QString::fromStdString(tablesText(tables, *format)));
 }
 
 int runSchema(const Arguments& arguments)

@@ -3,6 +3,7 @@
 
 #include "command/tables.h"
 #include "frame/closure.h"
+#include "wording/table_page_words.h"
 #include "wording/table_words.h"
 
 #include <nlohmann/json.hpp>
@@ -116,8 +117,17 @@ Json columnsJson(const ReadTable& read)
     return columns;
 }
 
-std::string jsonOf(const ReadTable& read, const GeometryTable& geometry, const ClosedTable& closed)
+using Models = std::vector<std::optional<std::string>>;
+
+struct Closed {
+    const ReadTable& read;
+    GeometryTable geometry;
+    ClosedTable closed;
+};
+
+Json jsonOf(const Closed& table)
 {
+    const auto& [read, geometry, closed] = table;
     Json json{{"model", read.model ? Json(*read.model) : Json()},
               {"sizes_from", fromKey(read.sizesFrom)},
               {"columns", columnsJson(read)},
@@ -156,6 +166,16 @@ std::string jsonOf(const ReadTable& read, const GeometryTable& geometry, const C
     json["not_understood"] = Json::array();
     for (const TableText& one : read.notUnderstood)
         json["not_understood"].push_back({{"text", one.text}, {"line", one.line}});
+    return json;
+}
+
+/// The first, the others in it.
+std::string jsonOf(const std::vector<Closed>& tables)
+{
+    Json json = jsonOf(tables.front());
+    json["other_models"] = Json::array();
+    for (std::size_t i = 1; i < tables.size(); ++i)
+        json["other_models"].push_back(jsonOf(tables[i]));
     return json.dump(2, ' ', false, Json::error_handler_t::replace) + '\n';
 }
 
@@ -170,15 +190,18 @@ std::string quoted(const std::string& cell)
 }
 
 /// One value a line, so that its state stands beside it.
-std::string csvOf(const ClosedTable& closed)
+std::string csvOf(const std::vector<Closed>& tables, const Models& models)
 {
-    std::string csv = "size,column,value,sd,state\n";
-    for (const ClosedSize& size : closed.sizes)
-        for (const ClosedValue& value : size.values) {
-            csv += quoted(size.size) + ',' + std::string(keyOf(value.column)) + ',';
-            csv += Json(told(value.value.value)).dump() + ',' + Json(told(value.value.sd)).dump();
-            csv += std::string(",") + stateKey(value.value.origin) + '\n';
-        }
+    std::string csv = "model,size,column,value,sd,state\n";
+    for (std::size_t i = 0; i < tables.size(); ++i)
+        for (const ClosedSize& size : tables[i].closed.sizes)
+            for (const ClosedValue& value : size.values) {
+                csv += quoted(tableName(models, i).toStdString()) + ',' + quoted(size.size) + ','
+                       + std::string(keyOf(value.column)) + ','
+                       + Json(told(value.value.value)).dump() + ','
+                       + Json(told(value.value.sd)).dump() + ',' + stateKey(value.value.origin)
+                       + '\n';
+            }
     return csv;
 }
 
@@ -195,16 +218,27 @@ std::optional<TableFormat> tableFormat(const QString& name)
     return std::nullopt;
 }
 
-std::string tableText(const ReadTable& read, TableFormat format)
+std::string tablesText(const std::vector<ReadTable>& read, TableFormat format)
 {
-    const GeometryTable geometry = geometryOf(read);
-    const ClosedTable closed = closeTable(geometry, shippedClosure());
-    switch (format) {
-    case TableFormat::Json: return jsonOf(read, geometry, closed);
-    case TableFormat::Csv: return csvOf(closed);
-    case TableFormat::Text: break;
+    std::vector<Closed> tables;
+    Models models;
+    for (const ReadTable& one : read) {
+        GeometryTable geometry = geometryOf(one);
+        ClosedTable closed = closeTable(geometry, shippedClosure());
+        tables.push_back({one, std::move(geometry), std::move(closed)});
+        models.push_back(one.model);
     }
-    return closedTableText(read, closed).toStdString();
+    if (format == TableFormat::Json)
+        return jsonOf(tables);
+    if (format == TableFormat::Csv)
+        return csvOf(tables, models);
+    std::string text;
+    for (std::size_t i = 0; i < tables.size(); ++i) {
+        text += i > 0 ? "\n" : "";
+        text +=
+            closedTableText(tableName(models, i), tables[i].read, tables[i].closed).toStdString();
+    }
+    return text;
 }
 
 } // namespace tripoise::command

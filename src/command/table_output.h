@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: MIT
 //
-// A geometry table read and closed, as the command line writes it.
+// The geometry tables of a text read and closed, as the command line writes it.
 #pragma once
 
 #include "table/read_table.h"
@@ -9,6 +9,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace tripoise::command {
 
@@ -17,6 +18,6 @@ enum class TableFormat { Text, Json, Csv };
 /// By its name; text where none is asked for.
 [[nodiscard]] std::optional<TableFormat> tableFormat(const QString& name);
 
-[[nodiscard]] std::string tableText(const ReadTable& read, TableFormat format);
+[[nodiscard]] std::string tablesText(const std::vector<ReadTable>& read, TableFormat format);
 
 } // namespace tripoise::command

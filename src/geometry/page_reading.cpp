@@ -8,7 +8,8 @@ namespace {
 
 PageRead readPage(const PageOrder& order, const std::stop_token& stop)
 {
-    PageRead read{order.work, {}, order.offered, order.work.text.empty()};
+    const bool isNew = order.work.text.empty();
+    PageRead read{isNew ? TableWork() : order.work, {}, order.offered, isNew};
     const auto text = tableTextOfPage(order.page, shippedHeadings(), stop);
     const bool taken = text
                        && (!order.readableOnly

@@ -97,8 +97,6 @@ void TablePage::put(TableWork work, TableAnswer answer)
 void TablePage::take(std::string text)
 {
     m_work = {};
-    m_ownName.reset();
-    m_unticked.clear();
     put(std::move(text));
     emit taken();
 }
@@ -115,10 +113,6 @@ void TablePage::arrived(quint64 number, PageRead read)
 {
     if (number != m_reading)
         return;
-    if (read.isNew) {
-        m_ownName.reset();
-        m_unticked.clear();
-    }
     if (!read.offered || read.answer.read.readable()) {
         put(std::move(read.work), std::move(read.answer));
     } else {
@@ -221,18 +215,20 @@ void TablePage::workOut()
 
 void TablePage::show()
 {
-    m_lines.show(readable() ? tableLines(m_answer, m_work.asHeaded) : std::vector<TableLine>(),
+    m_lines.show(readable() ? tableLines(m_answer, m_work.ofChosen().asHeaded)
+                            : std::vector<TableLine>(),
                  m_answer.read.sizes);
     std::vector<TableSizesModel::Row> sizes;
     for (std::size_t i = 0; readable() && i < m_answer.closed.sizes.size(); ++i) {
         const ClosedSize& size = m_answer.closed.sizes[i];
         const bool able = frameOf(m_answer.geometry, m_answer.closed, i).has_value();
         sizes.push_back({QString::fromStdString(size.size), able,
-                         able && !m_unticked.contains(size.size), whyNoCandidate(size)});
+                         able && !m_work.ofChosen().unticked.contains(size.size),
+                         whyNoCandidate(size)});
     }
     m_sizes.show(std::move(sizes));
     m_notes.show(m_work.text.empty() ? std::vector<TableNote>()
-                                     : tableNotes(m_answer, m_work.asHeaded));
+                                     : tableNotes(m_answer, m_work.ofChosen().asHeaded));
     emit changed();
 }
 
@@ -244,15 +240,33 @@ void TablePage::say(const QString& what)
 
 QString TablePage::modelName() const
 {
-    return m_ownName.value_or(QString::fromStdString(m_answer.read.model.value_or("")));
+    const auto& own = m_work.ofChosen().model;
+    return QString::fromStdString(own ? *own : m_answer.read.model.value_or(""));
 }
 
 void TablePage::setModelName(const QString& name)
 {
     if (name.simplified() == modelName())
         return;
-    m_ownName = name.simplified();
+    m_work.ofChosen().model = name.simplified().toStdString();
     emit changed();
+}
+
+QVariantList TablePage::models() const
+{
+    QVariantList list;
+    for (std::size_t i = 0; i < m_answer.models.size() && m_answer.models.size() > 1; ++i)
+        list << QVariantMap{{QStringLiteral("text"), tableName(m_answer.models, i)},
+                            {QStringLiteral("value"), int(i)}};
+    return list;
+}
+
+void TablePage::choose(int model)
+{
+    if (model < 0 || std::size_t(model) >= m_answer.models.size() || reading())
+        return;
+    m_work.chosen = std::size_t(model);
+    workOut();
 }
 
 QString TablePage::summary() const
@@ -286,7 +300,7 @@ void TablePage::assign(int line, const QString& key)
     if (!index)
         return;
     if (key.isEmpty()) {
-        std::erase_if(m_work.assignments,
+        std::erase_if(m_work.ofChosen().assignments,
                       [assignment = assignmentOf(*index)](const Assignment& one) {
                           return one.column == assignment.column;
                       });
@@ -318,9 +332,9 @@ void TablePage::assignColumn(std::size_t index, std::optional<Column> meaning)
 {
     Assignment next = assignmentOf(index);
     next.meaning = meaning;
-    std::erase_if(m_work.assignments,
+    std::erase_if(m_work.ofChosen().assignments,
                   [&](const Assignment& one) { return one.column == next.column; });
-    m_work.assignments.push_back(std::move(next));
+    m_work.ofChosen().assignments.push_back(std::move(next));
 }
 
 bool TablePage::actOn(int line, int size)
@@ -356,13 +370,13 @@ int TablePage::step(int note)
     } else if (const auto* leaving = std::get_if<LeaveFigure>(&step)) {
         leave(leaving->correction);
     } else if (const auto* reading = std::get_if<ReadAsHeaded>(&step)) {
-        m_work.asHeaded = reading->asHeaded;
+        m_work.ofChosen().asHeaded = reading->asHeaded;
         workOut();
     } else if (const auto* confirming = std::get_if<ConfirmGuess>(&step)) {
         if (const auto column = confirming->readColumn)
             assignColumn(*column, m_answer.read.columns[*column].meaning);
         else
-            m_work.sizesConfirmed = true;
+            m_work.ofChosen().sizesConfirmed = true;
         workOut();
     } else if (const auto* saying = std::get_if<SayMeaning>(&step)) {
         const auto& lines = m_lines.lines();
@@ -375,14 +389,14 @@ int TablePage::step(int note)
 
 void TablePage::correct(const Correction& correction)
 {
-    m_work.corrections.push_back(correction);
+    m_work.ofChosen().corrections.push_back(correction);
     workOut();
 }
 
 void TablePage::leave(const Correction& correction)
 {
     const Correction left = correction; // it may lie in the answer
-    std::erase(m_work.corrections, left);
+    std::erase(m_work.ofChosen().corrections, left);
     workOut();
 }
 
@@ -392,9 +406,9 @@ void TablePage::tick(int size, bool ticked)
         return;
     const std::string& name = m_answer.read.sizes[std::size_t(size)];
     if (ticked)
-        m_unticked.erase(name);
+        m_work.ofChosen().unticked.erase(name);
     else
-        m_unticked.insert(name);
+        m_work.ofChosen().unticked.insert(name);
     show();
 }
 
@@ -429,7 +443,7 @@ std::vector<FrameSize> TablePage::frames(bool onlyTicked) const
 {
     std::vector<FrameSize> result;
     for (FrameSize frame : framesOf(m_answer.geometry, m_answer.closed)) {
-        if (onlyTicked && m_unticked.contains(frame.size))
+        if (onlyTicked && m_work.ofChosen().unticked.contains(frame.size))
             continue;
         frame.model = modelName().toStdString();
         result.push_back(std::move(frame));

@@ -11,7 +11,6 @@
 #include <QVariantList>
 
 #include <optional>
-#include <set>
 
 namespace tripoise {
 
@@ -23,6 +22,8 @@ class TablePage : public QObject, public SessionHolder {
     Q_PROPERTY(bool wholeShown READ wholeShown NOTIFY textChanged)
     Q_PROPERTY(bool reading READ reading NOTIFY changed)
     Q_PROPERTY(QString modelName READ modelName NOTIFY changed)
+    Q_PROPERTY(QVariantList models READ models NOTIFY changed)
+    Q_PROPERTY(int chosen READ chosen NOTIFY changed)
     Q_PROPERTY(bool readable READ readable NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(QString said READ said NOTIFY changed)
@@ -55,6 +56,11 @@ public:
 
     [[nodiscard]] QString modelName() const;
     Q_INVOKABLE void setModelName(const QString& name);
+    /// Of a text with several models' tables, of { text, value }; else none. One is worked on at a
+    /// time.
+    [[nodiscard]] QVariantList models() const;
+    [[nodiscard]] int chosen() const { return int(m_work.chosen); }
+    Q_INVOKABLE void choose(int model);
     [[nodiscard]] bool readable() const { return m_answer.read.readable(); }
     [[nodiscard]] QString summary() const;
     [[nodiscard]] const QString& said() const { return m_said; } ///< why something was not done
@@ -110,8 +116,6 @@ private:
     QString m_shownText;
     bool m_wholeShown = true;
     TableAnswer m_answer;
-    std::optional<QString> m_ownName;
-    std::set<std::string> m_unticked;
     bool m_keep = true;
     QString m_said;
     TableLinesModel m_lines;

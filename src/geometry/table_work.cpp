@@ -33,11 +33,29 @@ GeometryTable withCorrections(GeometryTable geometry, const std::vector<Correcti
 
 } // namespace
 
-TableAnswer workedOut(const TableWork& work, const std::stop_token& stop)
+const TableSaid& TableWork::ofChosen() const
 {
+    static const TableSaid nothing;
+    const auto found = said.find(chosen);
+    return found == said.end() ? nothing : found->second;
+}
+
+TableAnswer workedOut(TableWork& work, const std::stop_token& stop)
+{
+    std::vector<Assignment> assignments;
+    for (const auto& [table, said] : work.said)
+        for (Assignment one : said.assignments) {
+            one.table = table;
+            assignments.push_back(std::move(one));
+        }
+    auto tables = readGeometryTables(work.text, shippedHeadings(), assignments, stop);
     TableAnswer answer;
-    answer.read = readGeometryTable(work.text, shippedHeadings(), work.assignments, stop);
-    if (work.sizesConfirmed && answer.read.sizesFrom == SizesFrom::Guessed) {
+    for (const ReadTable& one : tables)
+        answer.models.push_back(one.model);
+    work.chosen = std::min(work.chosen, tables.size() - 1);
+    answer.read = std::move(tables[work.chosen]);
+    const TableSaid& said = work.ofChosen();
+    if (said.sizesConfirmed && answer.read.sizesFrom == SizesFrom::Guessed) {
         answer.read.sizesFrom = SizesFrom::Named;
         std::erase_if(answer.read.problems, [](const Problem& problem) {
             return problem.code == ProblemCode::SizesGuessed;
@@ -46,12 +64,12 @@ TableAnswer workedOut(const TableWork& work, const std::stop_token& stop)
     answer.geometry = geometryOf(answer.read);
     answer.closed = closeTable(answer.geometry, shippedClosure());
     answer.proposed = answer.closed.redefinitions;
-    if (!work.asHeaded)
+    if (!said.asHeaded)
         for (const Redefinition& one : answer.proposed)
             answer.geometry = redefined(std::move(answer.geometry), one.column, one.takenAs);
-    answer.corrections = holding(work.corrections, answer.geometry);
+    answer.corrections = holding(said.corrections, answer.geometry);
     answer.geometry = withCorrections(std::move(answer.geometry), answer.corrections);
-    const bool otherwise = work.asHeaded && !answer.proposed.empty();
+    const bool otherwise = said.asHeaded && !answer.proposed.empty();
     if (otherwise || !answer.corrections.empty())
         answer.closed = closeTable(answer.geometry, shippedClosure(), {.redefine = false});
     return answer;

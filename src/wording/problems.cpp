@@ -174,7 +174,8 @@ QString tableProblem(const Problem& problem, const QString& value)
         return Words::tr("a table, but no heading of a frame's geometry in it; accepted: stack, "
                          "reach, head angle …, or columns assigned by hand");
     case ProblemCode::SecondTable:
-        return Words::tr("another table begins here and was not read; accepted: one at a time");
+        return Words::tr("another table begins here and was not read; accepted: tables of a "
+                         "frame's geometry");
     case ProblemCode::NoSizes:
         return Words::tr("the sizes have no names and were counted; accepted: a line or column "
                          "that names them");
@@ -204,8 +205,7 @@ QString tableProblem(const Problem& problem, const QString& value)
                "dash in each empty place")
                 .arg(names.join(Words::tr(", ", "between items of a list")));
     case ProblemCode::OtherTables:
-        return Words::tr("the page holds several tables like this one, and the one with the most "
-                         "headings was read; accepted: one at a time");
+        return Words::tr("the page holds more tables than are read at once; accepted: fewer");
     case ProblemCode::SizesGuessed:
         return Words::tr("a size has no name, so which numbers belong to which size is a guess; "
                          "accepted: a name for each, or your word that it is right");

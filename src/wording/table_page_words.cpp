@@ -124,6 +124,17 @@ QString tableSummary(const ReadTable& read)
              Words::tr("%n heading(s) understood", nullptr, int(columns)));
 }
 
+QString tableName(const std::vector<std::optional<std::string>>& models, std::size_t table)
+{
+    const auto& model = models[table];
+    const QString name = asName(model.value_or(std::string()));
+    if (models.size() == 1
+        || (!name.isEmpty() && std::count(models.begin(), models.end(), model) == 1))
+        return name;
+    return name.isEmpty() ? Words::tr("table %1", "of several in a text").arg(table + 1)
+                          : Words::tr("%1, table %2", "a model").arg(name).arg(table + 1);
+}
+
 QString whyNoCandidate(const ClosedSize& size)
 {
     QStringList missing;

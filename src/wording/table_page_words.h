@@ -9,6 +9,10 @@
 #include <QString>
 #include <QStringList>
 
+#include <optional>
+#include <string>
+#include <vector>
+
 namespace tripoise {
 
 // What to think of a figure, for who hovers over it.
@@ -36,6 +40,10 @@ namespace tripoise {
 [[nodiscard]] QString moreUnknownText(std::size_t count);
 /// "5 sizes, 14 columns", or why there is nothing.
 [[nodiscard]] QString tableSummary(const ReadTable& read);
+/// The model; of several in one text "table 2" where it has none, "Weir, table 2" where another has
+/// that name.
+[[nodiscard]] QString tableName(const std::vector<std::optional<std::string>>& models,
+                                std::size_t table);
 /// Why no candidate can be made of a size; empty where one can.
 [[nodiscard]] QString whyNoCandidate(const ClosedSize& size);
 

@@ -251,11 +251,11 @@ QString correctedSentence(const std::string& size, Column column, double printed
         .arg(asName(size), nameOf(column), figureOf(column, taken), figureOf(column, printed));
 }
 
-QString closedTableText(const ReadTable& read, const ClosedTable& closed)
+QString closedTableText(const QString& name, const ReadTable& read, const ClosedTable& closed)
 {
     QString text;
-    if (read.model)
-        text += asName(*read.model) + QStringLiteral("\n\n");
+    if (!name.isEmpty())
+        text += name + QStringLiteral("\n\n");
     text += grid(closed, geometryOf(read));
     if (anyOf(Origin::Derived, {}, closed))
         text += Words::tr("* follows from the other numbers\n");

@@ -40,7 +40,9 @@ namespace tripoise {
 [[nodiscard]] QString correctedSentence(const std::string& size, Column column, double printed,
                                         double taken);
 
-/// The table with its sizes across, then all that is to be said about it.
-[[nodiscard]] QString closedTableText(const ReadTable& read, const ClosedTable& closed);
+/// The table below its name, if it has one, with its sizes across, then all that is to be said
+/// about it.
+[[nodiscard]] QString closedTableText(const QString& name, const ReadTable& read,
+                                      const ClosedTable& closed);
 
 } // namespace tripoise

@@ -88,7 +88,7 @@ private slots:
         const Json json = Json::parse(result.out.toStdString());
         QCOMPARE(keysOf(json),
                  (QStringList{"model", "sizes_from", "columns", "sizes", "contradictions", "mixups",
-                              "unusual", "definitions", "not_understood"}));
+                              "unusual", "definitions", "not_understood", "other_models"}));
         QCOMPARE(json.at("model").get<std::string>(), std::string("Milldam"));
         QCOMPARE(json.at("sizes").size(), std::size_t(3));
         const Json& small = json.at("sizes")[0];
@@ -165,10 +165,10 @@ private slots:
                 "Size;\"S; small\";M\nStack;560;585\nReach;380;390\nHead angle;71;72");
         QCOMPARE(result.exitCode, 0);
         const QStringList lines = QString::fromUtf8(result.out).trimmed().split(u'\n');
-        QCOMPARE(lines.first(), QStringLiteral("size,column,value,sd,state"));
-        QVERIFY(lines.contains(QStringLiteral("M,stack_mm,585.0,0.289,given")));
+        QCOMPARE(lines.first(), QStringLiteral("model,size,column,value,sd,state"));
+        QVERIFY(lines.contains(QStringLiteral(",M,stack_mm,585.0,0.289,given")));
         for (const QString& line : lines)
-            QCOMPARE(line.count(u','), 4);
+            QCOMPARE(line.count(u','), 5);
     }
 
     void shouldReadAFile()
@@ -182,6 +182,27 @@ private slots:
         const Run result = run({path});
         QCOMPARE(result.exitCode, 0);
         QVERIFY(result.out.contains("Milldam"));
+    }
+
+    // No number of one model stands under the other's name.
+    void shouldTellModelsApart()
+    {
+        const QByteArray text = "Weir\nSize\tS\tM\nStack\t560\t585\nReach\t380\t390\n\n"
+                                "Sluice\nSize\tS\tM\nStack\t600\t625\nReach\t360\t370\n";
+        const Json json = Json::parse(run(jsonFromInput, text).out.toStdString());
+        const Json& other = json.at("other_models").at(0);
+        QCOMPARE(json.at("model").get<std::string>(), std::string("Weir"));
+        QCOMPARE(other.at("model").get<std::string>(), std::string("Sluice"));
+        QCOMPARE(other.at("sizes")[1].at("values").at("stack_mm").at("value").get<double>(), 625.0);
+        QVERIFY(!other.contains("other_models"));
+        const Run csv =
+            run({QStringLiteral("-"), QStringLiteral("--format"), QStringLiteral("csv")}, text);
+        QVERIFY(csv.out.contains("Weir,S,stack_mm,560.0,"));
+        QVERIFY(csv.out.contains("Sluice,S,stack_mm,600.0,"));
+        const QByteArray told = run(fromInput, text).out;
+        QVERIFY(told.indexOf("Weir") < told.indexOf("560"));
+        QVERIFY(told.indexOf("560") < told.indexOf("Sluice"));
+        QVERIFY(told.indexOf("Sluice") < told.indexOf("625"));
     }
 
     // Where sizes and columns come from, whom a size is for and what it is sold with.

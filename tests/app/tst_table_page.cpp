@@ -336,6 +336,49 @@ private slots:
         }));
     }
 
+    /// Two models with the same sizes: what is said of the one holds for that one alone, and its
+    /// sizes are added under its own name.
+    void shouldWorkOnOneModelAtATime()
+    {
+        QString other = clean;
+        other.replace(QStringLiteral("Weir\n"), QStringLiteral("\nSluice\n"))
+            .replace(QStringLiteral("602\t624"), QStringLiteral("642\t664"));
+        const OwnFolders folders;
+        Session session;
+        TablePage page;
+        page.setSession(&session);
+        const std::size_t already = session.fitting().frames.size();
+        page.setText(clean);
+        QVERIFY(page.models().isEmpty());
+        page.setText(clean + other);
+        QCOMPARE(page.models().size(), 2);
+        QCOMPARE(page.models().at(1).toMap().value(QStringLiteral("text")).toString(),
+                 QStringLiteral("Sluice"));
+        QCOMPARE(page.modelName(), QStringLiteral("Weir"));
+        page.tick(0, false);
+        page.assign(rowOf(page, Column::Chainstay), QStringLiteral("leave out"));
+        page.setModelName(QStringLiteral("Weir of May"));
+
+        page.choose(1);
+        QCOMPARE(page.chosen(), 1);
+        QCOMPARE(page.modelName(), QStringLiteral("Sluice"));
+        QCOMPARE(lineOf(page, Column::Stack).figures[3].text, QStringLiteral("664"));
+        QVERIFY(!lineOf(page, Column::Chainstay).assigned);
+        page.setKeep(false);
+        QVERIFY(page.add());
+        QCOMPARE(session.fitting().frames.size(), already + 4);
+        QCOMPARE(session.fitting().frames.back().model, std::string("Sluice"));
+
+        page.choose(0);
+        QCOMPARE(page.modelName(), QStringLiteral("Weir of May"));
+        QCOMPARE(lineOf(page, Column::Stack).figures[3].text, QStringLiteral("624"));
+        QVERIFY(page.add());
+        QCOMPARE(session.fitting().frames.size(), already + 7);
+        page.setText(clean); // the other is no longer there
+        page.choose(1);
+        QCOMPARE(page.chosen(), 0);
+    }
+
     void shouldTakeAMeaningFromAPersonAndGiveItBack()
     {
         TablePage page;

@@ -243,6 +243,49 @@ private slots:
         QVERIFY(double(decidable.right) >= 0.98 * double(decidable.cells));
         QVERIFY(double(decidable.guessed) <= 0.03 * double(decidable.cells));
     }
+
+    /// Two printings in one layout, one below the other: each is read as what it is alone, and no
+    /// number of one stands in the table of the other without being said to be a guess.
+    void shouldReadTwoModelsApart()
+    {
+        const int most = qEnvironmentVariableIntValue("TRIPOISE_PRINTED_SHOWN");
+        Count both;
+        std::size_t alone = 0; // right of the same tables, each by itself
+        int shownFaults = 0;
+        for (unsigned seed = 1; seed < 8000; seed += 2) {
+            const Printed first = printedTable(seed);
+            const Printed second = printedTable(seed + 1);
+            if (!first.decidable || !second.decidable || first.layout != second.layout)
+                continue;
+            const std::string text = first.html ? first.text + "<h2>Kestrel Ford</h2>" + second.text
+                                                : first.text + "\n\nKestrel Ford\n" + second.text;
+            for (const Printed* one : {&first, &second})
+                alone += judged(*one, readGeometryTable(one->text, headingTable())).count.right;
+            both.cells += judged(first, {}).count.cells + judged(second, {}).count.cells;
+            ++both.tables;
+            for (const ReadTable& read : readGeometryTables(text, headingTable())) {
+                const Judged ofFirst = judged(first, read);
+                const Judged ofSecond = judged(second, read);
+                const bool isFirst = ofFirst.count.wrong == ofSecond.count.wrong
+                                         ? ofFirst.count.right >= ofSecond.count.right
+                                         : ofFirst.count.wrong < ofSecond.count.wrong;
+                const Judged& one = isFirst ? ofFirst : ofSecond;
+                both.right += one.count.right;
+                both.wrong += one.count.wrong;
+                both.guessed += one.count.guessed;
+                if (one.count.wrong == 0 || shownFaults >= most)
+                    continue;
+                ++shownFaults;
+                qInfo().noquote() << "seed" << seed << QString::fromStdString(text) << '\n'
+                                  << one.faults.mid(0, 4).join(u'\n') << '\n'
+                                  << toldOf(read);
+            }
+        }
+        qInfo("%zu pairs, %zu cells, right %zu, alone %zu, guessed %zu, silently wrong %zu",
+              both.tables, both.cells, both.right, alone, both.guessed, both.wrong);
+        QCOMPARE(both.wrong, std::size_t(0));
+        QVERIFY(static_cast<double>(both.right) > 0.95 * static_cast<double>(alone));
+    }
 };
 
 QTEST_APPLESS_MAIN(TestPrintedTables)

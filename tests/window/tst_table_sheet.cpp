@@ -47,6 +47,22 @@ private slots:
     void init() { (void)Warnings::taken(); }
     void cleanup() { QCOMPARE(Warnings::taken(), QStringList()); }
 
+    /// Two models in one text: each is shown by itself, under its own name.
+    void shouldOfferTheModelsOfAText()
+    {
+        QGuiApplication::clipboard()->setText(textOfTable("147-en-two-models"));
+        const OpenWindow open(demoFile("between-two-sizes"));
+        QVERIFY(open.settle());
+        QTest::keyClick(open.window(), Qt::Key_T, Qt::ControlModifier);
+        QVERIFY(waitForSheet(open));
+        QVERIFY(itemWith(open, QStringLiteral("Fernhollow 700c")));
+        QCOMPARE(item(open, "tableSize_0")->property("text").toString(), QStringLiteral("47cm"));
+        click(itemWith(open, QStringLiteral("Fernhollow 26\"")));
+        QTRY_COMPARE(item(open, "tableSize_0")->property("text").toString(),
+                     QStringLiteral("44cm"));
+        take(open, "table-two-models");
+    }
+
     /// Copied off a page, corrected by one click, a size left out: the rest are candidates, decided
     /// on, and kept for the next rider.
     void shouldMakeCandidatesOutOfAPastedTable()

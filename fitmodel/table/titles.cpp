@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: MIT
+#include "table/titles.h"
+
+#include "table/legend.h"
+
+namespace tripoise::table {
+
+bool isTitle(const GridCell& cell, const HeadingTable& table)
+{
+    const std::string title = titleOf(cell.text, table);
+    return !cell.note && !cell.heading->understood() && !cell.heading->onlyUnit
+           && cell.text.size() <= table.limits.longestTitle && !title.empty()
+           && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
+}
+
+const GridCell* titleIn(const GridRow& row, const HeadingTable& table)
+{
+    const GridCell* last = nullptr;
+    const std::size_t filled = filledIn(row);
+    for (const GridCell& cell : row) {
+        if (cell.text.empty())
+            continue;
+        if (filled == 2 && !last && !titleOf(cell.text, table).empty())
+            return nullptr;
+        last = &cell;
+    }
+    const bool title = filled > 0 && filled <= 2 && isTitle(*last, table)
+                       && (filled == 1 || !isSizeName(last->text, table));
+    return title ? last : nullptr;
+}
+
+std::size_t withTitle(const std::vector<GridRow>& rows, std::size_t row, const HeadingTable& table)
+{
+    std::size_t first = row;
+    for (std::size_t r = row; r > 0; --r) {
+        const GridCell* title = titleIn(rows[r - 1], table);
+        if (title && !title->text.ends_with('.') && !title->text.starts_with('*')) {
+            first = r - 1;
+            break;
+        }
+        if (filledIn(rows[r - 1]) >= 2)
+            break;
+    }
+    // What stands behind the last blank line is of this table as well.
+    const auto line = [&](std::size_t r) { return rows[r].front().line; };
+    std::size_t more = first;
+    while (more > 0 && filledIn(rows[more - 1]) < 2 && line(more - 1) + 1 == line(more))
+        --more;
+    return more > 0 && line(more - 1) + 1 < line(more) ? more : first;
+}
+
+} // namespace tripoise::table
