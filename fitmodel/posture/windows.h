@@ -119,8 +119,9 @@ struct ComfortTable {
     PerComplaint<ComplaintStep> complaintSteps{};
     double mostHandsForComplaintMm = 0.0;  ///< from where the body has them
     double mostSaddleForComplaintMm = 0.0; ///< the same
-    PerComplaint<std::vector<ChangeStep>> changes; ///< on a bicycle that was built, first ones first
-    double mostFirstStepMm = 0.0;          ///< of the saddle in one visit
+    PerComplaint<std::vector<ChangeStep>>
+        changes;                  ///< on a bicycle that was built, first ones first
+    double mostFirstStepMm = 0.0; ///< of the saddle in one visit
     double oneToeLowersMm = 0.0, toesLowerMm = 0.0, flatLowersMm = 0.0;
     Angle mostLoweredKnee;
     Angle notBendingShift;          ///< of the trunk centre, where belly or thighs are in the way
