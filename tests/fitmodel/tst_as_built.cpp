@@ -19,8 +19,8 @@ namespace {
 
 constexpr double nearMm = 0.5;
 
-/// A bicycle's readings to a tenth of a millimetre, as the law of cosines gives them from distances and
-/// angles at the bottom bracket.
+/// A bicycle's readings to a tenth of a millimetre, as the law of cosines gives them from distances
+/// and angles at the bottom bracket.
 AsBuilt readOff(const Setup& setup, double noseAheadMm)
 {
     const auto tenth = [](double mm) { return std::round(10.0 * mm) / 10.0; };
@@ -33,8 +33,8 @@ AsBuilt readOff(const Setup& setup, double noseAheadMm)
     AsBuilt built;
     built.saddleHeightMm = tenth(std::hypot(saddle.x(), saddle.y()));
     built.noseSetbackMm = tenth(-toNose * std::cos(std::atan2(nose.y(), nose.x())));
-    built.noseToBarMm =
-        tenth(std::sqrt(toNose * toNose + toBar * toBar - 2.0 * toNose * toBar * std::cos(between)));
+    built.noseToBarMm = tenth(
+        std::sqrt(toNose * toNose + toBar * toBar - 2.0 * toNose * toBar * std::cos(between)));
     built.barBelowSaddleMm =
         tenth(saddle.y() - toBar * std::sin(std::atan2(setup.clamp.y(), setup.clamp.x())));
     return built;
@@ -75,8 +75,7 @@ private slots:
                 const BuiltCheck check =
                     checkBuilt(read, advised.setup, advised, advice.saddleNoseAheadMm, size, basis);
                 QCOMPARE(check.readings.size(), 4UL);
-                QVERIFY((check.contacts.saddle.point() - built.saddle.point()).norm()
-                        < nearMm);
+                QVERIFY((check.contacts.saddle.point() - built.saddle.point()).norm() < nearMm);
                 QVERIFY((check.contacts.grip - built.grip).norm() < nearMm);
                 QCOMPARE(check.rider.has_value(), check.off());
                 if (check.rider)
