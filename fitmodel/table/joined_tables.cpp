@@ -42,6 +42,12 @@ public:
         return moreColumns == m_a.sizesDown ? beside() : below();
     }
 
+    [[nodiscard]] bool mayGoOn() const
+    {
+        return m_first.isGeometry() && m_second.isGeometry() && isNamed(m_a) && isNamed(m_b)
+               && hasSameHeadings() && hasSizesBehind() && hasOwnTitle() && growsOn();
+    }
+
 private:
     static bool isNamed(const GridLayout& layout)
     {
@@ -84,6 +90,31 @@ private:
         const auto last = cellNumber(before.back(), m_table.numbers);
         const auto next = cellNumber(behind.front(), m_table.numbers);
         return last.has_value() == next.has_value() && (!last || last->value < next->value);
+    }
+
+    /// Whether most of what grows from size to size in the first grows on into the second.
+    [[nodiscard]] bool growsOn() const
+    {
+        int growing = 0;
+        int on = 0;
+        for (const Lane& one : m_a.lanes)
+            for (const Lane& other : m_b.lanes) {
+                if (one.heading.empty() || one.heading != other.heading || one.cells.empty()
+                    || other.cells.empty())
+                    continue;
+                const auto number = [this](const std::string& text) {
+                    return cellNumber(text, m_table.numbers);
+                };
+                const std::vector<std::string> texts = textsOf(one, m_first.grid);
+                const auto first = number(texts.front());
+                const auto last = number(texts.back());
+                const auto next = number(textsOf(other, m_second.grid).front());
+                if (!first || !last || !next || last->value <= first->value)
+                    continue;
+                ++growing;
+                on += next->value > last->value ? 1 : 0;
+            }
+        return 2 * on > growing;
     }
 
     [[nodiscard]] bool hasOwnTitle() const
@@ -209,6 +240,11 @@ std::optional<Grid> joined(const TablePart& first, const TablePart& second,
                            const HeadingTable& table)
 {
     return Joiner(first, second, table).joined();
+}
+
+bool mayGoOn(const TablePart& first, const TablePart& second, const HeadingTable& table)
+{
+    return Joiner(first, second, table).mayGoOn();
 }
 
 } // namespace tripoise::table

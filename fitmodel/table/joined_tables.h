@@ -14,4 +14,9 @@ namespace tripoise::table {
 [[nodiscard]] std::optional<Grid> joined(const TablePart& first, const TablePart& second,
                                          const HeadingTable& table);
 
+/// Whether the other may be the second half all the same: it has the same headings and carries the
+/// sizes on, but stands under a line that can be a title of its own.
+[[nodiscard]] bool mayGoOn(const TablePart& first, const TablePart& second,
+                           const HeadingTable& table);
+
 } // namespace tripoise::table

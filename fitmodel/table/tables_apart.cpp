@@ -43,8 +43,12 @@ public:
             auto whole = result.empty() ? std::nullopt : joined(result.back(), part, m_table);
             if (whole)
                 result.back() = partOf(std::move(*whole));
-            else
+            else {
+                // Whose sizes these are is for a person to say.
+                if (!result.empty() && mayGoOn(result.back(), part, m_table))
+                    part.layout.places.sizes.guessed = true;
                 result.push_back(std::move(part));
+            }
         }
         m_parts.clear();
         for (TablePart& part : result)

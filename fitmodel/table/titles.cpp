@@ -4,13 +4,27 @@
 #include "table/legend.h"
 
 namespace tripoise::table {
+namespace {
+
+/// The foot or head of a page copied along: its number apart from other words, or an address.
+bool isOfAPage(const std::string& text)
+{
+    const std::size_t figures = text.find_first_not_of("0123456789");
+    const bool number = figures > 0 && (figures == std::string::npos || figures <= 3);
+    return (number
+            && (figures == std::string::npos || text.compare(figures, 2, "  ") == 0
+                || text[figures] == '\t'))
+           || text.find("www.") != std::string::npos || text.find("://") != std::string::npos;
+}
+
+} // namespace
 
 bool isTitle(const GridCell& cell, const HeadingTable& table)
 {
     const std::string title = titleOf(cell.text, table);
-    return !cell.note && !cell.heading->understood() && !cell.heading->onlyUnit
-           && cell.text.size() <= table.limits.longestTitle && !title.empty()
-           && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
+    return !cell.note && !isOfAPage(cell.text) && !cell.heading->understood()
+           && !cell.heading->onlyUnit && cell.text.size() <= table.limits.longestTitle
+           && !title.empty() && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
 }
 
 const GridCell* titleIn(const GridRow& row, const HeadingTable& table)
