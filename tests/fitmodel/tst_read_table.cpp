@@ -415,6 +415,48 @@ private slots:
         QCOMPARE(long_.problems.front().code, ProblemCode::TooLarge);
     }
 
+    // Two halves of one table with the foot of a page between them; and with a line that may as
+    // well be the title of another model, so that a person is asked.
+    void shouldNotTakeThePagesFootForAModel_data()
+    {
+        QTest::addColumn<std::string>("between");
+        QTest::addColumn<std::size_t>("tables");
+        QTest::newRow("nothing") << std::string() << std::size_t(1);
+        QTest::newRow("page number") << std::string("38   Road 2024") << std::size_t(1);
+        QTest::newRow("number alone") << std::string("38") << std::size_t(1);
+        QTest::newRow("address") << std::string("www.example.com") << std::size_t(1);
+        QTest::newRow("a sentence")
+            << std::string("All measurements subject to change") << std::size_t(2);
+        QTest::newRow("a name") << std::string("Weir Tour") << std::size_t(2);
+    }
+    void shouldNotTakeThePagesFootForAModel()
+    {
+        QFETCH(std::string, between);
+        QFETCH(std::size_t, tables);
+        const auto read = readGeometryTables("Quill Lane\n"
+                                             "Size XS S M\n"
+                                             "Seat tube length 445 470 500\n"
+                                             "Seat tube angle 74.5 74.2 73.7\n"
+                                             "Head tube angle 70.5 71.3 72.0\n"
+                                             "Chainstay length 418 418 418\n"
+                                             "Stack 532 553 573\n"
+                                             "Reach 362 370 378\n"
+                                             "\n" + between
+                                                 + "\n\n"
+                                                   "Size L XL\n"
+                                                   "Seat tube length 530 560\n"
+                                                   "Seat tube angle 73.3 73.0\n"
+                                                   "Head tube angle 72.5 72.8\n"
+                                                   "Chainstay length 418 418\n"
+                                                   "Stack 598 622\n"
+                                                   "Reach 386 395\n",
+                                             headingTable());
+        QCOMPARE(read.size(), tables);
+        QCOMPARE(read.front().sizes.size(), tables == 1 ? std::size_t(5) : std::size_t(3));
+        if (tables == 2)
+            QCOMPARE(read.back().sizesFrom, SizesFrom::Guessed);
+    }
+
 private:
     static void compare(const ReadTable& read, const Expectation& expected)
     {
