@@ -2242,7 +2242,7 @@
     <message>
         <source>It is close with %1: ride both, set up alike, before one is ordered.</source>
         <comment>the other size</comment>
-        <translation>Zwischen beiden ist es knapp, auch %1 passt: fahren Sie beide, gleich eingestellt, bevor bestellt wird.</translation>
+        <translation>Es ist knapp, %1 kommt nah heran: fahren Sie beide, gleich eingestellt, bevor bestellt wird.</translation>
     </message>
     <message>
         <source>Little sets %1 and %2 apart for you: ride both, set up alike, before one is ordered.</source>
@@ -2275,10 +2275,6 @@
         <translation>durch Ringe von über dem Vorbau nach unten</translation>
     </message>
     <message>
-        <source>Too stretched or too cramped: a stem 10 mm shorter or longer.</source>
-        <translation>Zu gestreckt oder zu gedrängt: ein Vorbau, der 10 mm kürzer oder länger ist.</translation>
-    </message>
-    <message>
         <source>Pain at the front of the knee: the saddle %1 higher. Behind the knee: as much lower.</source>
         <translation>Schmerz vorn am Knie: den Sattel %1 höher. Hinten am Knie: um so viel tiefer.</translation>
     </message>
@@ -2297,10 +2293,6 @@
     <message>
         <source>This is where to start, not a prescription: one change at a time, of %1 or less or one part.</source>
         <translation>Das ist ein Anfang, keine Vorschrift: immer nur eine Änderung, um höchstens %1 oder ein Teil.</translation>
-    </message>
-    <message>
-        <source>Pain, numbness or an injury belongs with a health professional. Children, pregnancy, recent surgery, a replaced joint or a marked difference in leg length need a person, not a formula.</source>
-        <translation>Schmerz, Taubheit oder eine Verletzung gehören zu Arzt oder Therapeut. Kinder, Schwangerschaft, eine frische Operation, ein ersetztes Gelenk oder deutlich ungleiche Beine brauchen einen Menschen, keine Formel.</translation>
     </message>
     <message>
         <source>What the makers of the parts allow rules over this sheet, local rules of the road over both.</source>
@@ -2334,6 +2326,23 @@
         <source>This is the first step of the way to a saddle height of %1 and a nose %2; the bar comes with it. The rest at later visits, when that has been ridden.</source>
         <comment>how high; 58 mm behind</comment>
         <translation>Das ist der erste Schritt auf dem Weg zu einer Sattelhöhe von %1 und einer Nase %2; der Lenker kommt mit. Der Rest bei späteren Besuchen, wenn das gefahren ist.</translation>
+    </message>
+    <message>
+        <source>Standing over the frame in my shoes, it is %1 too high for me.</source>
+        <translation>Über dem Rahmen stehend ist er mir in meinen Schuhen um %1 zu hoch.</translation>
+    </message>
+    <message>
+        <source>Too stretched or too cramped: the next shorter or the next longer stem.</source>
+        <translation>Zu gestreckt oder zu gedrängt: der nächstkürzere oder der nächstlängere Vorbau.</translation>
+    </message>
+    <message>
+        <source>For %1. None of the sizes fits: this one comes nearest, to try and not to order.</source>
+        <comment>kinds of riding</comment>
+        <translation>Für %1. Keine der Größen passt: diese kommt am nächsten, zum Probieren und nicht zum Bestellen.</translation>
+    </message>
+    <message>
+        <source>This one comes nearest: to try, and not to order.</source>
+        <translation>Diese kommt am nächsten: zum Probieren, nicht zum Bestellen.</translation>
     </message>
 </context>
 <context>
@@ -2804,14 +2813,6 @@
         <translation>Den Lenker %1 höher, durch Ringe oder einen Vorbau, der mehr steigt.</translation>
     </message>
     <message>
-        <source>The bar %1 nearer, by a shorter stem.</source>
-        <translation>Den Lenker %1 näher, durch einen kürzeren Vorbau.</translation>
-    </message>
-    <message>
-        <source>The bar %1 further, by a longer stem.</source>
-        <translation>Den Lenker %1 weiter, durch einen längeren Vorbau.</translation>
-    </message>
-    <message>
         <source>The saddle %1 higher.</source>
         <translation>Den Sattel %1 höher.</translation>
     </message>
@@ -2977,6 +2978,14 @@
     <message>
         <source>The next step of the way: saddle and bar %1 on, as on the sheet.</source>
         <translation>Der nächste Schritt auf dem Weg: Sattel und Lenker %1 weiter, wie auf dem Blatt.</translation>
+    </message>
+    <message>
+        <source>The bar %1 nearer: turned in its clamp, or on the next shorter stem.</source>
+        <translation>Den Lenker %1 näher: in der Klemmung gedreht oder auf dem nächstkürzeren Vorbau.</translation>
+    </message>
+    <message>
+        <source>The bar %1 further: turned in its clamp, or on the next longer stem.</source>
+        <translation>Den Lenker %1 weiter: in der Klemmung gedreht oder auf dem nächstlängeren Vorbau.</translation>
     </message>
 </context>
 <context>

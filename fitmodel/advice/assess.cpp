@@ -10,7 +10,6 @@
 namespace tripoise {
 namespace {
 
-constexpr double leastCutMm = 5.0;  // of a bar; less is no work for anybody
 constexpr double roundingMm = 1e-6; // the end of a range belongs to it
 constexpr int stepsOfTurn = 36;
 constexpr double leastShareMentioned = 0.1;   // a use with less is not told about by itself
@@ -213,7 +212,7 @@ Findings findingsOf(const AdvisedSetup& advised, double wantedSetbackMm, const P
         note(FindingCode::CrankSwap, Severity::Note, {*prepared.bicycle.crankMm, setup.crankMm});
     const Bar& bar = prepared.stock.bars[setup.cockpit.bar];
     const Range widths = wantedBarWidth(person, bar.kind, Use::City, tables.weights);
-    if (bar.kind != BarKind::Drop && bar.widthMm - widths.high >= leastCutMm)
+    if (bar.kind != BarKind::Drop && bar.widthMm - widths.high >= tables.parts.leastBarCutMm)
         note(FindingCode::BarCutDown, Severity::Note, {bar.widthMm, widths.high});
     if (setup.stem.quillMm)
         note(FindingCode::QuillMark, Severity::Note,

@@ -23,11 +23,19 @@ bool triedFor(Complaint complaint, Change change, std::span<const Visit> earlier
     });
 }
 
-/// Whether something was changed for it before, and it is said again.
-bool lasts(Complaint complaint, std::span<const Visit> earlier)
+/// Whether something was changed for it before, and it is said again. What the builder changed of
+/// their own may have been for anything that was said.
+bool lasts(Complaint complaint, const std::vector<ChangeStep>& steps,
+           std::span<const Visit> earlier)
 {
+    const auto isFor = [&steps](const Moved& changed) {
+        return changed.step ? std::any_of(
+                   steps.begin(), steps.end(),
+                   [&changed](const ChangeStep& step) { return step.change == changed.step; })
+                            : changed != Moved();
+    };
     return std::any_of(earlier.begin(), earlier.end(), [&](const Visit& visit) {
-        return says(visit, complaint) && visit.changed != Moved();
+        return says(visit, complaint) && isFor(visit.changed);
     });
 }
 
@@ -105,20 +113,21 @@ NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits, const 
     NextVisit next{contactsAfter(built, earlier), {}, {}, {}};
     next.rider = tryContacts(next.now, advised, size, basis);
     const ComfortTable& comfort = basis.tables.comfort;
-    const double steps = std::ceil(toGo.norm() / comfort.mostFirstStepMm - wholeStep);
+    const double stepsToGo = std::ceil(toGo.norm() / comfort.mostFirstStepMm - wholeStep);
     const auto done = std::count_if(earlier.begin(), earlier.end(), [](const Visit& visit) {
         return visit.changed.step == Change::NextStep;
     });
-    if (static_cast<double>(done) < steps) {
-        const Moved moved = movedAlong(toGo / steps, next.now);
+    if (static_cast<double>(done) < stepsToGo) {
+        const Moved moved = movedAlong(toGo / stepsToGo, next.now);
         next.changes.push_back({{},
-                                {Change::NextStep, toGo.norm() / steps, false},
+                                {Change::NextStep, toGo.norm() / stepsToGo, false},
                                 moved,
                                 tryContacts(movedBy(next.now, moved), advised, size, basis)});
     }
     for (const Complaint complaint : last.says) {
         std::optional<NextChange> change;
-        for (const ChangeStep& step : comfort.changes[indexOf(complaint)]) {
+        const auto& steps = comfort.changes[indexOf(complaint)];
+        for (const ChangeStep& step : steps) {
             if (triedFor(complaint, step.change, earlier))
                 continue;
             std::optional<Tried> then;
@@ -129,7 +138,7 @@ NextVisit nextVisit(const Contacts& built, std::span<const Visit> visits, const 
             change = NextChange{complaint, step, movedOf(step), std::move(then)};
             break;
         }
-        if (!change || lasts(complaint, earlier))
+        if (!change || lasts(complaint, steps, earlier))
             next.lasting.push_back(complaint);
         if (change)
             next.changes.push_back(std::move(*change));

@@ -129,6 +129,7 @@ struct PartDefaults {
     std::vector<SteererAdaptor> adaptors;
     double leaveSteererLowMm = 0.0; ///< uncut steerer to leave on a first build
     double leaveSteererHighMm = 0.0;
+    double leastBarCutMm = 0.0; ///< less is not cut
     // How a stem is mounted on a bicycle as sold, and what hoses and cables bear from there.
     double soldStemDeg = 0.0;
     double soldSpacersMm = 0.0;

@@ -35,24 +35,23 @@ std::optional<HandedOver> handedOver(const Choices& choices, const Riding& ridin
     return over;
 }
 
-std::optional<HandedOver> handedOver(const AsBuilt& built, const Choices& choices,
-                                     const Riding& riding, const Advice& advice,
-                                     const Prepared& prepared, const Tables& tables)
+std::optional<Finished> finished(const std::optional<AsBuilt>& built, const Choices& choices,
+                                 const Riding& riding, const Advice& advice,
+                                 const Prepared& prepared, const Tables& tables)
 {
     Choices onIt = choices;
-    chooseSize(onIt, ChosenSize{built.model, built.size});
+    if (built) // whatever is advised by now
+        chooseSize(onIt, ChosenSize{built->model, built->size});
     auto over = handedOver(onIt, riding, advice, prepared, tables);
-    if (!over || !over->chosen) // the advised size stands in for one that is gone
+    if (!over || (built && !over->chosen)) // the advised size stands in for one that is gone
         return std::nullopt;
-    return over;
-}
-
-BuiltCheck checkBuilt(const AsBuilt& built, const HandedOver& over, const Riding& riding,
-                      const Advice& advice, const Prepared& prepared, const Tables& tables)
-{
-    return checkBuilt(built, over.today(), *over.advised, advice.saddleNoseAheadMm,
-                      prepared.sizes[advice.candidates[over.candidate].size],
-                      {advice.person, riding, prepared, tables});
+    Finished result{std::move(*over), {}};
+    if (built)
+        result.check =
+            checkBuilt(*built, result.over.today(), *result.over.advised, advice.saddleNoseAheadMm,
+                       prepared.sizes[advice.candidates[result.over.candidate].size],
+                       {advice.person, riding, prepared, tables});
+    return result;
 }
 
 } // namespace tripoise

@@ -32,15 +32,22 @@ struct HandedOver {
 [[nodiscard]] std::optional<HandedOver> handedOver(const Choices& choices, const Riding& riding,
                                                    const Advice& advice, const Prepared& prepared,
                                                    const Tables& tables);
-/// The same of the size that was built, whatever is advised by now; empty where it is no longer
-/// among the sizes.
-[[nodiscard]] std::optional<HandedOver> handedOver(const AsBuilt& built, const Choices& choices,
-                                                   const Riding& riding, const Advice& advice,
-                                                   const Prepared& prepared, const Tables& tables);
 
-/// The finished bicycle against that.
-[[nodiscard]] BuiltCheck checkBuilt(const AsBuilt& built, const HandedOver& over,
-                                    const Riding& riding, const Advice& advice,
-                                    const Prepared& prepared, const Tables& tables);
+/// What was handed over, and the finished bicycle held against it where that was read off.
+struct Finished {
+    HandedOver over;
+    std::optional<BuiltCheck> check;
+
+    /// Where it has saddle and hands; as handed over where nothing was read off.
+    [[nodiscard]] Contacts contacts() const
+    {
+        return check ? check->contacts : contactsOf(over.today());
+    }
+};
+/// Empty where there is nothing to hand over, or what was built is no longer among the sizes.
+[[nodiscard]] std::optional<Finished> finished(const std::optional<AsBuilt>& built,
+                                               const Choices& choices, const Riding& riding,
+                                               const Advice& advice, const Prepared& prepared,
+                                               const Tables& tables);
 
 } // namespace tripoise

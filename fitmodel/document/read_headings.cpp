@@ -183,6 +183,7 @@ void readLimits(Fields& fields, ReadingLimits& to)
     to.mostTables = count("most_tables");
     to.mostTwice = count("most_twice");
     to.longestTitle = count("longest_title_bytes");
+    to.longestPageNumber = count("longest_page_number");
     to.mostBlankLines = count("most_blank_lines");
     to.mostBytesSearched = count("most_bytes_searched");
     to.mostLinesAbove = count("most_lines_above");

@@ -66,6 +66,7 @@ void readPartDefaults(Fields cockpit, PartDefaults& to)
     to.quillStepMm = figure(cockpit, "quill_step_mm");
     to.leaveSteererLowMm = figure(cockpit, "leave_steerer_low_mm");
     to.leaveSteererHighMm = figure(cockpit, "leave_steerer_high_mm");
+    to.leastBarCutMm = figure(cockpit, "least_bar_cut_mm");
     to.soldStemDeg = figure(cockpit, "sold_stem_deg");
     to.soldSpacersMm = figure(cockpit, "sold_spacers_mm");
     to.hosesShortBeyondMm = figure(cockpit, "hoses_short_beyond_mm");

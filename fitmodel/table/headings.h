@@ -54,16 +54,17 @@ struct HeadingParts {
 
 /// How sure something must be, and what tells one thing from another.
 struct ReadingLimits {
-    double headingWorth = 0.0;     ///< of a cell that is a known heading, in numbers
-    double dirtyCost = 0.0;        ///< of one that holds figures and is no number
-    double otherTableShare = 0.0;  ///< of the best table's worth, from which on another is read
-    double alikeShare = 0.0;       ///< of headings that are as far from the next as most
-    double pairsShare = 0.0;       ///< of rows that are pairs of label and value
-    double smallFigureMm = 0.0;    ///< a column that begins below it tells nothing of its unit
-    double widestTyreInches = 0.0; ///< a smaller figure is in inches
-    std::size_t mostTables = 0;    ///< of one text
-    std::size_t mostTwice = 0;     ///< columns that stand twice in one table
-    std::size_t longestTitle = 0;  ///< bytes of a model's name
+    double headingWorth = 0.0;         ///< of a cell that is a known heading, in numbers
+    double dirtyCost = 0.0;            ///< of one that holds figures and is no number
+    double otherTableShare = 0.0;      ///< of the best table's worth, from which on another is read
+    double alikeShare = 0.0;           ///< of headings that are as far from the next as most
+    double pairsShare = 0.0;           ///< of rows that are pairs of label and value
+    double smallFigureMm = 0.0;        ///< a column that begins below it tells nothing of its unit
+    double widestTyreInches = 0.0;     ///< a smaller figure is in inches
+    std::size_t mostTables = 0;        ///< of one text
+    std::size_t mostTwice = 0;         ///< columns that stand twice in one table
+    std::size_t longestTitle = 0;      ///< bytes of a model's name
+    std::size_t longestPageNumber = 0; ///< figures
     // A table of something else above: how far the geometry is looked for behind blank lines.
     std::size_t mostBlankLines = 0;
     std::size_t mostBytesSearched = 0;

@@ -7,10 +7,10 @@ namespace tripoise::table {
 namespace {
 
 /// The foot or head of a page copied along: its number apart from other words, or an address.
-bool isOfAPage(const std::string& text)
+bool isOfAPage(const std::string& text, std::size_t longestNumber)
 {
     const std::size_t figures = text.find_first_not_of("0123456789");
-    const bool number = figures > 0 && (figures == std::string::npos || figures <= 3);
+    const bool number = figures > 0 && (figures == std::string::npos || figures <= longestNumber);
     return (number
             && (figures == std::string::npos || text.compare(figures, 2, "  ") == 0
                 || text[figures] == '\t'))
@@ -22,9 +22,10 @@ bool isOfAPage(const std::string& text)
 bool isTitle(const GridCell& cell, const HeadingTable& table)
 {
     const std::string title = titleOf(cell.text, table);
-    return !cell.note && !isOfAPage(cell.text) && !cell.heading->understood()
-           && !cell.heading->onlyUnit && cell.text.size() <= table.limits.longestTitle
-           && !title.empty() && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
+    return !cell.note && !isOfAPage(cell.text, table.limits.longestPageNumber)
+           && !cell.heading->understood() && !cell.heading->onlyUnit
+           && cell.text.size() <= table.limits.longestTitle && !title.empty()
+           && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
 }
 
 const GridCell* titleIn(const GridRow& row, const HeadingTable& table)

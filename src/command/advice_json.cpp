@@ -291,17 +291,16 @@ Json builtJson(const Fitting& fitting, const Advice& advice, const Prepared& pre
         return nullptr;
     const AsBuilt& built = *fitting.asBuilt;
     Json json{{"model", built.model}, {"size", built.size}, {"readings", Json::array()}};
-    const auto over = handedOver(built, fitting.choices, fitting.riding, advice, prepared, tables);
-    if (!over)
+    const auto is = finished(built, fitting.choices, fitting.riding, advice, prepared, tables);
+    if (!is)
         return json;
-    const BuiltCheck check = checkBuilt(built, *over, fitting.riding, advice, prepared, tables);
-    for (const BuiltReading& reading : check.readings)
+    for (const BuiltReading& reading : is->check->readings)
         json["readings"].push_back({{"place", keyOf(reading.place)},
                                     {"wanted", told(reading.wanted)},
                                     {"read", told(reading.read)},
                                     {"off", reading.off},
                                     {"text", builtSentence(reading).toStdString()}});
-    json["effects"] = textsJson(builtEffects(check, *over));
+    json["effects"] = textsJson(builtEffects(*is));
     return json;
 }
 

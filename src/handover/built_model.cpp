@@ -111,18 +111,15 @@ BuiltModel::Told BuiltModel::tell() const
     if (!told.any || !session() || !session()->solution().advice.solved)
         return told;
     const Solution& solution = session()->solution();
-    const Riding& riding = solution.fitting.riding;
-    const auto over = handedOver(is, fitting().choices, riding, solution.advice, *solution.prepared,
-                                 *solution.tables);
-    if (!over) {
+    const auto built = finished(is, fitting().choices, solution.fitting.riding, solution.advice,
+                                *solution.prepared, *solution.tables);
+    if (!built) {
         told.summary = builtGone();
         return told;
     }
-    const BuiltCheck check =
-        checkBuilt(is, *over, riding, solution.advice, *solution.prepared, *solution.tables);
-    for (const BuiltReading& reading : check.readings)
+    for (const BuiltReading& reading : built->check->readings)
         (reading.off ? told.off : told.fine) << builtSentence(reading);
-    told.effects = builtEffects(check, *over);
+    told.effects = builtEffects(*built);
     told.summary = builtSummary(int(told.off.size()));
     return told;
 }

@@ -125,7 +125,8 @@ void MovesPicture::paint(QPainter* painter)
     const double side = std::min(0.5 * (width() - gap) - 1.0, height() - top - 1.0);
     if (side < 2.0 * m_letters)
         return;
-    paintMap(*painter, {0.5, top, side, side}, theme, m_letters, movesOfSaddle(), saddle, acrossMm);
+    paintMap(*painter, {0.5, top, side, side}, theme, m_letters, movesOfSaddle(gridMm), saddle,
+             acrossMm);
     paintMap(*painter, {side + gap, top, side, side}, theme, m_letters, movesOfHands(), hands,
              acrossMm);
 }

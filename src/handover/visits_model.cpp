@@ -12,6 +12,16 @@
 #include <algorithm>
 
 namespace tripoise {
+namespace {
+
+/// The builder's own words aside.
+bool wasTaken(const Moved& changed, Moved proposed)
+{
+    proposed.part = changed.part;
+    return changed == proposed;
+}
+
+} // namespace
 
 void VisitsModel::sessionSet()
 {
@@ -22,39 +32,22 @@ void VisitsModel::sessionSet()
     emit sessionChanged();
 }
 
-/// Of the bicycle that was built, or else of what is decided.
-std::optional<HandedOver> VisitsModel::over() const
+std::optional<Finished> VisitsModel::bicycle() const
 {
     if (!session() || !session()->solution().advice.solved)
         return std::nullopt;
     const Solution& solution = session()->solution();
-    const Riding& riding = solution.fitting.riding;
-    return fitting().asBuilt ? handedOver(*fitting().asBuilt, fitting().choices, riding,
-                                          solution.advice, *solution.prepared, *solution.tables)
-                             : handedOver(fitting().choices, riding, solution.advice,
-                                          *solution.prepared, *solution.tables);
+    return finished(fitting().asBuilt, fitting().choices, solution.fitting.riding, solution.advice,
+                    *solution.prepared, *solution.tables);
 }
 
-/// Where the finished bicycle had them.
-Contacts VisitsModel::builtContacts(const HandedOver& handed) const
+/// What to change at the last visit.
+NextVisit VisitsModel::next(const Finished& bicycle) const
 {
-    const Solution& solution = session()->solution();
-    if (!fitting().asBuilt)
-        return contactsOf(handed.today());
-    return checkBuilt(*fitting().asBuilt, handed, solution.fitting.riding, solution.advice,
-                      *solution.prepared, *solution.tables)
-        .contacts;
-}
-
-std::optional<NextVisit> VisitsModel::next() const
-{
-    const auto handed = over();
-    if (!handed || fitting().visits.empty())
-        return std::nullopt;
     const Solution& solution = session()->solution();
     return nextVisit(
-        builtContacts(*handed), fitting().visits, handed->toGo(), *handed->advised,
-        solution.prepared->sizes[solution.advice.candidates[handed->candidate].size],
+        bicycle.contacts(), fitting().visits, bicycle.over.toGo(), *bicycle.over.advised,
+        solution.prepared->sizes[solution.advice.candidates[bicycle.over.candidate].size],
         {solution.advice.person, solution.fitting.riding, *solution.prepared, *solution.tables});
 }
 
@@ -62,7 +55,8 @@ VisitsModel::Told VisitsModel::tell() const
 {
     Told told;
     const std::vector<Visit>& visits = fitting().visits;
-    told.ready = over().has_value();
+    const auto bicycle = this->bicycle();
+    told.ready = bicycle.has_value();
     told.summary = visitsSummary(visits);
     for (std::size_t i = visits.size(); i-- > 0;) {
         const QString title = visitTitle(visits[i], int(i) + 1);
@@ -77,18 +71,6 @@ VisitsModel::Told VisitsModel::tell() const
     }
     if (visits.empty())
         return told;
-    if (const auto handed = over()) {
-        Contacts contacts = builtContacts(*handed);
-        const auto note = [&] {
-            told.saddlePath.push_back(contacts.saddle.point());
-            told.handsPath.push_back(contacts.grip);
-        };
-        note();
-        for (const Visit& visit : visits) {
-            contacts = movedBy(contacts, visit.changed);
-            note();
-        }
-    }
     const Visit& last = visits.back();
     told.title = visitTitle(last, int(visits.size()));
     told.oneChange = onlyOneChange();
@@ -101,24 +83,31 @@ VisitsModel::Told VisitsModel::tell() const
             {QStringLiteral("value"),
              QString::fromLatin1(keyOf(complaint).data(), qsizetype(keyOf(complaint).size()))},
             {QStringLiteral("on"), std::count(last.says.begin(), last.says.end(), complaint) > 0}};
-    if (const auto handed = over(); handed && fitting().asBuilt) {
-        const Solution& solution = session()->solution();
-        const BuiltCheck check = checkBuilt(*fitting().asBuilt, *handed, solution.fitting.riding,
-                                            solution.advice, *solution.prepared, *solution.tables);
-        for (const BuiltReading& reading : check.readings)
+    if (!bicycle)
+        return told;
+    if (bicycle->check)
+        for (const BuiltReading& reading : bicycle->check->readings)
             if (reading.off)
                 told.first << asOnTheSheet(builtSentence(reading));
-    }
-    if (const auto visit = next()) {
-        for (const NextChange& change : visit->changes)
-            told.proposals << QVariantMap{
-                {QStringLiteral("of"), change.complaint ? nameOf(*change.complaint) : QString()},
-                {QStringLiteral("text"), changeSentence(change)},
-                {QStringLiteral("trust"), trustWords(change.step)},
-                {QStringLiteral("effects"), changeEffects(*visit, change)},
-                {QStringLiteral("taken"), last.changed.step == change.step.change}};
-        for (const Complaint complaint : visit->lasting)
-            told.first << lastingSentence(complaint);
+    const NextVisit visit = next(*bicycle);
+    for (const Complaint complaint : visit.lasting)
+        told.first << lastingSentence(complaint);
+    for (const NextChange& change : visit.changes)
+        told.proposals << QVariantMap{
+            {QStringLiteral("of"), change.complaint ? nameOf(*change.complaint) : QString()},
+            {QStringLiteral("text"), changeSentence(change)},
+            {QStringLiteral("trust"), trustWords(change.step)},
+            {QStringLiteral("effects"), changeEffects(visit, change)},
+            {QStringLiteral("taken"), wasTaken(last.changed, change.moved)}};
+    Contacts contacts = bicycle->contacts();
+    const auto stood = [&] {
+        told.saddlePath.push_back(contacts.saddle.point());
+        told.handsPath.push_back(contacts.grip);
+    };
+    stood();
+    for (const Visit& each : visits) {
+        contacts = movedBy(contacts, each.changed);
+        stood();
     }
     return told;
 }
@@ -186,13 +175,16 @@ void VisitsModel::toggle(const QString& complaint)
 
 void VisitsModel::take(int proposal)
 {
-    const auto visit = next();
-    if (!visit || proposal < 0 || std::size_t(proposal) >= visit->changes.size())
+    const auto bicycle = this->bicycle();
+    if (!bicycle || fitting().visits.empty())
         return;
-    const Moved& moved = visit->changes[std::size_t(proposal)].moved;
+    const NextVisit visit = next(*bicycle);
+    if (proposal < 0 || std::size_t(proposal) >= visit.changes.size())
+        return;
+    const Moved& moved = visit.changes[std::size_t(proposal)].moved;
     editLast(visitChangeStep(), [&moved](Visit& last) {
         const std::string part = last.changed.part;
-        last.changed = last.changed.step == moved.step ? Moved() : moved;
+        last.changed = wasTaken(last.changed, moved) ? Moved() : moved;
         last.changed.part = part;
     });
 }

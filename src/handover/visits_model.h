@@ -89,9 +89,9 @@ private:
 
     void sessionSet() override;
     void show();
-    [[nodiscard]] std::optional<HandedOver> over() const;
-    [[nodiscard]] Contacts builtContacts(const HandedOver& handed) const;
-    [[nodiscard]] std::optional<NextVisit> next() const;
+    /// The one the rider comes on; empty where nothing is decided.
+    [[nodiscard]] std::optional<Finished> bicycle() const;
+    [[nodiscard]] NextVisit next(const Finished& bicycle) const;
     [[nodiscard]] Told tell() const;
     void editLast(const QString& what, const std::function<void(Visit&)>& change);
 

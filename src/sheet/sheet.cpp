@@ -84,8 +84,11 @@ private:
         if (beside == handing.over.candidate)
             beside =
                 verdict.named.value_or(0) == handing.over.candidate ? std::nullopt : verdict.named;
-        return RiderStory({handing.fitting, handing.fitting.choices, handing.advice,
-                           handing.prepared, handing.tables, handing.over.candidate, beside});
+        Choices choices = handing.fitting.choices;
+        if (!handing.over.own) // what is only pulled about is not handed over
+            choices.trial.reset();
+        return RiderStory({handing.fitting, choices, handing.advice, handing.prepared,
+                           handing.tables, handing.over.candidate, beside});
     }
 
     void head(Flow& flow, const QString& title) const

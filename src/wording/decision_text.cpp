@@ -185,13 +185,10 @@ QString decisionText(const Fitting& fitting, const Advice& advice, const Prepare
     text += written(reasonsSection(advice, prepared));
     text += written(givenUpSection(advice, prepared));
     text += written(contrastSection(advice, prepared));
-    if (fitting.asBuilt)
-        if (const auto over = handedOver(*fitting.asBuilt, fitting.choices, fitting.riding, advice,
-                                         prepared, tables))
-            text += written(builtSection(
-                *fitting.asBuilt,
-                checkBuilt(*fitting.asBuilt, *over, fitting.riding, advice, prepared, tables),
-                *over));
+    if (const auto built =
+            finished(fitting.asBuilt, fitting.choices, fitting.riding, advice, prepared, tables);
+        built && built->check)
+        text += written(builtSection(*fitting.asBuilt, *built));
     if (told == Told::OneScreen) {
         text += setups(advice, prepared, told);
         if (const auto& part = advice.part)

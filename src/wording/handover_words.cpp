@@ -97,17 +97,20 @@ QStringList postureEffects(const Tried& rider, const std::vector<UsePosture>& be
     return told;
 }
 
-QStringList builtEffects(const BuiltCheck& check, const HandedOver& over)
+QStringList builtEffects(const Finished& finished)
 {
-    return check.rider ? postureEffects(*check.rider, over.uses(), over.leg(), {}) : QStringList();
+    const std::optional<Tried> rider = finished.check ? finished.check->rider : std::nullopt;
+    return rider ? postureEffects(*rider, finished.over.uses(), finished.over.leg(), {})
+                 : QStringList();
 }
 
-Section builtSection(const AsBuilt& built, const BuiltCheck& check, const HandedOver& over)
+Section builtSection(const AsBuilt& built, const Finished& finished)
 {
     Section section{Built::tr("As built: %1", "a bicycle").arg(builtOf(built)), {}};
-    for (const BuiltReading& reading : check.readings)
-        section.items << builtSentence(reading);
-    section.items << builtEffects(check, over);
+    if (finished.check)
+        for (const BuiltReading& reading : finished.check->readings)
+            section.items << builtSentence(reading);
+    section.items << builtEffects(finished);
     return section;
 }
 

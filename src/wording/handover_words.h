@@ -22,9 +22,8 @@ namespace tripoise {
 [[nodiscard]] QStringList postureEffects(const Tried& rider, const std::vector<UsePosture>& before,
                                          const LegPosture& leg, const Findings& known);
 /// What being off does to the rider: "The back rises 52° instead of 49°."
-[[nodiscard]] QStringList builtEffects(const BuiltCheck& check, const HandedOver& over);
-[[nodiscard]] Section builtSection(const AsBuilt& built, const BuiltCheck& check,
-                                   const HandedOver& over);
+[[nodiscard]] QStringList builtEffects(const Finished& finished);
+[[nodiscard]] Section builtSection(const AsBuilt& built, const Finished& finished);
 [[nodiscard]] QString builtOf(const AsBuilt& built); ///< "Millrace M, 27/11/2026"
 [[nodiscard]] QString builtSummary(int off);
 [[nodiscard]] QString builtGone(); ///< it is no longer among the sizes

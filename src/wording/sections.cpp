@@ -196,6 +196,13 @@ Section checksSection(const Advice& advice, const Candidate& candidate)
     return section;
 }
 
+QString healthCaution()
+{
+    return Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
+                     "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
+                     "length need a person, not a formula.");
+}
+
 Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate)
 {
     const auto tells = [&](std::initializer_list<FindingCode> codes) {
@@ -216,10 +223,7 @@ Cautions cautionsOf(const Fitting& fitting, const Candidate* candidate)
     const bool complains =
         fitting.current
         && !(fitting.current->complaints.empty() && fitting.current->otherComplaints.empty());
-    tell(!fitting.rider.bendsFreely || complains,
-         Words::tr("Pain, numbness or an injury belongs with a health professional. Children, "
-                   "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
-                   "length need a person, not a formula."));
+    tell(!fitting.rider.bendsFreely || complains, healthCaution());
     tell(
         tells({FindingCode::ToeOverlaps, FindingCode::ToeNear}),
         Words::tr("A shoe that touches tyre or mudguard is a hazard at walking pace: sit the rider "

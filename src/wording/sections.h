@@ -43,6 +43,7 @@ struct Section {
 /// What to look at, the gravest first: about the rider, then about one candidate; each once.
 [[nodiscard]] Section checksSection(const Advice& advice, const Candidate& candidate);
 [[nodiscard]] Findings checksOf(const Advice& advice, const Candidate& candidate);
+[[nodiscard]] QString healthCaution();
 /// What every advice is given under: what applies to this rider and this bicycle, and the others.
 struct Cautions {
     QStringList first;

@@ -30,6 +30,12 @@ QStringList sentencesOf(const Findings& findings, std::initializer_list<FindingC
     return told;
 }
 
+/// The first of sizes none of which fits, and which nobody chose.
+bool isNoneThatFits(const Handing& handing)
+{
+    return !handing.over.chosen && !handing.advice.verdict.named;
+}
+
 bool toeMayTouch(const Handing& handing)
 {
     const auto touches = [](const Finding& finding) {
@@ -40,6 +46,16 @@ bool toeMayTouch(const Handing& handing)
         return std::any_of(findings.begin(), findings.end(), touches);
     };
     return among(handing.candidate().findings) || among(handing.candidate().limits);
+}
+
+/// Over the top tube, in the rider's words.
+QString standing(double roomMm)
+{
+    return roomMm < 0.0
+               ? Sheet::tr("Standing over the frame in my shoes, it is %1 too high for me.")
+                     .arg(partMm(-roomMm))
+               : Sheet::tr("Standing over the frame in my shoes I have %1 of room.")
+                     .arg(partMm(roomMm));
 }
 
 /// "10 + 5 mm"; nothing where it is one piece.
@@ -143,6 +159,12 @@ QString workshopTitle()
 QString workshopLine(const Handing& handing)
 {
     const QString riding = nameOf(handing.fitting.riding.mix);
+    if (isNoneThatFits(handing))
+        return Sheet::tr(
+                   "For %1. None of the sizes fits: this one comes nearest, to try and not to "
+                   "order.",
+                   "kinds of riding")
+            .arg(riding);
     if (!handing.over.chosen)
         return Sheet::tr("For %1, as advised.", "kinds of riding").arg(riding);
     const QString reason =
@@ -307,10 +329,15 @@ QString riderTitle()
 QString rideFirst(const Handing& handing)
 {
     const Verdict& verdict = handing.advice.verdict;
+    if (isNoneThatFits(handing))
+        return Sheet::tr("This one comes nearest: to try, and not to order.");
     if (handing.over.chosen || !verdict.named || !verdict.other
         || (verdict.kind != VerdictKind::Slight && verdict.kind != VerdictKind::Either))
         return {};
-    const QString other = sizeName(handing.advice.candidates[*verdict.other], handing.prepared);
+    const Candidate& next = handing.advice.candidates[*verdict.other];
+    if (!fitsAtAll(next.fit.state))
+        return {};
+    const QString other = sizeName(next, handing.prepared);
     if (verdict.kind == VerdictKind::Slight)
         return Sheet::tr("It is close with %1: ride both, set up alike, before one is ordered.",
                          "the other size")
@@ -348,7 +375,8 @@ QStringList changesFirst(const Handing& handing)
                          : setup.stem.quillMm
                              ? Sheet::tr("by raising the quill")
                              : Sheet::tr("by spacers from above the stem to below it"));
-    return {higher, Sheet::tr("Too stretched or too cramped: a stem 10 mm shorter or longer."),
+    return {higher,
+            Sheet::tr("Too stretched or too cramped: the next shorter or the next longer stem."),
             Sheet::tr("Pain at the front of the knee: the saddle %1 higher. Behind the knee: as "
                       "much lower.")
                 .arg(mm(step(Complaint::KneeFront).saddleUpMm)),
@@ -373,9 +401,7 @@ QStringList riderCautions(const Handing& handing)
         Sheet::tr("This is where to start, not a prescription: one change at a time, of %1 or less "
                   "or one part.")
             .arg(partMm(cautiousStepMm)),
-        Sheet::tr("Pain, numbness or an injury belongs with a health professional. Children, "
-                  "pregnancy, recent surgery, a replaced joint or a marked difference in leg "
-                  "length need a person, not a formula."),
+        healthCaution(),
         Sheet::tr("What the makers of the parts allow rules over this sheet, local rules of the "
                   "road over both.")};
     if (toeMayTouch(handing))
@@ -399,8 +425,7 @@ QStringList hazardsShown(const Handing& handing)
         for (const Finding& finding : *findings)
             if (finding.code == FindingCode::NoStandover
                 || finding.code == FindingCode::StandoverTight)
-                shown << Sheet::tr("Standing over the frame in my shoes I have %1 of room.")
-                             .arg(partMm(finding.numbers.at(0)));
+                shown << standing(finding.numbers.at(0));
     shown.removeDuplicates();
     return shown;
 }

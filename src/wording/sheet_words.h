@@ -60,7 +60,8 @@ struct SheetLine {
 
 // ---- the rider's
 [[nodiscard]] QString riderTitle();
-/// A ride on both before anything is ordered; empty where the decision is clear or the builder's.
+/// A ride on both before anything is ordered, or that nothing is; empty where the decision is clear
+/// or the builder's.
 [[nodiscard]] QString rideFirst(const Handing& handing);
 [[nodiscard]] QString feelHeading();
 [[nodiscard]] QString changeHeading();

@@ -42,8 +42,12 @@ QString changeSentence(const NextChange& change)
     switch (step.change) {
     case Change::BarUp:
         return Visits::tr("The bar %1 higher, by spacers or a stem with more rise.").arg(far);
-    case Change::BarNearer: return Visits::tr("The bar %1 nearer, by a shorter stem.").arg(far);
-    case Change::BarFurther: return Visits::tr("The bar %1 further, by a longer stem.").arg(far);
+    case Change::BarNearer:
+        return Visits::tr("The bar %1 nearer: turned in its clamp, or on the next shorter stem.")
+            .arg(far);
+    case Change::BarFurther:
+        return Visits::tr("The bar %1 further: turned in its clamp, or on the next longer stem.")
+            .arg(far);
     case Change::SaddleUp: return Visits::tr("The saddle %1 higher.").arg(far);
     case Change::SaddleDown: return Visits::tr("The saddle %1 lower.").arg(far);
     case Change::SaddleBack: return Visits::tr("The saddle %1 further back.").arg(far);
@@ -149,9 +153,9 @@ QString onlyOneChange()
     return Visits::tr("One change at a visit. Pain or an injury: a health professional first.");
 }
 
-QString movesOfSaddle()
+QString movesOfSaddle(double squareMm)
 {
-    return Visits::tr("saddle, squares of %1").arg(partMm(5.0));
+    return Visits::tr("saddle, squares of %1").arg(partMm(squareMm));
 }
 
 QString movesOfHands()

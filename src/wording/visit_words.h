@@ -25,7 +25,7 @@ namespace tripoise {
 /// What is off on the finished bicycle comes before any other change.
 [[nodiscard]] QString asOnTheSheet(const QString& reading);
 [[nodiscard]] QString onlyOneChange();
-[[nodiscard]] QString movesOfSaddle(); ///< over a map of where it went
+[[nodiscard]] QString movesOfSaddle(double squareMm); ///< over a map of where it went
 [[nodiscard]] QString movesOfHands();
 [[nodiscard]] QString visitsSummary(const std::vector<Visit>& visits);
 

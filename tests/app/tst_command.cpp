@@ -1097,7 +1097,7 @@ private slots:
             QStringList words =
                 line.section(QStringLiteral("  "), 0, 0).split(QLatin1Char(' ')).mid(1);
             words.replaceInStrings(QStringLiteral("MINE.json"), demoPath());
-            words.replaceInStrings(QStringLiteral("MINE.svg"), pathIn("mine.svg"));
+            words.replaceInStrings(QStringLiteral("MINE."), pathIn("mine."));
             words.replaceInStrings(QStringLiteral("TABLE.txt"),
                                    QStringLiteral(TRIPOISE_ASSETS "/demo/millrace-table.txt"));
             const Run result = run(words);

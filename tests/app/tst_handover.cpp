@@ -114,6 +114,11 @@ private slots:
         counter.visits.take(0);
         QVERIFY(counter.visits.proposals()[0].toMap()["taken"].toBool());
         QCOMPARE(counter.session.fitting().visits.back().changed.barUpMm, 10.0);
+        // Two that ask for the bar to rise ask for it by different amounts: one is taken.
+        counter.visits.toggle(QStringLiteral("neck"));
+        QVERIFY(counter.visits.proposals()[0].toMap()["taken"].toBool());
+        QVERIFY(!counter.visits.proposals()[1].toMap()["taken"].toBool());
+        counter.visits.toggle(QStringLiteral("neck"));
         counter.visits.take(0); // taken back
         QCOMPARE(counter.session.fitting().visits.back().changed, Moved());
         counter.visits.take(0);

@@ -135,6 +135,12 @@ private slots:
         const NextVisit last = bench.visit(visits);
         QVERIFY(last.changes.empty());
         QCOMPARE(last.lasting, std::vector{Complaint::Hands});
+        // What was changed for the knee says nothing of the hands.
+        const NextVisit other = bench.visit({saying({Complaint::Hands, Complaint::KneeFront},
+                                                    ChangeStep{Change::SaddleUp, 3.0, true}),
+                                             saying({Complaint::Hands, Complaint::KneeFront})});
+        QCOMPARE(other.lasting, std::vector{Complaint::KneeFront});
+        QCOMPARE(other.changes[0].step.change, Change::BarUp);
         // Something else that was said at the same visits is another matter.
         visits.back() = saying({Complaint::KneeBack});
         QCOMPARE(bench.visit(visits).changes[0].step.change, Change::SaddleDown);
@@ -153,6 +159,7 @@ private slots:
                       bench.prepared.sizes[bench.advice.leading().size],
                       {bench.advice.person, bench.fitting.riding, bench.prepared, test::tables()});
         QVERIFY(next.rider->leg.kneeBottom.deg() < 30.0);
+        QVERIFY(!next.changes.empty());
         for (const NextChange& change : next.changes)
             QVERIFY(!change.then || change.then->leg.kneeBottom >= next.rider->leg.kneeBottom);
         QCOMPARE(bench.visit(visits).changes[0].step.change, Change::SaddleUp);
