@@ -21,6 +21,19 @@ Fold {
         width: section.width // a layout gives none to what has no height yet
         Column {
             spacing: Look.smallGap
+            InkText { text: qsTr("kind of bar wanted"); width: parent.width }
+            Choice {
+                objectName: "barKind"
+                name: qsTr("kind of bar wanted")
+                options: [
+                    { text: qsTr("Flat bar"), value: "flat" },
+                    { text: qsTr("Swept"), value: "swept" },
+                    { text: qsTr("Drop"), value: "drop" }
+                ]
+                value: bicycle.barKind
+                onChosen: value => bicycle.setBarKind(value)
+                width: parent.width
+            }
             InkText {
                 objectName: "wheelsDiffer"
                 visible: bicycle.wheelsDiffer
@@ -61,19 +74,6 @@ Fold {
                 datumOf: section.datum
                 width: parent.width
             }
-            InkText { text: qsTr("kind of bar wanted"); width: parent.width }
-            Choice {
-                objectName: "barKind"
-                name: qsTr("kind of bar wanted")
-                options: [
-                    { text: qsTr("Flat bar"), value: "flat" },
-                    { text: qsTr("Swept"), value: "swept" },
-                    { text: qsTr("Drop"), value: "drop" }
-                ]
-                value: bicycle.barKind
-                onChosen: value => bicycle.setBarKind(value)
-                width: parent.width
-            }
             Leaf {
                 objectName: "parts"
                 title: qsTr("Crank, pedals, saddle")
@@ -83,6 +83,29 @@ Fold {
                     fields: bicycle.parts
                     datumOf: section.datum
                     width: parent.width
+                }
+            }
+            Leaf {
+                id: standard
+                objectName: "standard"
+                title: qsTr("Sold under a safety standard")
+                summary: bicycle.soldUnder ? bicycle.standardNames[bicycle.standards.indexOf(bicycle.soldUnder)] : qsTr("none")
+                width: parent.width
+                Flow {
+                    spacing: Look.hairGap
+                    width: parent.width
+                    Repeater {
+                        model: [""].concat(bicycle.standards)
+                        Chip {
+                            required property string modelData
+                            required property int index
+                            objectName: "standard" + modelData
+                            text: bicycle.standardNames[index - 1] ?? qsTr("none")
+                            checkable: false
+                            checked: bicycle.soldUnder === modelData
+                            onClicked: bicycle.soldUnder = modelData
+                        }
+                    }
                 }
             }
         }

@@ -7,6 +7,7 @@ Item {
     id: pane
     required property Session session
     required property Documents documents
+    required property Preferences preferences
     signal sheetAsked()
     signal tableAsked()
     signal keptAsked()
@@ -36,19 +37,34 @@ Item {
             RiderSection {
                 id: riderSection
                 objectName: "riderSection"
+                preferences: pane.preferences
+                key: "rider"
                 session: pane.session
                 width: column.width
+                onAllMeasured: ridingSection.takeFocus()
                 onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
                 onMeasured: card.hide()
             }
             RidingSection {
                 id: ridingSection
                 objectName: "ridingSection"
+                preferences: pane.preferences
+                key: "riding"
+                session: pane.session
+                today: todaySection.today
+                width: column.width
+            }
+            BicycleSection {
+                objectName: "bicycleSection"
+                preferences: pane.preferences
+                key: "bicycle"
                 session: pane.session
                 width: column.width
             }
             FramesSection {
                 objectName: "framesSection"
+                preferences: pane.preferences
+                key: "frames"
                 session: pane.session
                 documents: pane.documents
                 width: column.width
@@ -56,21 +72,20 @@ Item {
                 onKeptAsked: pane.keptAsked()
                 onFilePicked: file => pane.filePicked(file)
             }
-            BicycleSection {
-                objectName: "bicycleSection"
-                session: pane.session
-                open: false
-                width: column.width
-            }
             BoxSection {
                 objectName: "boxSection"
+                preferences: pane.preferences
+                key: "box"
                 session: pane.session
                 documents: pane.documents
                 open: false
                 width: column.width
             }
             TodaySection {
+                id: todaySection
                 objectName: "todaySection"
+                preferences: pane.preferences
+                key: "today"
                 session: pane.session
                 pictured: key => card.shows(key)
                 onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
@@ -80,6 +95,8 @@ Item {
             }
             BuiltSection {
                 objectName: "builtSection"
+                preferences: pane.preferences
+                key: "built"
                 session: pane.session
                 pictured: key => card.shows(key)
                 onMeasuring: (quantity, name, datum, howTo, beside) => card.show(quantity, name, datum, howTo, beside)
@@ -90,6 +107,8 @@ Item {
             }
             VisitsSection {
                 objectName: "visitsSection"
+                preferences: pane.preferences
+                key: "visits"
                 session: pane.session
                 open: false
                 width: column.width

@@ -50,6 +50,21 @@ Fold {
             }
         }
     }
+    InkButton {
+        objectName: "lastFrames"
+        visible: frames.count === 0 && section.documents.lastFrames
+        strong: true
+        text: qsTr("The last sizes again")
+        hint: qsTr("Ctrl+Shift+K")
+        onClicked: section.documents.takeLastFrames()
+    }
+    InkText {
+        visible: frames.count === 0 && text
+        text: section.documents.lastFrames
+        font.pixelSize: Look.small
+        color: Look.soft
+        width: parent.width
+    }
     Flow {
         spacing: Look.hairGap
         Layout.fillWidth: true

@@ -14,6 +14,7 @@ Item {
     property bool labelled: true
     property bool under: false // always under its name
     property int fieldWidth: Math.round(84 * Look.textScale)
+    property bool goesOn: true // Return goes to the next line
     readonly property bool typing: line.activeFocus
     property alias input: line
     default property alias aside: aside.data
@@ -66,6 +67,7 @@ Item {
                 entry.session.undo()
         }
         onRedoAsked: { edited = false; entry.session.redo() }
+        onAccepted: if (entry.goesOn) Presser.toNextLine(line)
         Keys.onUpPressed: { edited = false; entry.field.step(1) }
         Keys.onDownPressed: { edited = false; entry.field.step(-1) }
         Keys.onEscapePressed: { edited = false; entry.field.revert() }

@@ -3,7 +3,8 @@ import QtQuick
 import QtQuick.Layouts
 import Tripoise
 
-// One list of the box: what is ticked may be used. F2 changes a part, Delete takes it out for good.
+// One list of the box: what is ticked may be used. O ticks a part alone, F2 changes it, Delete takes it
+// out for good.
 Leaf {
     id: list
     required property PartsModel parts
@@ -53,6 +54,7 @@ Leaf {
             RowLayout {
                 spacing: Look.hairGap
                 width: row.width
+                HoverHandler { id: pointer }
                 Tick {
                     id: tick
                     objectName: "tick"
@@ -70,6 +72,8 @@ Leaf {
                             row.edit()
                         else if (event.key === Qt.Key_Delete)
                             row.remove()
+                        else if (event.key === Qt.Key_O && event.modifiers === Qt.NoModifier)
+                            list.parts.setOnly(row.index)
                         else if (event.key === Qt.Key_Up && row.index > 0)
                             list.focusRow(row.index - 1)
                         else if (event.key === Qt.Key_Down && row.index + 1 < list.parts.count)
@@ -80,12 +84,26 @@ Leaf {
                     }
                 }
                 InkText {
-                    visible: row.clamps && !row.narrow
+                    visible: row.clamps && !row.narrow && !only.visible
                     text: row.clamps
                     font.pixelSize: Look.small
                     color: Look.soft
                     wrapMode: Text.NoWrap
                     Accessible.ignored: true
+                }
+                InkButton {
+                    id: only
+                    objectName: "only"
+                    visible: list.parts.count > 1 && (pointer.hovered || tick.activeFocus)
+                    bare: true
+                    text: qsTr("only")
+                    font.pixelSize: Look.small
+                    hint: qsTr("This one alone, and all again (O)")
+                    focusPolicy: Qt.NoFocus
+                    implicitHeight: Math.round(Look.control * 0.86)
+                    leftPadding: Look.hairGap
+                    Accessible.name: qsTr("%1 alone").arg(row.text)
+                    onClicked: list.parts.setOnly(row.index)
                 }
                 InkButton {
                     objectName: "edit"

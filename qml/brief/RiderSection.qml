@@ -8,7 +8,8 @@ Fold {
     required property Session session
     signal measuring(string quantity, string name, string datum, string howTo, Item beside)
     signal measured()
-    readonly property Item firstField: rows.count > 0 && rows.itemAt(0) ? rows.itemAt(0).firstInput : null
+    signal allMeasured() // Return in the last of them
+    readonly property Item firstField: rows.count > 0 && rows.itemAt(0) ? rows.itemAt(0).input : null
 
     title: qsTr("Rider")
     summary: rider.label ? rider.label + " · " + rider.summary : rider.summary
@@ -53,52 +54,47 @@ Fold {
         Repeater {
             id: rows
             model: measurements
-            Column {
+            NumberEntry {
                 id: row
                 required property int index
-                required property NumberField field
-                required property NumberField second
                 required property string certainty
                 required property string datum
                 required property string howTo
                 required property string quantity
-                readonly property Item firstInput: entry.input
-                readonly property bool typing: entry.typing || again.typing
+                readonly property bool last: index === rows.count - 1
                 objectName: quantity
-                spacing: Look.hairGap
+                session: section.session
+                under: true
+                fieldWidth: Math.round((field.inFeet ? 116 : 106) * (certainty === "twice" ? 1.25 : 1) * Look.textScale)
                 width: parent ? parent.width : 0
+                goesOn: !last
                 onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()
-
-                NumberEntry {
-                    id: entry
-                    objectName: "first"
-                    field: row.field
-                    session: section.session
-                    under: true
-                    fieldWidth: Math.round((field.inFeet ? 116 : 106) * Look.textScale)
-                    width: parent.width
-                    Choice {
-                        objectName: "certainty"
-                        visible: row.field.hasValue
-                        name: qsTr("how %1 was taken").arg(row.field.label)
-                        options: [
-                            { text: qsTr("once"), value: "once" },
-                            { text: qsTr("twice"), value: "twice" },
-                            { text: qsTr("guess"), value: "guess" }
-                        ]
-                        value: row.certainty
-                        onChosen: value => measurements.setCertainty(row.index, value)
+                Connections {
+                    target: row.input
+                    function onAccepted() {
+                        if (row.last)
+                            section.allMeasured()
                     }
                 }
-                NumberEntry {
-                    id: again
-                    objectName: "second"
-                    spoken: row.field.label + ", " + again.label
-                    visible: row.certainty === "twice"
-                    field: row.second
-                    session: section.session
-                    fieldWidth: entry.fieldWidth
-                    width: parent.width
+                Keys.onPressed: event => event.accepted = measurements.pressKey(index, event.text)
+                Choice {
+                    objectName: "certainty"
+                    visible: row.field.hasValue
+                    inTabOrder: false // by "?" and ";" in the number, so that Tab goes to the next
+                    name: qsTr("how %1 was taken").arg(row.field.label)
+                    options: [
+                        { text: qsTr("once"), value: "once" },
+                        { text: qsTr("twice"), value: "twice", hint: qsTr("the second behind a semicolon: 842; 846") },
+                        { text: qsTr("guess"), value: "guess", hint: qsTr("by a question mark behind the number") }
+                    ]
+                    value: row.certainty
+                    onChosen: value => {
+                        if (value !== "twice")
+                            measurements.setCertainty(row.index, value)
+                        row.input.forceActiveFocus(Qt.TabFocusReason)
+                        if (value === "twice" && row.certainty !== "twice")
+                            row.input.insert(row.input.length, "; ")
+                    }
                 }
             }
         }
@@ -110,51 +106,49 @@ Fold {
         checkable: false
         onClicked: measurements.all = !measurements.all
     }
-    InkText { text: qsTr("suppleness of the back"); width: parent.width }
-    Choice {
-        objectName: "flexibility"
+    Leaf {
+        objectName: "moreOfTheRider"
+        title: qsTr("Back, heel, shoes, notes")
         width: parent.width
-        name: qsTr("suppleness of the back")
-        options: [
-            { text: qsTr("stiff"), value: "stiff", hint: qsTr("a straight leg rises less than 60°, lying on the back") },
-            { text: qsTr("ordinary"), value: "ordinary", hint: qsTr("60° to 80°") },
-            { text: qsTr("supple"), value: "supple", hint: qsTr("more than 80°") }
-        ]
-        value: rider.flexibility
-        onChosen: value => rider.flexibility = value
-    }
-    Tick {
-        objectName: "bendsFreely"
-        text: qsTr("bends freely")
-        hint: qsTr("neither belly nor thighs are in the way; otherwise the hands come up and a shorter crank is tried")
-        checked: rider.bendsFreely
-        onClicked: rider.bendsFreely = checked
-        width: parent.width
-    }
-    InkText { text: qsTr("heel at the lowest pedal"); width: parent.width }
-    Choice {
-        objectName: "heelHabit"
-        width: parent.width
-        name: qsTr("heel at the lowest pedal")
-        options: [
-            { text: qsTr("low"), value: "low" },
-            { text: qsTr("ordinary"), value: "level" },
-            { text: qsTr("toe down"), value: "toe_down" }
-        ]
-        value: rider.heelHabit
-        onChosen: value => rider.heelHabit = value
-    }
-    NumberEntry { objectName: "sole"; field: rider.sole; session: section.session; width: parent.width }
-    NumberEntry { objectName: "shoeLength"; field: rider.shoeLength; session: section.session; width: parent.width }
-    TextEntry {
-        objectName: "notes"
-        name: qsTr("notes")
-        placeholderText: name
-        text: rider.notes
-        width: parent.width
-        onTextEdited: rider.notes = text
-        onEditingFinished: section.session.sealStep()
-        onUndoAsked: section.session.undo()
-        onRedoAsked: section.session.redo()
+
+        InkText { text: qsTr("suppleness of the back"); width: parent.width }
+        Choice {
+            objectName: "flexibility"
+            width: parent.width
+            name: qsTr("suppleness of the back")
+            options: [
+                { text: qsTr("stiff"), value: "stiff", hint: qsTr("a straight leg rises less than 60°, lying on the back") },
+                { text: qsTr("ordinary"), value: "ordinary", hint: qsTr("60° to 80°") },
+                { text: qsTr("supple"), value: "supple", hint: qsTr("more than 80°") }
+            ]
+            value: rider.flexibility
+            onChosen: value => rider.flexibility = value
+        }
+        InkText { text: qsTr("heel at the lowest pedal"); width: parent.width }
+        Choice {
+            objectName: "heelHabit"
+            width: parent.width
+            name: qsTr("heel at the lowest pedal")
+            options: [
+                { text: qsTr("low"), value: "low" },
+                { text: qsTr("ordinary"), value: "level" },
+                { text: qsTr("toe down"), value: "toe_down" }
+            ]
+            value: rider.heelHabit
+            onChosen: value => rider.heelHabit = value
+        }
+        NumberEntry { objectName: "sole"; field: rider.sole; session: section.session; width: parent.width }
+        NumberEntry { objectName: "shoeLength"; field: rider.shoeLength; session: section.session; width: parent.width }
+        TextEntry {
+            objectName: "notes"
+            name: qsTr("notes")
+            placeholderText: name
+            text: rider.notes
+            width: parent.width
+            onTextEdited: rider.notes = text
+            onEditingFinished: section.session.sealStep()
+            onUndoAsked: section.session.undo()
+            onRedoAsked: section.session.redo()
+        }
     }
 }

@@ -110,31 +110,6 @@ Fold {
                 }
                 width: parent.width
             }
-            InkText { text: qsTr("what bothers"); width: parent.width }
-            Flow {
-                spacing: Look.hairGap
-                width: parent.width
-                Repeater {
-                    model: today.complaints
-                    Chip {
-                        required property var modelData
-                        objectName: "complaint_" + modelData.value
-                        text: modelData.text
-                        checked: modelData.on
-                        onClicked: {
-                            today.toggleComplaint(modelData.value)
-                            checked = Qt.binding(() => modelData.on)
-                        }
-                    }
-                }
-            }
-            InkText {
-                visible: today.otherComplaints
-                text: today.otherComplaints
-                font.pixelSize: Look.small
-                color: Look.soft
-                width: parent.width
-            }
             InkText { text: qsTr("this position"); width: parent.width }
             Choice {
                 objectName: "position"

@@ -8,6 +8,7 @@ Flow {
     property var options: [] // of { text, value, hint, spoken }; the last two may be left out
     property var value
     property string name // for those who do not see it
+    property bool inTabOrder: true
     signal chosen(var value)
 
     spacing: -1
@@ -26,7 +27,7 @@ Flow {
             hint: modelData.hint ?? ""
             checked: current
             focusPolicy: Qt.StrongFocus
-            activeFocusOnTab: current || activeFocus || (index === 0 && !choice.options.some(o => o.value === choice.value))
+            activeFocusOnTab: choice.inTabOrder && (current || activeFocus || (index === 0 && !choice.options.some(o => o.value === choice.value)))
             Accessible.name: (choice.name ? choice.name + ": " : "") + (modelData.spoken ?? text)
             onClicked: choice.chosen(modelData.value)
             Keys.onLeftPressed: choice.move(index - 1)

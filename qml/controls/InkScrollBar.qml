@@ -7,6 +7,8 @@ import Tripoise
 T.ScrollBar {
     id: bar
     visible: size < 1
+    focusPolicy: Qt.NoFocus
+    Accessible.ignored: true
     policy: size < 1 ? T.ScrollBar.AlwaysOn : T.ScrollBar.AlwaysOff
     implicitWidth: 8
     implicitHeight: 8

@@ -85,6 +85,7 @@ ColumnLayout {
             T.SplitView.minimumWidth: 240
             session: columns.session
             documents: columns.documents
+            preferences: columns.preferences
             onTableAsked: columns.tableAsked()
             onKeptAsked: columns.keptAsked()
             onSheetAsked: columns.sheetAsked()

@@ -72,6 +72,7 @@ T.ApplicationWindow {
         onSheetAsked: if (documents.canHandOver()) picker.pick(FolderModel.SaveSheet)
         onTableAsked: root.showTable()
         onKeptAsked: root.showKept()
+        onLastFramesAsked: documents.takeLastFrames()
         onBriefAsked: columns.focusOn("brief")
         onBoardAsked: columns.focusOn("board")
         onDecisionAsked: columns.focusOn("decision")

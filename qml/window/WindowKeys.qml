@@ -17,6 +17,7 @@ Item {
         WindowKey { keys: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: list.session.redo() },
         WindowKey { keys: "Ctrl+T"; what: qsTr("sizes from a geometry table"); onActivated: list.tableAsked() },
         WindowKey { keys: "Ctrl+K"; what: qsTr("sizes of a frame that was kept"); onActivated: list.keptAsked() },
+        WindowKey { keys: "Ctrl+Shift+K"; what: qsTr("the sizes of the fitting before"); onActivated: list.lastFramesAsked() },
         WindowKey { keys: "F2"; what: qsTr("to the brief"); onActivated: list.briefAsked() },
         WindowKey { keys: "F3"; what: qsTr("to the drawing"); onActivated: list.boardAsked() },
         WindowKey { keys: "F4"; what: qsTr("to the decision"); onActivated: list.decisionAsked() },
@@ -32,6 +33,9 @@ Item {
     readonly property var local: [
         { keys: qsTr("Ctrl+1 … 6"), what: qsTr("the usual mixes of riding") },
         { keys: "0 … 9", what: qsTr("on a share of riding: that many tens of per cent") },
+        { keys: qsTr("Return"), what: qsTr("in a number: on to the next one") },
+        { keys: ";", what: qsTr("in a body measure: a second reading, 842; 846") },
+        { keys: "?", what: qsTr("behind a body measure: it is a guess") },
         { keys: "↑ ↓", what: qsTr("in a number: one step up or down") },
         { keys: "← → ↑ ↓", what: qsTr("on a handle of the drawing: move it 1 mm, with Shift 5 mm") },
         { keys: "+ − F", what: qsTr("in the drawing: nearer, further, all of it") },
@@ -45,6 +49,7 @@ Item {
     signal sheetAsked()
     signal tableAsked()
     signal keptAsked()
+    signal lastFramesAsked()
     signal briefAsked()
     signal boardAsked()
     signal decisionAsked()

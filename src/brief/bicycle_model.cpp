@@ -4,7 +4,9 @@
 #include "brief/keys.h"
 #include "command/tables.h"
 #include "document/frame_list.h"
+#include "document/words.h"
 #include "wording/bicycle_words.h"
+#include "wording/brief_words.h"
 #include "wording/entry_words.h"
 
 #include <QVariant>
@@ -67,6 +69,37 @@ void BicycleModel::put(const Bicycle& bicycle, const QString& what, const QStrin
 QString BicycleModel::barKind() const
 {
     return wordFor(barKindWords, fitting().bicycle.barKind);
+}
+
+QString BicycleModel::soldUnder() const
+{
+    if (!fitting().riding.soldUnder)
+        return {};
+    const std::string_view word = wordOf(standardWords, *fitting().riding.soldUnder);
+    return QString::fromUtf8(word.data(), qsizetype(word.size()));
+}
+
+void BicycleModel::setSoldUnder(const QString& standard)
+{
+    Fitting next = fitting();
+    next.riding.soldUnder = valueOf(standardWords, standard.toStdString());
+    edit(std::move(next), tr("standard"));
+}
+
+QStringList BicycleModel::standards() const
+{
+    QStringList words;
+    for (const auto& [word, standard] : standardWords)
+        words << QString::fromUtf8(word.data(), qsizetype(word.size()));
+    return words;
+}
+
+QStringList BicycleModel::standardNames() const
+{
+    QStringList names;
+    for (const auto& [word, standard] : standardWords)
+        names << nameOf(standard);
+    return names;
 }
 
 QString BicycleModel::wheelsDiffer() const

@@ -22,6 +22,9 @@ class BicycleModel : public QObject, public SessionHolder {
     Q_PROPERTY(QList<QObject*> parts READ parts CONSTANT)
     Q_PROPERTY(bool mudguard READ mudguard NOTIFY changed)
     Q_PROPERTY(QString barKind READ barKind NOTIFY changed)
+    Q_PROPERTY(QString soldUnder READ soldUnder WRITE setSoldUnder NOTIFY changed)
+    Q_PROPERTY(QStringList standards READ standards CONSTANT)
+    Q_PROPERTY(QStringList standardNames READ standardNames NOTIFY changed)
     Q_PROPERTY(QString wheelsDiffer READ wheelsDiffer NOTIFY changed)
     Q_PROPERTY(QVariantList answers READ answers NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
@@ -34,6 +37,10 @@ public:
     [[nodiscard]] QList<QObject*> parts() const { return form(BicycleGroup::Parts).fields(); }
     [[nodiscard]] bool mudguard() const { return fitting().bicycle.mudguard.has_value(); }
     [[nodiscard]] QString barKind() const;      ///< as documents call it; empty: any in the box
+    [[nodiscard]] QString soldUnder() const;
+    void setSoldUnder(const QString& standard);
+    [[nodiscard]] QStringList standards() const;     ///< words of the document
+    [[nodiscard]] QStringList standardNames() const; ///< of the same, as they are said
     [[nodiscard]] QString wheelsDiffer() const; ///< empty where they do not
     [[nodiscard]] QVariantList answers() const; ///< the wheels there are, of { text, value }
     [[nodiscard]] QString summary() const;

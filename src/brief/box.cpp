@@ -13,6 +13,7 @@ Box::Box(QObject* parent) : QObject(parent)
     const PartsModel::Bench bench{
         [this]() -> const Stock& { return stock(); }, [this]() -> const Stock& { return m_shop; },
         [this]() -> const std::vector<Steerer>& { return m_steerers; },
+        [this] { return fitting().bicycle.barKind; },
         [this](Stock inFitting, Stock inShop, const QString& what, const QString& key) {
             put(std::move(inFitting), std::move(inShop), what, key);
         },
@@ -28,7 +29,8 @@ void Box::sessionSet()
             list->clearBench();
     };
     on(&Session::fittingChanged, [this] {
-        if (stock() != m_followed || steerers() != m_steerers)
+        if (stock() != m_followed || steerers() != m_steerers
+            || fitting().bicycle.barKind != m_barKind)
             follow();
     });
     on(&Session::started, begin);
@@ -98,6 +100,7 @@ void Box::follow()
 {
     m_followed = stock();
     m_steerers = steerers();
+    m_barKind = fitting().bicycle.barKind;
     for (const auto& list : m_lists)
         list->follow();
     emit changed();

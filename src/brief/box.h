@@ -56,6 +56,7 @@ private:
     Stock m_shop;
     Stock m_followed;
     std::vector<Steerer> m_steerers;
+    std::optional<BarKind> m_barKind;
     std::array<std::unique_ptr<PartsModel>, 4> m_lists;
 };
 

@@ -16,12 +16,13 @@
 namespace tripoise {
 namespace {
 
-// What is needed, then what narrows a decision most, then the rest as the survey lists it.
-constexpr std::array first{Quantity::Stature,    Quantity::Inseam, Quantity::ArmToGrip,
-                           Quantity::Biacromial, Quantity::Foot,   Quantity::SternalNotchHeight,
+// What is needed and narrows a decision most, in the order a tape is handled: against the wall,
+// then arm, shoulders and foot; then the scales. Then the rest as the survey lists it.
+constexpr std::array first{Quantity::Stature,   Quantity::Inseam,     Quantity::SternalNotchHeight,
+                           Quantity::ArmToGrip, Quantity::Biacromial, Quantity::Foot,
                            Quantity::Mass};
 
-FieldSpec specOf(Quantity quantity, bool needed)
+FieldSpec specOf(Quantity quantity)
 {
     const TapeRow& row = shippedTables().tape.of(quantity);
     FieldSpec spec;
@@ -29,7 +30,7 @@ FieldSpec specOf(Quantity quantity, bool needed)
     spec.kind = quantity == Quantity::Mass ? NumberKind::Mass : NumberKind::Length;
     spec.plausible = {row.low, row.high};
     spec.decimals = 1;
-    spec.needed = needed;
+    spec.twice = true;
     spec.marked = Marked::AsTheBody;
     spec.stature = quantity == Quantity::Stature;
     return spec;
@@ -53,19 +54,11 @@ void MeasurementsModel::addRow(Quantity quantity)
     const std::size_t at = m_rows.size();
     Row row;
     row.quantity = quantity;
-    row.field = new NumberField(specOf(quantity, false), this);
-    row.second = new NumberField(specOf(quantity, false), this);
+    row.field = new NumberField(specOf(quantity), this);
     m_rows.push_back(row);
-    m_rows.back().second->setLabel(secondReading());
-    for (NumberField* field : {m_rows[at].field, m_rows[at].second}) {
-        connect(field, &NumberField::accepted, this, [this, at, field] {
-            if (field == m_rows[at].second)
-                show(at, Certainty::Twice);
-            write(m_rows[at]);
-        });
-        connect(field, &NumberField::cleared, this, [this, at] { write(m_rows[at]); });
-        connect(field, &NumberField::finished, this, [this] { sealStep(); });
-    }
+    connect(row.field, &NumberField::accepted, this, [this, at] { write(at); });
+    connect(row.field, &NumberField::cleared, this, [this, at] { write(at); });
+    connect(row.field, &NumberField::finished, this, [this] { sealStep(); });
 }
 
 void MeasurementsModel::sessionSet()
@@ -84,11 +77,9 @@ void MeasurementsModel::sessionSet()
 void MeasurementsModel::begin()
 {
     for (Row& row : m_rows) {
-        row.certainty = Certainty::Once;
+        row.guess = false;
         row.field->forget();
-        row.second->forget();
     }
-    emit dataChanged(index(0), index(rowCount() - 1), {CertaintyRole});
 }
 
 void MeasurementsModel::setAll(bool all)
@@ -124,8 +115,11 @@ int MeasurementsModel::rowCount(const QModelIndex& parent) const
 
 QHash<int, QByteArray> MeasurementsModel::roleNames() const
 {
-    return {{FieldRole, "field"}, {SecondRole, "second"}, {CertaintyRole, "certainty"},
-            {DatumRole, "datum"}, {HowToRole, "howTo"},   {QuantityRole, "quantity"}};
+    return {{FieldRole, "field"},
+            {CertaintyRole, "certainty"},
+            {DatumRole, "datum"},
+            {HowToRole, "howTo"},
+            {QuantityRole, "quantity"}};
 }
 
 QVariant MeasurementsModel::data(const QModelIndex& index, int role) const
@@ -136,11 +130,7 @@ QVariant MeasurementsModel::data(const QModelIndex& index, int role) const
     switch (role) {
     case Qt::DisplayRole: return row.field->label();
     case FieldRole: return QVariant::fromValue(row.field);
-    case SecondRole: return QVariant::fromValue(row.second);
-    case CertaintyRole:
-        return row.certainty == Certainty::Twice   ? QStringLiteral("twice")
-               : row.certainty == Certainty::Guess ? QStringLiteral("guess")
-                                                   : QStringLiteral("once");
+    case CertaintyRole: return row.certainty;
     case DatumRole: return datumOf(row.quantity);
     case HowToRole: return howToTake(row.quantity);
     case QuantityRole: {
@@ -155,20 +145,34 @@ void MeasurementsModel::setCertainty(int row, const QString& certainty)
 {
     if (row < 0 || row >= int(m_rows.size()))
         return;
-    show(std::size_t(row), certainty == QLatin1String("twice")   ? Certainty::Twice
-                           : certainty == QLatin1String("guess") ? Certainty::Guess
-                                                                 : Certainty::Once);
+    const auto at = std::size_t(row);
+    NumberField& field = *m_rows[at].field;
     sealStep();
-    write(m_rows[std::size_t(row)]);
+    if (certainty != QLatin1String("twice"))
+        field.setValue(field.value());
+    m_rows[at].guess = certainty == QLatin1String("guess");
+    write(at);
     follow();
 }
 
-void MeasurementsModel::show(std::size_t row, Certainty certainty)
+bool MeasurementsModel::pressKey(int row, const QString& text)
 {
-    if (std::exchange(m_rows[row].certainty, certainty) == certainty || int(row) >= rowCount())
-        return;
-    const QModelIndex at = index(int(row));
-    emit dataChanged(at, at, {CertaintyRole});
+    if (text != QLatin1String("?") || row < 0 || row >= int(m_rows.size()))
+        return false;
+    const Row& pressed = m_rows[std::size_t(row)];
+    if (pressed.field->hasValue())
+        setCertainty(row, pressed.guess ? QStringLiteral("once") : QStringLiteral("guess"));
+    return true;
+}
+
+void MeasurementsModel::tellCertainty(std::size_t at)
+{
+    Row& row = m_rows[at];
+    const QString certainty = row.guess             ? QStringLiteral("guess")
+                              : row.field->second() ? QStringLiteral("twice")
+                                                    : QStringLiteral("once");
+    if (std::exchange(row.certainty, certainty) != certainty && int(at) < rowCount())
+        emit dataChanged(index(int(at)), index(int(at)), {CertaintyRole});
 }
 
 const Measurement* MeasurementsModel::measured(Quantity quantity) const
@@ -182,21 +186,21 @@ const Measurement* MeasurementsModel::measured(Quantity quantity) const
 
 /// A stated sd belongs to the value it was stated for, so it stays only with a guess. A third
 /// reading and more, which only a file can hold, stay with the second.
-void MeasurementsModel::write(const Row& row)
+void MeasurementsModel::write(std::size_t at)
 {
+    Row& row = m_rows[at];
     Measurement measurement{row.quantity, {}, {}};
     if (const auto value = row.field->value())
         measurement.readings.push_back(*value);
-    if (row.certainty == Certainty::Twice || measurement.readings.empty())
-        if (const auto value = row.second->value())
-            measurement.readings.push_back(*value);
-    if (row.certainty == Certainty::Twice) {
+    if (const auto value = row.field->second()) {
+        measurement.readings.push_back(*value);
+        row.guess = false;
         if (const Measurement* before = measured(row.quantity);
             before && before->readings.size() > 2)
             measurement.readings.insert(measurement.readings.end(), before->readings.begin() + 2,
                                         before->readings.end());
     }
-    if (row.certainty == Certainty::Guess)
+    if (row.guess)
         measurement.sd = shippedTables().tape.of(row.quantity).guessSd;
     else if (row.stated && row.stated->readings == measurement.readings)
         measurement.sd = row.stated->sd; // a slip was taken back
@@ -216,6 +220,7 @@ void MeasurementsModel::write(const Row& row)
     m_writing = true;
     edit(std::move(next), row.field->label(), row.field->label());
     m_writing = false;
+    tellCertainty(at);
 }
 
 void MeasurementsModel::follow()
@@ -228,26 +233,13 @@ void MeasurementsModel::follow()
                        ? std::optional(measurement->readings[k])
                        : std::nullopt;
         };
-        // A reading that stands alone in the second place stays where it was typed.
-        const bool alone = row.certainty == Certainty::Twice && !row.field->hasValue()
-                           && row.second->hasValue() && row.second->value() == reading(0)
-                           && !reading(1);
-        if (!alone) {
-            row.field->setValue(reading(0));
-            row.second->setValue(reading(1));
-        }
+        row.field->setValue(reading(0), reading(1));
         if (m_writing)
             continue;
         row.stated = measurement ? std::optional(*measurement) : std::nullopt;
-        if (!measurement)
-            continue;
-        const Certainty certainty =
-            measurement->readings.size() > 1 ? Certainty::Twice
-            : measurement->sd && *measurement->sd >= shippedTables().tape.of(row.quantity).guessSd
-                ? Certainty::Guess
-            : row.certainty == Certainty::Guess ? Certainty::Once
-                                                : row.certainty;
-        show(i, certainty);
+        row.guess = measurement && measurement->readings.size() < 2 && measurement->sd
+                    && *measurement->sd >= shippedTables().tape.of(row.quantity).guessSd;
+        tellCertainty(i);
     }
     emit missingChanged();
 }
@@ -279,9 +271,7 @@ void MeasurementsModel::speakAnew()
 {
     for (const Row& row : m_rows) {
         row.field->setLabel(nameOf(row.quantity));
-        row.second->setLabel(secondReading());
         row.field->speakAnew();
-        row.second->speakAnew();
     }
     infer();
     emit dataChanged(index(0), index(rowCount() - 1));

@@ -24,8 +24,7 @@ class MeasurementsModel : public QAbstractListModel, public SessionHolder {
 
 public:
     enum Role {
-        FieldRole = Qt::UserRole, ///< NumberField: the first reading
-        SecondRole,               ///< NumberField: the second
+        FieldRole = Qt::UserRole, ///< NumberField, of one reading or two
         CertaintyRole,            ///< "once", "twice" or "guess"
         DatumRole,
         HowToRole,
@@ -42,7 +41,10 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
+    /// Once or a guess leave no second reading.
     Q_INVOKABLE void setCertainty(int row, const QString& certainty);
+    /// A question mark behind a number makes it a guess, and no guess again; whether it was one.
+    Q_INVOKABLE bool pressKey(int row, const QString& text);
 
 signals:
     void sessionChanged();
@@ -50,13 +52,12 @@ signals:
     void missingChanged();
 
 private:
-    enum class Certainty { Once, Twice, Guess };
     struct Row {
         Quantity quantity{};
         NumberField* field = nullptr;
-        NumberField* second = nullptr;
-        Certainty certainty = Certainty::Once;
-        std::optional<Measurement> stated; ///< as it came from outside, with its sd
+        bool guess = false;
+        QString certainty = QStringLiteral("once"); ///< as it was told
+        std::optional<Measurement> stated;          ///< as it came from outside, with its sd
     };
 
     void addRow(Quantity quantity);
@@ -64,8 +65,8 @@ private:
     void follow();
     void infer();
     void begin();
-    void write(const Row& row);
-    void show(std::size_t row, Certainty certainty);
+    void write(std::size_t row);
+    void tellCertainty(std::size_t row);
     void speakAnew();
     [[nodiscard]] const Measurement* measured(Quantity quantity) const;
 

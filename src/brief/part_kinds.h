@@ -6,6 +6,7 @@
 
 #include "brief/box_lines.h"
 #include "brief/part_entries.h"
+#include "brief/parts_model.h"
 #include "command/tables.h"
 #include "wording/entry_words.h"
 #include "wording/words.h"
@@ -60,19 +61,19 @@ namespace tripoise {
     return {};
 }
 
-[[nodiscard]] inline QString noteOf(const Stem& stem, const Stock& fitting,
-                                    const std::vector<Steerer>& steerers)
+[[nodiscard]] inline QString noteOf(const Stem& stem, const PartsModel::Bench& bench)
 {
-    if (fitsNoSteerer(stem, steerers, usual()))
-        return noSteererText(steerers);
-    return clampsNoBar(stem, fitting, usual()) ? noBarText(stem, usual()) : QString();
+    if (fitsNoSteerer(stem, bench.steerers(), usual()))
+        return noSteererText(bench.steerers());
+    return clampsNoBar(stem, bench.fitting(), usual()) ? noBarText(stem, usual()) : QString();
 }
-[[nodiscard]] inline QString noteOf(const Bar& bar, const Stock& fitting,
-                                    const std::vector<Steerer>&)
+[[nodiscard]] inline QString noteOf(const Bar& bar, const PartsModel::Bench& bench)
 {
-    return clampedByNone(bar, fitting, usual()) ? noStemText(bar, usual()) : QString();
+    if (bench.barKind().value_or(bar.kind) != bar.kind)
+        return otherKindText();
+    return clampedByNone(bar, bench.fitting(), usual()) ? noStemText(bar, usual()) : QString();
 }
-[[nodiscard]] inline QString noteOf(double, const Stock&, const std::vector<Steerer>&)
+[[nodiscard]] inline QString noteOf(double, const PartsModel::Bench&)
 {
     return {};
 }

@@ -31,7 +31,7 @@ public:
         case Qt::DisplayRole:
         case TextRole: return textOf(line.part);
         case ClampsRole: return clampsOf(line.part);
-        case NoteRole: return noteOf(line.part, m_bench.fitting(), m_bench.steerers());
+        case NoteRole: return noteOf(line.part, m_bench);
         case TickedRole: return line.ticked;
         default: return {};
         }

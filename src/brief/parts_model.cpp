@@ -41,14 +41,19 @@ public:
         const Line* line = lineAt(row);
         if (!line || line->ticked == ticked)
             return;
-        const Line before = *line; // the list is about to change
-        Stock shop = m_bench.shop();
-        for (auto n = shopCount(before.part); n < lineCount(before.part); ++n) // stay in sight
-            shop = withPart<List>(std::move(shop), asInStock(before.part));
-        m_bench.put(withTick<List>(m_bench.fitting(), before, ticked), std::move(shop),
-                    ticked ? Words::tr("%1 ticked in").arg(textOf(before.part))
-                           : Words::tr("%1 ticked out").arg(textOf(before.part)),
-                    {});
+        tick([&](std::size_t at) { return at == std::size_t(row) ? ticked : m_lines[at].ticked; },
+             ticked ? Words::tr("%1 ticked in").arg(textOf(line->part))
+                    : Words::tr("%1 ticked out").arg(textOf(line->part)));
+    }
+
+    void setOnly(int row) override
+    {
+        const Line* line = lineAt(row);
+        if (!line)
+            return;
+        const bool already = line->ticked && this->tickedCount() == 1;
+        tick([&](std::size_t at) { return already || at == std::size_t(row); },
+             already ? Words::tr("all ticked in") : Words::tr("%1 alone").arg(textOf(line->part)));
     }
 
     void remove(int row) override
@@ -223,6 +228,21 @@ public:
     }
 
 private:
+    /// Each line as it is wanted, in one step.
+    template <typename Wanted> void tick(const Wanted& wanted, const QString& what)
+    {
+        Stock shop = m_bench.shop();
+        Stock fitting = m_bench.fitting();
+        for (std::size_t at = 0; at < m_lines.size(); ++at) {
+            const Line& line = m_lines[at];
+            if (line.ticked == wanted(at))
+                continue;
+            for (auto n = countIn<List>(shop, line.part); n < lineCount(line.part); ++n)
+                shop = withPart<List>(std::move(shop), asInStock(line.part)); // stays in sight
+            fitting = withTick<List>(fitting, line, wanted(at));
+        }
+        m_bench.put(std::move(fitting), std::move(shop), what, {});
+    }
     static Part asInStock(Part part)
     {
         if constexpr (std::is_same_v<Part, Stem>)

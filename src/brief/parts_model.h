@@ -41,6 +41,7 @@ public:
         std::function<const Stock&()> fitting;
         std::function<const Stock&()> shop;
         std::function<const std::vector<Steerer>&()> steerers; ///< of the candidates
+        std::function<std::optional<BarKind>()> barKind;       ///< wanted; none: any
         /// Both at once; a fitting that stays the same is no step.
         std::function<void(Stock fitting, Stock shop, const QString& what, const QString& key)> put;
         std::function<void()> seal;
@@ -57,6 +58,7 @@ public:
         return tripoise::datumOf(field);
     }
     Q_INVOKABLE virtual void setTicked(int row, bool ticked) = 0;
+    Q_INVOKABLE virtual void setOnly(int row) = 0; ///< it alone; where it is that, all
     Q_INVOKABLE virtual void remove(int row) = 0; ///< out of the shop's box too
     Q_INVOKABLE virtual void putBack() = 0;       ///< what was removed last
     Q_INVOKABLE virtual void edit(int row) = 0;   ///< takes it on the bench

@@ -116,16 +116,6 @@ void RiderModel::setFlexibility(const QString& flexibility)
     });
 }
 
-bool RiderModel::bendsFreely() const
-{
-    return fitting().rider.bendsFreely;
-}
-
-void RiderModel::setBendsFreely(bool bendsFreely)
-{
-    change(tr("bending"), {}, [&](Rider& rider) { rider.bendsFreely = bendsFreely; });
-}
-
 QString RiderModel::heelHabit() const
 {
     return wordFor(heelHabitWords, std::optional(fitting().rider.heelHabit));

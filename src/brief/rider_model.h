@@ -16,7 +16,6 @@ class RiderModel : public QObject, public SessionHolder {
     Q_PROPERTY(QString notes READ notes WRITE setNotes NOTIFY changed)
     Q_PROPERTY(QString sex READ sex WRITE setSex NOTIFY changed)
     Q_PROPERTY(QString flexibility READ flexibility WRITE setFlexibility NOTIFY changed)
-    Q_PROPERTY(bool bendsFreely READ bendsFreely WRITE setBendsFreely NOTIFY changed)
     Q_PROPERTY(QString heelHabit READ heelHabit WRITE setHeelHabit NOTIFY changed)
     Q_PROPERTY(tripoise::NumberField* sole READ sole CONSTANT)
     Q_PROPERTY(tripoise::NumberField* shoeLength READ shoeLength CONSTANT)
@@ -34,8 +33,6 @@ public:
     void setSex(const QString& sex);
     [[nodiscard]] QString flexibility() const;
     void setFlexibility(const QString& flexibility);
-    [[nodiscard]] bool bendsFreely() const;
-    void setBendsFreely(bool bendsFreely);
     [[nodiscard]] QString heelHabit() const;
     void setHeelHabit(const QString& habit);
     [[nodiscard]] NumberField* sole() { return &m_sole; }

@@ -46,7 +46,7 @@ RidingModel::RidingModel(QObject* parent)
 void RidingModel::sessionSet()
 {
     on(&Session::fittingChanged, [this] {
-        if (fitting().riding != m_followed)
+        if (fitting().riding != m_followed || bendsFreely() != m_followedBending)
             follow();
     });
     on(&Session::started, this, &RidingModel::begin);
@@ -73,6 +73,7 @@ void RidingModel::begin()
 void RidingModel::follow()
 {
     m_followed = fitting().riding;
+    m_followedBending = bendsFreely();
     const Luggage& luggage = m_followed.luggage;
     m_front.setValue(luggage.frontKg);
     m_rear.setValue(luggage.rearKg);
@@ -192,35 +193,16 @@ void RidingModel::setFeetDown(const QString& word)
            [&](Riding& riding) { riding.feetDown = valueOf(feetDownWords, word.toStdString()); });
 }
 
-QString RidingModel::soldUnder() const
+void RidingModel::setBendsFreely(bool bendsFreely)
 {
-    if (!fitting().riding.soldUnder)
-        return {};
-    const std::string_view word = wordOf(standardWords, *fitting().riding.soldUnder);
-    return QString::fromUtf8(word.data(), qsizetype(word.size()));
+    Fitting next = fitting();
+    next.rider.bendsFreely = bendsFreely;
+    edit(std::move(next), tr("bending"));
 }
 
-void RidingModel::setSoldUnder(const QString& standard)
+void RidingModel::leaveLuggage()
 {
-    change(tr("standard"), {}, [&](Riding& riding) {
-        riding.soldUnder = valueOf(standardWords, standard.toStdString());
-    });
-}
-
-QStringList RidingModel::standards() const
-{
-    QStringList words;
-    for (const auto& [word, standard] : standardWords)
-        words << QString::fromUtf8(word.data(), qsizetype(word.size()));
-    return words;
-}
-
-QStringList RidingModel::standardNames() const
-{
-    QStringList names;
-    for (const auto& [word, standard] : standardWords)
-        names << nameOf(standard);
-    return names;
+    change(tr("luggage"), {}, [](Riding& riding) { riding.luggage = {}; });
 }
 
 QString RidingModel::summary() const

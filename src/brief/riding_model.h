@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What the bicycle is for: a mix of uses whose shares are linked, and what rides along.
+// What the bicycle is for: a mix of uses whose shares are linked, what rides along, and how the rider
+// bends over it.
 #pragma once
 
 #include "entry/number_field.h"
@@ -19,9 +20,8 @@ class RidingModel : public QAbstractListModel, public SessionHolder {
     Q_PROPERTY(bool traffic READ traffic WRITE setTraffic NOTIFY changed)
     Q_PROPERTY(bool footRetention READ footRetention WRITE setFootRetention NOTIFY changed)
     Q_PROPERTY(QString feetDown READ feetDown WRITE setFeetDown NOTIFY changed)
-    Q_PROPERTY(QString soldUnder READ soldUnder WRITE setSoldUnder NOTIFY changed)
-    Q_PROPERTY(QStringList standards READ standards CONSTANT)
-    Q_PROPERTY(QStringList standardNames READ standardNames NOTIFY changed)
+    Q_PROPERTY(bool bendsFreely READ bendsFreely WRITE setBendsFreely NOTIFY changed)
+    Q_PROPERTY(bool hasLuggage READ hasLuggage NOTIFY changed)
     Q_PROPERTY(tripoise::NumberField* luggageFront READ luggageFront CONSTANT)
     Q_PROPERTY(tripoise::NumberField* luggageRear READ luggageRear CONSTANT)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
@@ -49,10 +49,10 @@ public:
     void setFootRetention(bool footRetention);
     [[nodiscard]] QString feetDown() const; ///< word of the document; empty: not asked for
     void setFeetDown(const QString& word);
-    [[nodiscard]] QString soldUnder() const;
-    void setSoldUnder(const QString& standard);
-    [[nodiscard]] QStringList standards() const;     ///< words of the document
-    [[nodiscard]] QStringList standardNames() const; ///< of the same, as they are said
+    [[nodiscard]] bool bendsFreely() const { return fitting().rider.bendsFreely; }
+    void setBendsFreely(bool bendsFreely);
+    [[nodiscard]] bool hasLuggage() const { return fitting().riding.luggage != Luggage{}; }
+    Q_INVOKABLE void leaveLuggage();
     [[nodiscard]] NumberField* luggageFront() { return &m_front; }
     [[nodiscard]] NumberField* luggageRear() { return &m_rear; }
     [[nodiscard]] QString summary() const;
@@ -69,6 +69,7 @@ private:
     void follow();
 
     Riding m_followed;
+    bool m_followedBending = true;
     NumberField m_front;
     NumberField m_rear;
     int m_turned = -1; ///< the row whose share was set last,

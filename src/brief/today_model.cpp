@@ -314,6 +314,19 @@ void TodayModel::toggleComplaint(const QString& word)
     put(next, complaintStep(), {});
 }
 
+void TodayModel::clearComplaints()
+{
+    CurrentBike next = bike();
+    next.complaints.clear();
+    next.otherComplaints.clear();
+    put(next, complaintStep(), {});
+}
+
+bool TodayModel::anyComplaint() const
+{
+    return !bike().complaints.empty() || !bike().otherComplaints.empty();
+}
+
 QString TodayModel::otherComplaints() const
 {
     return inOwnWords(bike().otherComplaints);

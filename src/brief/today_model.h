@@ -23,6 +23,7 @@ class TodayModel : public QObject, public SessionHolder {
     Q_PROPERTY(QString position READ position WRITE setPosition NOTIFY changed)
     Q_PROPERTY(bool comfortable READ comfortable WRITE setComfortable NOTIFY changed)
     Q_PROPERTY(QVariantList complaints READ complaints NOTIFY changed)
+    Q_PROPERTY(bool anyComplaint READ anyComplaint NOTIFY changed)
     Q_PROPERTY(QString otherComplaints READ otherComplaints NOTIFY changed)
     Q_PROPERTY(bool known READ known NOTIFY changed)
     Q_PROPERTY(QString conversion READ conversion NOTIFY changed)
@@ -53,6 +54,8 @@ public:
     void setComfortable(bool comfortable);         ///< takes away what says otherwise
     [[nodiscard]] QVariantList complaints() const; ///< text, value, on
     Q_INVOKABLE void toggleComplaint(const QString& word);
+    Q_INVOKABLE void clearComplaints();
+    [[nodiscard]] bool anyComplaint() const;
     [[nodiscard]] QString otherComplaints() const; ///< those in a document's own words
     [[nodiscard]] bool known() const;              ///< anything at all
     Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const

@@ -22,6 +22,7 @@ struct FieldSpec {
     bool needed = false;
     Marked marked = Marked::AsParts;
     bool stature = false; ///< said in feet and inches
+    bool twice = false;   ///< a second reading may stand behind a semicolon
 };
 
 } // namespace tripoise

@@ -18,14 +18,42 @@ Question NumberField::question() const
     return {m_spec.kind, shownUnit(m_spec), m_spec.plausible, decimalSign()};
 }
 
+bool NumberField::Typed::sound() const
+{
+    return first.sound() && (second.sound() || second.oddity == Oddity::Empty);
+}
+
+bool NumberField::same(const Readings& one, const Readings& other)
+{
+    const auto alike = [](const std::optional<double>& a, const std::optional<double>& b) {
+        return a.has_value() == b.has_value() && (!a || std::abs(*a - *b) < 1e-9);
+    };
+    return alike(one.first, other.first) && alike(one.second, other.second);
+}
+
 QString NumberField::said(double value) const
 {
     return fieldText(value, m_spec);
 }
 
-QString NumberField::saidValue() const
+QString NumberField::said(const Readings& readings) const
 {
-    return m_value ? said(*m_value) : QString();
+    if (!readings.first)
+        return {};
+    return readings.second ? said(*readings.first) + QStringLiteral("; ") + said(*readings.second)
+                           : said(*readings.first);
+}
+
+NumberField::Typed NumberField::read(QStringView text) const
+{
+    const qsizetype end = m_spec.twice ? text.indexOf(u';') : -1;
+    const auto one = [this](QStringView reading) {
+        return readNumber(reading, question(), shippedNumberWords());
+    };
+    if (end < 0)
+        return {one(text), {}};
+    const Typed typed{one(text.first(end)), one(text.sliced(end + 1))};
+    return typed.empty() ? Typed{typed.second, {}} : typed;
 }
 
 QString NumberField::unitLabel() const
@@ -52,13 +80,23 @@ QString NumberField::level() const
     return QStringLiteral("fine");
 }
 
-void NumberField::put(std::optional<double> value)
+NumberField::Readings NumberField::counted(const Typed& typed) const
 {
-    if (value.has_value() == m_value.has_value() && (!value || std::abs(*m_value - *value) < 1e-9))
+    if (!typed.first.sound())
+        return m_before;
+    if (typed.second.oddity == Oddity::Empty)
+        return {typed.first.value, {}};
+    return {typed.first.value,
+            typed.second.sound() ? std::optional(typed.second.value) : m_before.second};
+}
+
+void NumberField::put(const Readings& readings)
+{
+    if (same(readings, m_read))
         return;
-    m_value = value;
-    if (value)
-        emit accepted(*value);
+    m_read = readings;
+    if (readings.first)
+        emit accepted(*readings.first);
     else
         emit cleared();
 }
@@ -72,49 +110,48 @@ void NumberField::tell()
 void NumberField::type(const QString& text)
 {
     if (!m_typing)
-        m_before = m_value;
+        m_before = m_read;
     m_typing = true;
     m_text = text;
     m_message.clear();
-    const NumberRead read = readNumber(text, question(), shippedNumberWords());
-    put(read.sound() ? std::optional(read.value) : m_before);
+    const Typed typed = read(text);
+    put(counted(typed));
     tell();
 }
 
 void NumberField::commit(const QString& text)
 {
     if (!m_typing)
-        m_before = m_value;
+        m_before = m_read;
     m_message.clear();
-    const NumberRead read = readNumber(text, question(), shippedNumberWords());
-    const bool emptied = read.oddity == Oddity::Empty;
-    if (emptied && (!m_spec.needed || !m_before)) {
+    const Typed typed = read(text);
+    if (typed.empty() && (!m_spec.needed || !m_before.first)) {
         m_text.clear();
-        put(std::nullopt);
-    } else if (read.sound()) {
-        if (m_value && text == said(*m_value)) { // as shown, which may be rounded
+        put({});
+    } else if (typed.sound()) {
+        if (m_read.first && text == said(m_read)) { // as shown, which may be rounded
             m_text = text;
         } else {
-            put(read.value);
-            m_text = saidValue();
+            put(counted(typed));
+            m_text = said(m_read);
         }
-        if (read.unitGuessed) {
-            m_message = guessedUnit(read);
+        if (typed.first.unitGuessed) {
+            m_message = guessedUnit(typed.first);
             m_level = QStringLiteral("note");
         }
     } else {
-        put(m_before);
-        complain(read, text);
+        put(counted(typed));
+        complain(typed, text);
     }
     m_typing = false;
     emit finished();
     tell();
 }
 
-void NumberField::complain(const NumberRead& read, const QString& typed)
+void NumberField::complain(const Typed& typed, const QString& text)
 {
-    m_text = typed;
-    m_message = complaint(read, m_spec);
+    m_text = text;
+    m_message = complaint(typed.first.sound() ? typed.second : typed.first, m_spec);
     m_level = QStringLiteral("wrong");
 }
 
@@ -127,17 +164,17 @@ void NumberField::revert()
 
 void NumberField::forget()
 {
-    m_before = m_value;
+    m_before = m_read;
     m_typing = false;
     m_message.clear();
-    m_text = saidValue();
+    m_text = said(m_read);
     tell();
 }
 
 bool NumberField::takeBack()
 {
-    const NumberRead read = readNumber(m_text, question(), shippedNumberWords());
-    const bool stands = read.oddity == Oddity::Empty ? !m_value : read.sound();
+    const Typed typed = read(m_text);
+    const bool stands = typed.empty() ? !m_read.first : typed.sound();
     if (!stands)
         revert();
     return !stands;
@@ -145,7 +182,7 @@ bool NumberField::takeBack()
 
 void NumberField::step(int steps)
 {
-    const auto from = m_value ? m_value : m_standIn;
+    const auto from = m_read.first ? m_read.first : m_standIn;
     if (!from)
         return;
     const double size = m_spec.step * factsOf(shownUnit(m_spec)).size;
@@ -154,22 +191,21 @@ void NumberField::step(int steps)
         return;
     m_typing = false;
     m_message.clear();
-    put(to);
-    m_text = saidValue();
+    put({to, m_read.second});
+    m_text = said(m_read);
     tell();
 }
 
-void NumberField::setValue(std::optional<double> value)
+void NumberField::setValue(std::optional<double> value, std::optional<double> second)
 {
-    const bool same =
-        value.has_value() == m_value.has_value() && (!value || std::abs(*value - *m_value) < 1e-9);
-    if (same)
+    const Readings readings{value, second};
+    if (same(readings, m_read))
         return;
-    m_value = value;
-    m_before = value;
+    m_read = readings;
+    m_before = readings;
     m_typing = false;
     m_message.clear();
-    m_text = saidValue();
+    m_text = said(m_read);
     tell();
 }
 
@@ -203,12 +239,11 @@ void NumberField::setLabel(const QString& label)
 void NumberField::speakAnew()
 {
     if (m_level == QLatin1String("wrong") && !m_message.isEmpty()) { // the complaint stays, anew
-        const NumberRead read = readNumber(m_text, question(), shippedNumberWords());
-        if (!read.sound())
-            m_message = complaint(read, m_spec);
+        if (const Typed typed = read(m_text); !typed.sound())
+            complain(typed, m_text);
     } else if (!m_typing) {
         m_message.clear();
-        m_text = saidValue();
+        m_text = said(m_read);
     }
     if (m_standIn && m_standInWords.isEmpty())
         m_placeholder = QStringLiteral("≈ %1").arg(said(*m_standIn));

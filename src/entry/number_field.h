@@ -4,7 +4,8 @@
 //
 // While it is typed a plausible number counts at once; anything else is passed over in silence, and
 // what counted before the typing began counts again. When the keys leave it, what is no number or
-// not plausible stays as it was typed, with a word beside it.
+// not plausible stays as it was typed, with a word beside it. Where two readings may stand, the
+// second is behind a semicolon: "842; 846".
 #pragma once
 
 #include "entry/field_spec.h"
@@ -42,8 +43,9 @@ public:
     [[nodiscard]] QString rangeText() const; ///< what is plausible
     [[nodiscard]] QString message() const { return m_message.isEmpty() ? m_remark : m_message; }
     [[nodiscard]] QString level() const; ///< "fine", "note", "odd" or "wrong"
-    [[nodiscard]] bool hasValue() const { return m_value.has_value(); }
-    [[nodiscard]] std::optional<double> value() const { return m_value; }
+    [[nodiscard]] bool hasValue() const { return m_read.first.has_value(); }
+    [[nodiscard]] std::optional<double> value() const { return m_read.first; }
+    [[nodiscard]] std::optional<double> second() const { return m_read.second; }
 
     Q_INVOKABLE void type(const QString& text);
     Q_INVOKABLE void commit(const QString& text);
@@ -53,7 +55,7 @@ public:
     Q_INVOKABLE void step(int steps);
 
     /// From outside. The text being typed stays as long as the value is the same.
-    void setValue(std::optional<double> value);
+    void setValue(std::optional<double> value, std::optional<double> second = {});
     /// What stands in for the value while there is none, and how it looks.
     void setStandIn(std::optional<double> value, const QString& saidSo = {});
     /// What someone else finds odd about the value.
@@ -67,22 +69,37 @@ signals:
     void changed();  ///< what stands in it
     void remarked(); ///< what is odd about it
     void stoodIn();
-    void spoken(); ///< its name and unit
-    void accepted(double value);
+    void spoken();               ///< its name and unit
+    void accepted(double value); ///< also for another second reading
     void cleared();
     void finished(); ///< the keys left it
 
 private:
+    struct Readings {
+        std::optional<double> first;
+        std::optional<double> second;
+    };
+    struct Typed {
+        NumberRead first;
+        NumberRead second;
+        [[nodiscard]] bool empty() const { return first.oddity == Oddity::Empty; }
+        [[nodiscard]] bool sound() const; ///< every reading there is
+    };
+
+    [[nodiscard]] static bool same(const Readings& one, const Readings& other);
     [[nodiscard]] Question question() const;
     [[nodiscard]] QString said(double value) const;
-    [[nodiscard]] QString saidValue() const; ///< empty without one
-    void put(std::optional<double> value);
+    [[nodiscard]] QString said(const Readings& readings) const; ///< empty without one
+    [[nodiscard]] Typed read(QStringView text) const;
+    /// What counts of what is typed, and of what counted before where that does not.
+    [[nodiscard]] Readings counted(const Typed& typed) const;
+    void put(const Readings& readings);
     void tell(); ///< what stands in it, and what is odd about that
-    void complain(const NumberRead& read, const QString& typed);
+    void complain(const Typed& typed, const QString& text);
 
     FieldSpec m_spec;
-    std::optional<double> m_value;
-    std::optional<double> m_before; ///< what counted before the typing began
+    Readings m_read;
+    Readings m_before; ///< what counted before the typing began
     std::optional<double> m_standIn;
     QString m_standInWords;
     QString m_text;

@@ -2,6 +2,7 @@
 #include "session/documents.h"
 
 #include "command/tables.h"
+#include "document/frame_list.h"
 #include "document/read.h"
 #include "session/opening.h"
 #include "session/recents.h"
@@ -9,6 +10,7 @@
 #include "session/store.h"
 #include "session/traces.h"
 #include "sheet/sheet.h"
+#include "wording/entry_words.h"
 #include "wording/problems.h"
 #include "wording/speech.h"
 #include "wording/visible.h"
@@ -72,6 +74,7 @@ void Documents::begin(const QString& startFile)
 {
     if (!m_session)
         return;
+    m_lastFrames = shop::frames();
     const QString origin =
         startFile.isEmpty() ? QString() : QFileInfo(startFile).absoluteFilePath();
     QStringList damaged;
@@ -136,18 +139,44 @@ void Documents::newFitting()
 {
     if (!m_session)
         return;
-    const Fitting& before = m_session->fitting();
-    Fitting fitting = before.frames.empty() ? shop::frames() : shop::framesOf(before);
+    if (const Fitting& before = m_session->fitting(); !before.frames.empty())
+        m_lastFrames = shop::framesOf(before);
+    Fitting fitting;
     fitting.riding.mix = Mix::only(Use::Commuting);
     Fitting box = shop::box(m_box);
     fitting.stock = std::move(box.stock);
-    if (fitting.bicycle.saddle == Saddle{} && fitting.bicycle.pedal == Pedal{}) {
-        fitting.bicycle.saddle = box.bicycle.saddle;
-        fitting.bicycle.pedal = box.bicycle.pedal;
-    }
+    fitting.bicycle.saddle = box.bicycle.saddle;
+    fitting.bicycle.pedal = box.bicycle.pedal;
     adopt(std::move(fitting), {}, false, {});
     m_drafts.drop();
     tell({}, {});
+}
+
+QString Documents::lastFrames() const
+{
+    return m_lastFrames.frames.empty() ? QString() : framesSummary(m_lastFrames.frames);
+}
+
+/// The wheels that they were on come too, where this fitting says nothing of them.
+void Documents::takeLastFrames()
+{
+    if (!m_session || m_lastFrames.frames.empty())
+        return;
+    auto next = withFrames(m_session->fitting(), m_lastFrames.frames);
+    if (!next)
+        return;
+    if (m_session->fitting().frames.empty()) { // their places in the list are the same
+        std::vector<KeptJson> kept = next->kept.all();
+        const auto& theirs = m_lastFrames.kept.all();
+        kept.insert(kept.end(), theirs.begin(), theirs.end());
+        next->kept = std::move(kept);
+    }
+    if (mountingOf(next->bicycle) == Mounting{}) {
+        next->bicycle.tyreMm = m_lastFrames.bicycle.tyreMm;
+        next->bicycle.beadSeatMm = m_lastFrames.bicycle.beadSeatMm;
+        next->bicycle.mudguard = m_lastFrames.bicycle.mudguard;
+    }
+    m_session->edit(std::move(*next), tr("the last sizes"));
 }
 
 /// A file that is reached by a path; else says so.

@@ -25,6 +25,7 @@ class Documents : public QObject {
     Q_PROPERTY(QString suggestedName READ suggestedName NOTIFY changed)
     Q_PROPERTY(QString sheetName READ sheetName NOTIFY changed)
     Q_PROPERTY(bool dirty READ dirty NOTIFY changed)
+    Q_PROPERTY(QString lastFrames READ lastFrames NOTIFY changed)
     Q_PROPERTY(bool readOnly READ readOnly NOTIFY changed)
     Q_PROPERTY(QStringList recents READ recents NOTIFY recentsChanged)
     Q_PROPERTY(QString notice READ notice NOTIFY noticeChanged)
@@ -48,7 +49,8 @@ public:
     /// The window closes, and its user knows what is saved.
     Q_INVOKABLE void end();
 
-    Q_INVOKABLE void newFitting(); ///< with the shop's box and the last fitting's sizes
+    Q_INVOKABLE void newFitting();     ///< empty, with the shop's box
+    Q_INVOKABLE void takeLastFrames(); ///< the sizes of the fitting before, and its wheels
     Q_INVOKABLE bool open(const QUrl& file);
     Q_INVOKABLE bool openPath(const QString& path);
     /// A fitting is opened; a frame file's sizes become candidates.
@@ -77,6 +79,7 @@ public:
     [[nodiscard]] QString suggestedName() const;
     [[nodiscard]] QString sheetName() const;
     [[nodiscard]] bool dirty() const;
+    [[nodiscard]] QString lastFrames() const; ///< what they are called; empty without any
     [[nodiscard]] bool readOnly() const { return m_readOnly; }
     [[nodiscard]] QStringList recents() const;
     [[nodiscard]] const QString& notice() const { return m_notice; }
@@ -110,6 +113,7 @@ private:
 
     QPointer<Session> m_session;
     Fitting m_saved;
+    Fitting m_lastFrames; ///< nothing but them
     OpenFile m_file;
     shop::KnownBox m_box;
     bool m_readOnly = false;

@@ -19,11 +19,6 @@ QString shoeLengthLabel()
     return Words::tr("length of the shoe, outside");
 }
 
-QString secondReading()
-{
-    return Words::tr("second reading");
-}
-
 QString luggageLabel(bool front)
 {
     return front ? Words::tr("luggage in front") : Words::tr("luggage behind");

@@ -13,7 +13,6 @@ namespace tripoise {
 
 [[nodiscard]] QString soleLabel();
 [[nodiscard]] QString shoeLengthLabel();
-[[nodiscard]] QString secondReading();
 [[nodiscard]] QString luggageLabel(bool front);
 /// "≈ 612 ± 16 mm", of what was not measured.
 [[nodiscard]] QString inferredWords(Quantity quantity, double value, double sd);

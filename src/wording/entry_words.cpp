@@ -337,6 +337,11 @@ QString noStemText(const Bar& bar, const PartDefaults& defaults)
         .arg(partLength(bar.barClampMm.value_or(defaults.barClampMm)));
 }
 
+QString otherKindText()
+{
+    return Words::tr("Not the kind of bar wanted.");
+}
+
 QString boxSummary(const Stock& fitting)
 {
     const auto stems = std::count_if(fitting.stems.begin(), fitting.stems.end(),

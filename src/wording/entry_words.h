@@ -41,6 +41,7 @@ namespace tripoise {
 [[nodiscard]] QString noSteererText(const std::vector<Steerer>& steerers);
 [[nodiscard]] QString noBarText(const Stem& stem, const PartDefaults& defaults);
 [[nodiscard]] QString noStemText(const Bar& bar, const PartDefaults& defaults);
+[[nodiscard]] QString otherKindText(); ///< of a bar that the bicycle is not to have
 [[nodiscard]] QString boxSummary(const Stock& fitting);
 
 } // namespace tripoise
