@@ -87,13 +87,14 @@ Item {
                     }
                 }
                 Repeater {
-                    model: 4
+                    model: 5
                     InkText {
                         required property int index
                         visible: text
                         width: parent.width
                         font.pixelSize: Look.small
-                        text: [readout.board.carryText, readout.board.nearestText, readout.board.steeringText, readout.board.loadText][index]
+                        text: [readout.board.carryText, readout.board.nearestText, readout.board.roomText,
+                               readout.board.steeringText, readout.board.loadText][index]
                     }
                 }
             }

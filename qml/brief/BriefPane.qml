@@ -18,6 +18,7 @@ Item {
         if (riderSection.firstField)
             riderSection.firstField.forceActiveFocus(Qt.TabFocusReason)
     }
+    function whatIf() { ridingSection.takeShares() }
     function applyPreset(index: int) { ridingSection.applyPreset(index) }
 
     Accessible.role: Accessible.Pane

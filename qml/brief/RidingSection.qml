@@ -13,6 +13,10 @@ Fold {
     summary: riding.summary
 
     function applyPreset(index: int) { riding.applyPreset(index) }
+    function takeShares() {
+        open = true
+        shares.itemAt(riding.foremost).slide.forceActiveFocus(Qt.TabFocusReason)
+    }
     function takeFocus() {
         open = true
         presets.itemAt(Math.max(0, riding.preset)).forceActiveFocus(Qt.TabFocusReason)
@@ -53,6 +57,7 @@ Fold {
     Column {
         width: parent.width
         Repeater {
+            id: shares
             model: riding
             RowLayout {
                 id: row
@@ -60,6 +65,7 @@ Fold {
                 required property string name
                 required property real share
                 required property string shareText
+                readonly property alias slide: slide
                 width: parent.width
                 spacing: Look.smallGap
                 InkText {
@@ -69,6 +75,7 @@ Fold {
                     Accessible.ignored: true
                 }
                 Slide {
+                    id: slide
                     objectName: "share" + row.index
                     name: row.name
                     valueText: row.shareText

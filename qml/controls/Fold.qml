@@ -12,6 +12,7 @@ Column { // not a layout: what folds and grows inside layouts is laid out twice
     property bool open: true
     property string key // under which it is remembered; empty for one that is not
     property Preferences preferences
+    readonly property alias heading: heading
     default property alias inside: body.data
 
     Component.onCompleted: {

@@ -102,6 +102,7 @@ Column {
         width: parent.width
     }
 
+    function takeFocus() { chosen.takeFocus() }
     function moveSetup(to: int) {
         const chip = setupChips.itemAt(to)
         chip.forceActiveFocus(Qt.TabFocusReason)

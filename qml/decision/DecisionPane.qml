@@ -19,6 +19,20 @@ FocusScope {
         title.forceActiveFocus(Qt.TabFocusReason)
     }
 
+    /// For and against another size; asked again, the next one.
+    function whyNot() {
+        if (!decided || ledger.count === 0)
+            return
+        if (against.open && against.heading.activeFocus && sizes.count > 2)
+            sizes.putNextBeside()
+        against.turn(true)
+        against.heading.forceActiveFocus(Qt.TabFocusReason)
+    }
+    function whatItCosts() {
+        if (decided)
+            choice.takeFocus()
+    }
+
     component Kept: Fold {
         preferences: pane.preferences
         open: false

@@ -88,6 +88,12 @@ Item {
         }
     }
 
+    function takeFocus() {
+        for (let i = 0; i < repeater.count; ++i)
+            if (repeater.itemAt(i).current)
+                return repeater.itemAt(i).forceActiveFocus(Qt.TabFocusReason)
+        none.forceActiveFocus(Qt.TabFocusReason)
+    }
     function choose(index: int) {
         if (choosing)
             sizes.choose(index)

@@ -16,7 +16,14 @@ Sheet {
         frames.refresh()
         open()
     }
-    onOpened: away.forceActiveFocus(Qt.TabFocusReason)
+    function addTicked() {
+        if (frames.add())
+            close()
+    }
+    onOpened: {
+        const first = kept.count > 0 ? kept.itemAt(0).whole : away
+        first.forceActiveFocus(Qt.TabFocusReason)
+    }
 
     LibraryModel {
         id: frames
@@ -44,12 +51,14 @@ Sheet {
                 width: parent.width - Look.gap
                 spacing: Look.smallGap
                 Repeater {
+                    id: kept
                     model: frames
                     Column {
                         id: model
                         required property int index
                         required property string model
                         required property var sizes
+                        readonly property alias whole: whole
                         width: models.width
                         spacing: Look.hairGap
                         RowLayout {
@@ -60,6 +69,17 @@ Sheet {
                                 text: model.model
                                 font.bold: true
                                 Layout.fillWidth: true
+                            }
+                            InkButton {
+                                id: whole
+                                objectName: "whole_" + model.index
+                                text: qsTr("Add all sizes")
+                                Accessible.name: qsTr("Add all sizes of %1").arg(model.model)
+                                onClicked: {
+                                    for (let size = 0; size < model.sizes.length; ++size)
+                                        frames.tick(model.index, size, true)
+                                    sheet.addTicked()
+                                }
                             }
                             InkButton {
                                 objectName: "forget_" + model.index
@@ -108,10 +128,7 @@ Sheet {
                 strong: true
                 enabled: frames.ticked > 0
                 text: frames.addText
-                onClicked: {
-                    if (frames.add())
-                        sheet.close()
-                }
+                onClicked: sheet.addTicked()
             }
             InkButton {
                 objectName: "libraryTable"

@@ -77,6 +77,18 @@ T.ApplicationWindow {
         onBoardAsked: columns.focusOn("board")
         onDecisionAsked: columns.focusOn("decision")
         onRiderAsked: riderView.shown = !riderView.shown
+        onWhyNotAsked: {
+            columns.bring("decision")
+            columns.decision.whyNot()
+        }
+        onWhatIfAsked: {
+            columns.bring("brief")
+            columns.brief.whatIf()
+        }
+        onCostAsked: {
+            columns.bring("decision")
+            columns.decision.whatItCosts()
+        }
         onKeysAsked: keysSheet.open()
         onPresetAsked: index => columns.brief.applyPreset(index)
         onAdvisedAsked: columns.board.backToAdvised()

@@ -22,6 +22,9 @@ Item {
         WindowKey { keys: "F3"; what: qsTr("to the drawing"); onActivated: list.boardAsked() },
         WindowKey { keys: "F4"; what: qsTr("to the decision"); onActivated: list.decisionAsked() },
         WindowKey { keys: "F5"; what: qsTr("show the rider, and back"); onActivated: list.riderAsked() },
+        WindowKey { keys: "F6"; what: qsTr("why not another size; again: the next one"); onActivated: list.whyNotAsked() },
+        WindowKey { keys: "F7"; what: qsTr("what if the riding were another"); onActivated: list.whatIfAsked() },
+        WindowKey { keys: "F8"; what: qsTr("what another choice costs"); onActivated: list.costAsked() },
         WindowKey { keys: "Ctrl+0"; what: qsTr("back to the advised set-up"); onActivated: list.advisedAsked() },
         WindowKey { keys: "Ctrl+L"; what: qsTr("day or night"); onActivated: list.preferences.toggleNight() },
         WindowKey { keys: "Ctrl+U"; what: qsTr("millimetres or inches"); onActivated: list.preferences.toggleUnits() },
@@ -54,6 +57,9 @@ Item {
     signal boardAsked()
     signal decisionAsked()
     signal riderAsked()
+    signal whyNotAsked()
+    signal whatIfAsked()
+    signal costAsked()
     signal keysAsked()
     signal advisedAsked()
     signal presetAsked(int index)

@@ -43,6 +43,7 @@ class Board : public SessionCanvas {
     Q_PROPERTY(QString carryText READ carryText NOTIFY readoutsChanged)
     Q_PROPERTY(QString nearestText READ nearestText NOTIFY readoutsChanged)
     Q_PROPERTY(QString steeringText READ steeringText NOTIFY readoutsChanged)
+    Q_PROPERTY(QString roomText READ roomText NOTIFY readoutsChanged)
     Q_PROPERTY(QString loadText READ loadText NOTIFY readoutsChanged)
     Q_PROPERTY(QVariantList joints READ joints NOTIFY readoutsChanged)
     Q_PROPERTY(QVariantList findings READ findings NOTIFY readoutsChanged)
@@ -94,6 +95,7 @@ public:
     [[nodiscard]] const QString& carryText() const { return m_readouts.carry; }
     [[nodiscard]] const QString& nearestText() const { return m_readouts.nearest; }
     [[nodiscard]] const QString& steeringText() const { return m_readouts.steering; }
+    [[nodiscard]] const QString& roomText() const { return m_readouts.room; }
     [[nodiscard]] const QString& loadText() const { return m_readouts.load; }
     [[nodiscard]] const QVariantList& joints() const { return m_readouts.joints; }
     [[nodiscard]] const QVariantList& findings() const { return m_readouts.findings; }

@@ -48,7 +48,10 @@ Readouts readoutsOf(const Scene& scene)
     readouts.carry = unbroken(wouldCarrySentence(tried));
     readouts.nearest = unbroken(nearestSentence(tried, *scene.prepared()));
     readouts.steering = unbroken(steeringSentence(tried));
-    if (const Ride* ride = scene.ride(); ride && ride->balance && tried.load)
+    const Ride* ride = scene.ride();
+    if (ride)
+        readouts.room = unbroken(roomSentence(tried, *ride));
+    if (ride && ride->balance && tried.load)
         readouts.load = unbroken(loadSentence(*tried.load, *ride->balance));
     for (const Finding& finding : tried.findings)
         if (finding.severity != Severity::Note && !isOfAJoint(finding.code))

@@ -49,6 +49,7 @@ struct Readouts {
     QString carry;
     QString nearest;
     QString steering;
+    QString room;
     QString load;
     QVariantList joints;
     QVariantList findings; ///< of the pull; none while nothing is pulled about

@@ -36,13 +36,13 @@ public:
     [[nodiscard]] QList<QObject*> guard() const { return form(BicycleGroup::Guard).fields(); }
     [[nodiscard]] QList<QObject*> parts() const { return form(BicycleGroup::Parts).fields(); }
     [[nodiscard]] bool mudguard() const { return fitting().bicycle.mudguard.has_value(); }
-    [[nodiscard]] QString barKind() const;      ///< as documents call it; empty: any in the box
+    [[nodiscard]] QString barKind() const; ///< as documents call it; empty: any in the box
     [[nodiscard]] QString soldUnder() const;
     void setSoldUnder(const QString& standard);
     [[nodiscard]] QStringList standards() const;     ///< words of the document
     [[nodiscard]] QStringList standardNames() const; ///< of the same, as they are said
-    [[nodiscard]] QString wheelsDiffer() const; ///< empty where they do not
-    [[nodiscard]] QVariantList answers() const; ///< the wheels there are, of { text, value }
+    [[nodiscard]] QString wheelsDiffer() const;      ///< empty where they do not
+    [[nodiscard]] QVariantList answers() const;      ///< the wheels there are, of { text, value }
     [[nodiscard]] QString summary() const;
 
     Q_INVOKABLE QString datumOf(tripoise::NumberField* field) const

@@ -11,7 +11,8 @@ Box::Box(QObject* parent) : QObject(parent)
 {
     const auto seal = [this] { sealStep(); };
     const PartsModel::Bench bench{
-        [this]() -> const Stock& { return stock(); }, [this]() -> const Stock& { return m_shop; },
+        [this]() -> const Stock& { return stock(); },
+        [this]() -> const Stock& { return m_shop; },
         [this]() -> const std::vector<Steerer>& { return m_steerers; },
         [this] { return fitting().bicycle.barKind; },
         [this](Stock inFitting, Stock inShop, const QString& what, const QString& key) {

@@ -59,11 +59,11 @@ public:
     }
     Q_INVOKABLE virtual void setTicked(int row, bool ticked) = 0;
     Q_INVOKABLE virtual void setOnly(int row) = 0; ///< it alone; where it is that, all
-    Q_INVOKABLE virtual void remove(int row) = 0; ///< out of the shop's box too
-    Q_INVOKABLE virtual void putBack() = 0;       ///< what was removed last
-    Q_INVOKABLE virtual void edit(int row) = 0;   ///< takes it on the bench
-    Q_INVOKABLE virtual void add() = 0;           ///< a new part on the bench
-    Q_INVOKABLE virtual void putIn() = 0;         ///< the new part into the box; the next one
+    Q_INVOKABLE virtual void remove(int row) = 0;  ///< out of the shop's box too
+    Q_INVOKABLE virtual void putBack() = 0;        ///< what was removed last
+    Q_INVOKABLE virtual void edit(int row) = 0;    ///< takes it on the bench
+    Q_INVOKABLE virtual void add() = 0;            ///< a new part on the bench
+    Q_INVOKABLE virtual void putIn() = 0;          ///< the new part into the box; the next one
     Q_INVOKABLE virtual void clearBench() = 0;
     Q_INVOKABLE virtual void setPartName(const QString& name) = 0;
     Q_INVOKABLE virtual void setBarKind(const QString& kind) = 0;

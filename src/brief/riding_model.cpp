@@ -10,6 +10,8 @@
 #include "wording/speech.h"
 #include "wording/words.h"
 
+#include <algorithm>
+
 namespace tripoise {
 namespace {
 
@@ -160,6 +162,12 @@ int RidingModel::preset() const
         if (fitting().riding.mix == mixOf(allUsualMixes[i]))
             return int(i);
     return -1;
+}
+
+int RidingModel::foremost() const
+{
+    const auto& shares = fitting().riding.mix.share;
+    return int(std::max_element(shares.begin(), shares.end()) - shares.begin());
 }
 
 bool RidingModel::traffic() const

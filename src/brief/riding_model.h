@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 //
-// What the bicycle is for: a mix of uses whose shares are linked, what rides along, and how the rider
-// bends over it.
+// What the bicycle is for: a mix of uses whose shares are linked, what rides along, and how the
+// rider bends over it.
 #pragma once
 
 #include "entry/number_field.h"
@@ -17,6 +17,7 @@ class RidingModel : public QAbstractListModel, public SessionHolder {
     Q_PROPERTY(tripoise::Session* session READ session WRITE setSession NOTIFY sessionChanged)
     Q_PROPERTY(QStringList presets READ presets NOTIFY changed)
     Q_PROPERTY(int preset READ preset NOTIFY changed)
+    Q_PROPERTY(int foremost READ foremost NOTIFY changed)
     Q_PROPERTY(bool traffic READ traffic WRITE setTraffic NOTIFY changed)
     Q_PROPERTY(bool footRetention READ footRetention WRITE setFootRetention NOTIFY changed)
     Q_PROPERTY(QString feetDown READ feetDown WRITE setFeetDown NOTIFY changed)
@@ -42,6 +43,8 @@ public:
     Q_INVOKABLE void applyPreset(int preset);
     [[nodiscard]] QStringList presets() const;
     [[nodiscard]] int preset() const; ///< the one that is set, else -1
+
+    [[nodiscard]] int foremost() const; ///< the row with the largest share
 
     [[nodiscard]] bool traffic() const;
     void setTraffic(bool traffic);

@@ -5,6 +5,7 @@
 #include "wording/size_words.h"
 #include "wording/words.h"
 
+#include <algorithm>
 #include <utility>
 
 namespace tripoise {
@@ -96,6 +97,19 @@ void SizesModel::show(int row)
     const int beside =
         frame == session()->askedBeside() ? session()->askedShown() : session()->askedBeside();
     session()->look(pinned(frame), beside);
+}
+
+void SizesModel::putNextBeside()
+{
+    const auto now =
+        std::find_if(m_rows.begin(), m_rows.end(), [](const Row& row) { return row.beside; });
+    if (now == m_rows.end())
+        return;
+    auto next = now;
+    do
+        next = std::next(next) == m_rows.end() ? m_rows.begin() : std::next(next);
+    while (next->shown);
+    putBeside(int(next - m_rows.begin()));
 }
 
 void SizesModel::putBeside(int row)

@@ -21,6 +21,8 @@ public:
     /// advice.
     Q_INVOKABLE void show(int row);
     Q_INVOKABLE void putBeside(int row);
+    /// The one after what stands beside it now, round and round.
+    Q_INVOKABLE void putNextBeside();
     /// The builder's word; -1 takes it back.
     Q_INVOKABLE void choose(int row);
 

@@ -3,7 +3,7 @@
 
 #include "wording/speech.h"
 
-#include <QCoreApplication>
+#include <QGuiApplication>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QQmlEngine>
@@ -139,6 +139,11 @@ void Preferences::restoreWindow(QWindow* window) const
     const QScreen* screen = window->screen();
     const QSize room = screen ? screen->availableSize() : size;
     window->resize(size.boundedTo(room).expandedTo(window->minimumSize()));
+    const QVariant place = QSettings().value(QStringLiteral("window/place"));
+    for (const QScreen* each : QGuiApplication::screens()) // it may be gone by now
+        if (place.isValid()
+            && each->availableGeometry().contains(QRect(place.toPoint(), window->minimumSize())))
+            window->setPosition(place.toPoint());
     if (QSettings().value(QStringLiteral("window/maximised")).toBool())
         window->showMaximized();
 }
@@ -147,8 +152,10 @@ void Preferences::rememberWindow(QWindow* window)
 {
     const bool maximised = window->windowState() == Qt::WindowMaximized;
     remember(QStringLiteral("window/maximised"), maximised);
-    if (!maximised)
-        remember(QStringLiteral("window/size"), window->size());
+    if (maximised)
+        return;
+    remember(QStringLiteral("window/size"), window->size());
+    remember(QStringLiteral("window/place"), window->position());
 }
 
 void Preferences::installLanguage()

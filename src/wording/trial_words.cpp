@@ -2,6 +2,7 @@
 #include "wording/trial_words.h"
 
 #include "wording/drawing_labels.h"
+#include "wording/ride_rows.h"
 #include "wording/words.h"
 
 #include <cmath>
@@ -99,6 +100,19 @@ QString steeringSentence(const Tried& tried)
                more > 0.0 ? QT_TRANSLATE_NOOP("TrialWords", "%1, %2 further forward than advised.")
                           : QT_TRANSLATE_NOOP("TrialWords", "%1, %2 further back than advised."))
         .arg(place, mm(std::abs(more)));
+}
+
+/// A pull at grips or saddle leaves the feet where they are.
+QString roomSentence(const Tried& tried, const Ride& advised)
+{
+    const QString room = mm(tried.kneeToBarMm);
+    const double more = tried.kneeToBarMm - advised.kneeToBar.clearanceMm;
+    const QString knee =
+        std::abs(more) < leastToldMm ? TrialWords::tr("Knee to bar %1, as advised.").arg(room)
+        : more > 0.0 ? TrialWords::tr("Knee to bar %1, %2 more than advised.").arg(room, mm(more))
+                     : TrialWords::tr("Knee to bar %1, %2 less than advised.").arg(room, mm(-more));
+    return knee + QLatin1Char(' ')
+           + TrialWords::tr("Shoe and front wheel: %1, as advised.").arg(toeRoom(advised.toe));
 }
 
 QString loadSentence(const Balance& tried, const Balance& advised)

@@ -21,6 +21,8 @@ namespace tripoise {
 [[nodiscard]] QString nearestSentence(const Tried& tried, const Prepared& prepared);
 /// "Grips 24 mm ahead of the steering axis, 10 mm less."
 [[nodiscard]] QString steeringSentence(const Tried& tried);
+/// "Knee to bar 84 mm, 12 mm less than advised. Shoe and front wheel: 23 mm clear, as advised."
+[[nodiscard]] QString roomSentence(const Tried& tried, const Ride& advised);
 /// "The front wheel carries 44 %, 2 more than advised."
 [[nodiscard]] QString loadSentence(const Balance& tried, const Balance& advised);
 

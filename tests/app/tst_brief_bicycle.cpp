@@ -46,6 +46,19 @@ class TestBriefBicycle : public QObject {
     Q_OBJECT
 
 private slots:
+    void shouldKeepTheStandardItIsSoldUnder()
+    {
+        Opened opened;
+        QVERIFY(opened.model.standards().size() > 1);
+        for (const QString& standard : opened.model.standards()) {
+            opened.model.setSoldUnder(standard);
+            QCOMPARE(opened.model.soldUnder(), standard);
+        }
+        QVERIFY(opened.session.fitting().riding.soldUnder);
+        opened.model.setSoldUnder(QString());
+        QVERIFY(!opened.session.fitting().riding.soldUnder);
+    }
+
     void shouldTakeWhatTheSizesHaveInCommon()
     {
         Opened opened;

@@ -79,6 +79,52 @@ class TestBriefBox : public QObject {
     Q_OBJECT
 
 private slots:
+    void shouldTickOnePartAlone()
+    {
+        Opened opened;
+        PartsModel* bars = opened.box.bars();
+        QCOMPARE(bars->count(), 2);
+        const int wide = textAt(bars, 0).contains(QLatin1String("wide")) ? 0 : 1;
+        bars->setOnly(wide);
+        QCOMPARE(opened.stock().bars.size(), 1UL);
+        QCOMPARE(opened.stock().bars[0].name, std::string("wide"));
+        QCOMPARE(bars->count(), 2); // the other stays in sight
+        opened.session.undo();      // in one step
+        QCOMPARE(opened.stock().bars[0].name, std::string("flat"));
+        bars->setOnly(wide);
+        bars->setOnly(wide); // again: all
+        QCOMPARE(bars->tickedCount(), 2);
+
+        PartsModel* stems = opened.box.stems(); // those that are out stay in the fitting, marked
+        stems->setOnly(1);
+        QCOMPARE(stems->tickedCount(), 1);
+        QCOMPARE(opened.stock().stems.size(), 2UL);
+        QVERIFY(!opened.stock().stems[0].inStock && opened.stock().stems[1].inStock);
+
+        PartsModel* spacers = opened.box.spacers(); // pieces that are alike count one by one
+        QCOMPARE(spacers->count(), 3);
+        spacers->setOnly(2);
+        QCOMPARE(opened.stock().spacersMm, std::vector<double>{10});
+        spacers->setOnly(7);
+        QCOMPARE(opened.stock().spacersMm, std::vector<double>{10});
+    }
+
+    void shouldSayWhichBarsAreOfAnotherKind()
+    {
+        Opened opened;
+        const auto notes = [&] {
+            QString all;
+            for (int row = 0; row < opened.box.bars()->count(); ++row)
+                all += opened.box.bars()->index(row).data(PartsModel::NoteRole).toString();
+            return all;
+        };
+        QVERIFY(!notes().contains(QLatin1String("kind")));
+        Fitting next = opened.session.fitting();
+        next.bicycle.barKind = BarKind::Swept;
+        opened.session.edit(next, QStringLiteral("bar"));
+        QCOMPARE(notes().count(QLatin1String("Not the kind of bar wanted")), 2);
+    }
+
     void shouldShowTheFittingsPartsAndTheShops()
     {
         Stock fitting;

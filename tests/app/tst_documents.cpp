@@ -427,20 +427,40 @@ private slots:
                  QByteArray("{\"stock\":"));
     }
 
-    void shouldStartWithTheSizesOfTheLastFitting()
+    void shouldOfferTheSizesOfTheLastFitting()
     {
         const QByteArray text =
-            demoText().replace("\"size\": \"M\"", "\"colour\": \"red\", \"size\": \"M\"");
+            demoText()
+                .replace("\"size\": \"M\"", "\"colour\": \"red\", \"size\": \"M\"")
+                .replace("\"bicycle\": {", "\"bicycle\": { \"bar_kind\": \"flat\",");
         {
             Desk desk(m_own->file(QStringLiteral("a.json"), text));
             desk.documents.end();
         }
         Desk desk;
-        QCOMPARE(desk.session.fitting().frames.size(), 2UL);
+        QVERIFY(desk.session.fitting().frames.empty()); // until they are asked for
         QVERIFY(desk.session.fitting().rider.measurements.empty());
         QVERIFY(!desk.documents.dirty());
+        QVERIFY(desk.documents.lastFrames().contains(QLatin1Char('M')));
+        desk.documents.takeLastFrames();
+        QCOMPARE(desk.session.fitting().frames.size(), 2UL);
         const std::vector<KeptJson> expected{{"/frames/0/colour", "\"red\""}};
         QVERIFY(desk.session.fitting().kept == expected);
+        QVERIFY(!desk.session.fitting().bicycle.barKind); // asked of each
+        desk.session.undo();
+        QVERIFY(desk.session.fitting().frames.empty());
+        QVERIFY(!desk.documents.dirty());
+
+        // What the rider's bicycle is to have already stays.
+        Fitting own = desk.session.fitting();
+        own.bicycle.tyreMm = 55;
+        desk.session.edit(own, QStringLiteral("tyre"));
+        desk.documents.takeLastFrames();
+        QCOMPARE(desk.session.fitting().bicycle.tyreMm, std::optional(55.0));
+        desk.documents.newFitting(); // of the one before, not of the one before that
+        QVERIFY(desk.session.fitting().frames.empty() && !desk.session.fitting().bicycle.tyreMm);
+        desk.documents.takeLastFrames();
+        QCOMPARE(desk.session.fitting().bicycle.tyreMm, std::optional(55.0));
     }
 
     void shouldListTheLastTenFiles()

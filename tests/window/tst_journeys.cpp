@@ -5,6 +5,8 @@
 #include "command/tables.h"
 #include "document/builders_choice.h"
 #include "document/read.h"
+#include "session/library.h"
+#include "support.h"
 #include "window/window_fixture.h"
 #include "wording/advice_text.h"
 
@@ -89,6 +91,12 @@ public:
         return {{QStringLiteral("size"), size},
                 {QStringLiteral("reason"), QString::fromStdString(choices.reason)},
                 {QStringLiteral("setup"), ownSetup(choices)}};
+    }
+    /// A frame that the shop kept from a table read before.
+    Q_INVOKABLE bool keepFrame() const
+    {
+        const Fitting demo = test::demoFitting();
+        return !library::keep(demo.frames[0].model, demo.frames);
     }
     /// Paths in the tests' own folder: of a pipe, and of folders.
     Q_INVOKABLE QString pipe() const

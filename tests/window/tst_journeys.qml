@@ -82,6 +82,72 @@ TestCase {
 
     // -- the visits
 
+    // Typed as one would beside the customer, with two slips: seven measures, a frame that was kept,
+    // the shop's box. No pointer, and no key that is not pressed here.
+    function test_0_a_visit_by_the_keys_alone() {
+        verify(truth.keepFrame())
+        let pressed = 0
+        const type = text => {
+            for (const letter of text) {
+                keyClick(letter)
+                ++pressed
+            }
+        }
+        const press = (key, with_) => {
+            keyClick(key, with_ ?? Qt.NoModifier)
+            ++pressed
+        }
+        compare(truth.frames(win.session), 0)
+        press(Qt.Key_F2)
+        type("1790")
+        press(Qt.Key_Return)
+        type("8500") // a nought too many: told, and the keys are where they should be
+        press(Qt.Key_Return)
+        const inseam = find("input", find("inseam_mm", find("brief")))
+        verify(!inseam.activeFocus)
+        compare(truth.readings(win.session, "inseam_mm"), [])
+        press(Qt.Key_Backtab, Qt.ShiftModifier)
+        verify(inseam.activeFocus)
+        press(Qt.Key_Backspace)
+        press(Qt.Key_Return)
+        type("1462?")
+        press(Qt.Key_Return)
+        type("680;684")
+        press(Qt.Key_Tab) // as good
+        type("395")
+        press(Qt.Key_Return)
+        type("26p") // the key beside the nought
+        press(Qt.Key_Backspace)
+        type("2")
+        press(Qt.Key_Return)
+        type("74")
+        press(Qt.Key_Return)
+        press(Qt.Key_2, Qt.ControlModifier)
+        press(Qt.Key_K, Qt.ControlModifier)
+        tryVerify(() => find("librarySheet").opened)
+        press(Qt.Key_Return)
+        tryVerify(() => !find("librarySheet").opened)
+        compare(truth.frames(win.session), 2)
+        const told = { stature_mm: [1790], inseam_mm: [850], sternal_notch_height_mm: [1462], arm_to_grip_mm: [680, 684],
+                       biacromial_mm: [395], foot_mm: [262], mass_kg: [74] }
+        for (const key in told)
+            compare(truth.readings(win.session, key), told[key], key)
+        holdsTheTruth()
+        verify(pressed < 60, pressed + " keys")
+        press(Qt.Key_F4)
+        verify(find("decisionTitle").activeFocus)
+
+        // The next customer wants the same frames.
+        press(Qt.Key_N, Qt.ControlModifier)
+        const leave = find("unsavedDrop") // asked, as long as nothing is saved
+        if (leave.visible)
+            click(leave)
+        compare(truth.frames(win.session), 0)
+        press(Qt.Key_K, Qt.ControlModifier | Qt.ShiftModifier)
+        compare(truth.frames(win.session), 2)
+        compare(truth.readings(win.session, "stature_mm"), [])
+    }
+
     function test_1_two_sizes() {
         compare(verdict().state, DecisionModel.Lacking)
         addSize(0, { size: "M", stack: "585", reach: "396", head_angle: "71.5", seat_angle: "73.5" })
@@ -537,6 +603,7 @@ TestCase {
 
     function test_a_long_note_is_read_from_its_beginning() {
         verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        find("moreOfTheRider", find("brief")).open = true
         const notes = find("notes", find("brief"))
         compare(notes.cursorPosition, 0)
         reveal(notes)
