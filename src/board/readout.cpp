@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "board/readout.h"
 
-#include "wording/drawing_labels.h"
+#include "drawing/labels.h"
 #include "wording/findings.h"
 #include "wording/trial_words.h"
 #include "wording/words.h"

@@ -4,7 +4,7 @@
 #include "drawing/canvas.h"
 #include "drawing/painter.h"
 #include "story/rider_reasons.h"
-#include "wording/rider_words.h"
+#include "story/rider_words.h"
 #include "wording/words.h"
 
 #include <QPainter>

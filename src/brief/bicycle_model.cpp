@@ -2,9 +2,9 @@
 #include "brief/bicycle_model.h"
 
 #include "brief/keys.h"
-#include "command/tables.h"
 #include "document/frame_list.h"
 #include "document/words.h"
+#include "shipped/tables.h"
 #include "wording/bicycle_words.h"
 #include "wording/brief_words.h"
 #include "wording/entry_words.h"

@@ -2,7 +2,7 @@
 #include "brief/box.h"
 
 #include "brief/part_entries.h"
-#include "command/tables.h"
+#include "shipped/tables.h"
 #include "wording/entry_words.h"
 
 namespace tripoise {

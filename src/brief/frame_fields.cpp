@@ -2,8 +2,8 @@
 #include "brief/frame_fields.h"
 
 #include "brief/keys.h"
-#include "command/tables.h"
 #include "document/fitting.h"
+#include "shipped/tables.h"
 #include "text/encoding.h"
 #include "wording/entry_words.h"
 #include "wording/words.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "brief/measurements_model.h"
 
-#include "command/tables.h"
 #include "rider/posterior.h"
+#include "shipped/tables.h"
 #include "wording/brief_words.h"
 #include "wording/findings.h"
 #include "wording/lack_words.h"

@@ -7,7 +7,7 @@
 #include "brief/box_lines.h"
 #include "brief/part_entries.h"
 #include "brief/parts_model.h"
-#include "command/tables.h"
+#include "shipped/tables.h"
 #include "wording/entry_words.h"
 #include "wording/words.h"
 

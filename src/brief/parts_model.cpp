@@ -3,8 +3,8 @@
 
 #include "brief/keys.h"
 #include "brief/part_lines.h"
-#include "command/tables.h"
 #include "document/fitting.h"
+#include "shipped/tables.h"
 #include "text/encoding.h"
 #include "wording/words.h"
 

@@ -2,10 +2,10 @@
 #include "brief/rider_model.h"
 
 #include "brief/keys.h"
-#include "command/tables.h"
 #include "document/field_facts.h"
 #include "document/limits.h"
 #include "document/words.h"
+#include "shipped/tables.h"
 #include "text/encoding.h"
 #include "wording/brief_words.h"
 

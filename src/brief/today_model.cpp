@@ -3,9 +3,9 @@
 
 #include "brief/keys.h"
 #include "cockpit/grips.h"
-#include "command/tables.h"
 #include "document/words.h"
 #include "setup/setup.h"
+#include "shipped/tables.h"
 #include "wording/complaint_words.h"
 #include "wording/entry_words.h"
 #include "wording/today_words.h"

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "command/table_output.h"
 
-#include "command/tables.h"
 #include "frame/closure.h"
+#include "shipped/tables.h"
 #include "wording/table_page_words.h"
 #include "wording/table_words.h"
 

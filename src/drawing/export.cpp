@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/export.h"
 
-#include "wording/drawing_labels.h"
+#include "drawing/labels.h"
 #include "wording/visible.h"
 #include "wording/words.h"
 

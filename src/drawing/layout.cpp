@@ -3,8 +3,8 @@
 
 #include "drawing/drawn_strokes.h"
 #include "drawing/joint_labels.h"
+#include "drawing/labels.h"
 #include "drawing/layout_board.h"
-#include "wording/drawing_labels.h"
 
 #include <QFontMetricsF>
 #include <QTextLayout>

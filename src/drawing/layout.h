@@ -8,11 +8,11 @@
 // what finds no room is written shorter, or not at all.
 #pragma once
 
+#include "drawing/labels.h"
 #include "drawing/leader_places.h"
 #include "drawing/options.h"
 #include "drawing/place_dimensions.h"
 #include "drawing/steps.h"
-#include "wording/drawing_labels.h"
 
 #include <QLineF>
 #include <QStringList>
@@ -22,7 +22,7 @@
 namespace tripoise {
 
 /// The sentences above the drawing; everything else written on it comes from
-/// wording/drawing_labels.h.
+/// drawing/labels.h.
 struct DrawingText {
     QString title;    ///< the verdict
     QString subtitle; ///< one quiet line

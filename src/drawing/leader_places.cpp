@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/leader_places.h"
 
+#include "drawing/labels.h"
 #include "drawing/layout.h"
-#include "wording/drawing_labels.h"
 
 #include <QFontMetricsF>
 

@@ -2,8 +2,8 @@
 #include "drawing/place_dimensions.h"
 
 #include "drawing/curve.h"
+#include "drawing/labels.h"
 #include "drawing/layout.h"
-#include "wording/drawing_labels.h"
 
 #include <QTransform>
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "drawing/pulled_places.h"
 
+#include "wording/trial_words.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>

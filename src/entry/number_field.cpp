@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "entry/number_field.h"
 
-#include "command/tables.h"
-#include "wording/field_words.h"
+#include "entry/field_words.h"
+#include "shipped/tables.h"
 
 #include <cmath>
 #include <utility>

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "geometry/page_reading.h"
 
-#include "command/tables.h"
+#include "shipped/tables.h"
 
 namespace tripoise {
 namespace {

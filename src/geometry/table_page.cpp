@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: MIT
 #include "geometry/table_page.h"
 
-#include "command/tables.h"
 #include "document/frame_list.h"
 #include "frame/candidates.h"
 #include "session/library.h"
 #include "session/store.h"
+#include "shipped/tables.h"
 #include "table/markup.h"
 #include "text/encoding.h"
 #include "wording/table_page_words.h"

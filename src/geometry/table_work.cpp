@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "geometry/table_work.h"
 
-#include "command/tables.h"
+#include "shipped/tables.h"
 
 #include <algorithm>
 

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: MIT
 #include "handover/built_model.h"
 
-#include "command/tables.h"
+#include "shipped/tables.h"
 #include "wording/entry_words.h"
 #include "wording/handover_words.h"
 

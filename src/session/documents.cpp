@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "session/documents.h"
 
-#include "command/tables.h"
 #include "document/frame_list.h"
 #include "document/read.h"
 #include "session/opening.h"
@@ -10,6 +9,7 @@
 #include "session/store.h"
 #include "session/traces.h"
 #include "sheet/sheet.h"
+#include "shipped/tables.h"
 #include "wording/entry_words.h"
 #include "wording/problems.h"
 #include "wording/speech.h"

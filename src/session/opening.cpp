@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "session/opening.h"
 
-#include "command/tables.h"
 #include "document/read.h"
 #include "session/store.h"
+#include "shipped/tables.h"
 #include "wording/problems.h"
 
 #include <QFileInfo>

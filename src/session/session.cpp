@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "session/session.h"
 
-#include "command/tables.h"
 #include "document/builders_choice.h"
+#include "shipped/tables.h"
 
 #include <tuple>
 

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: MIT
 #include "session/shop.h"
 
-#include "command/tables.h"
 #include "document/read.h"
+#include "shipped/tables.h"
 #include <QDir>
 #include <QFile>
 

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "session/traces.h"
 
-#include "command/tables.h"
 #include "document/read.h"
 #include "session/recents.h"
 #include "session/store.h"
+#include "shipped/tables.h"
 
 #include <QDir>
 #include <QFile>

@@ -7,8 +7,8 @@
 
 #include "document/fitting.h"
 #include "drawing/plan_view.h"
+#include "story/rider_words.h"
 #include "wording/advice_text.h"
-#include "wording/rider_words.h"
 
 #include <array>
 

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "wording/trial_words.h"
 
-#include "wording/drawing_labels.h"
 #include "wording/ride_rows.h"
 #include "wording/words.h"
 
@@ -14,6 +13,8 @@ class TrialWords {
     Q_DECLARE_TR_FUNCTIONS(TrialWords)
 };
 
+constexpr double leastPulledMm = 0.5;
+
 QString opening(QString sentence)
 {
     if (!sentence.isEmpty())
@@ -22,6 +23,48 @@ QString opening(QString sentence)
 }
 
 } // namespace
+
+QStringList pulledLabel(Contact contact, const Point& by)
+{
+    // Each whole as it may stand first, with the contact's name, or second, without.
+    struct Way {
+        const char* first;
+        const char* second;
+    };
+    const bool grip = contact == Contact::Grip;
+    QStringList rows;
+    const auto tell = [&rows](double difference, const Way& more, const Way& less) {
+        if (std::abs(difference) < leastPulledMm)
+            return;
+        const Way& way = difference > 0.0 ? more : less;
+        rows << TrialWords::tr(rows.isEmpty() ? way.first : way.second)
+                    .arg(mm(std::abs(difference)));
+    };
+    if (grip) {
+        tell(by.x(),
+             {QT_TRANSLATE_NOOP("TrialWords", "bar %1 further"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 further")},
+             {QT_TRANSLATE_NOOP("TrialWords", "bar %1 nearer"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 nearer")});
+        tell(by.y(),
+             {QT_TRANSLATE_NOOP("TrialWords", "bar %1 higher"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 higher")},
+             {QT_TRANSLATE_NOOP("TrialWords", "bar %1 lower"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 lower")});
+    } else {
+        tell(by.x(),
+             {QT_TRANSLATE_NOOP("TrialWords", "saddle %1 forward"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 forward")},
+             {QT_TRANSLATE_NOOP("TrialWords", "saddle %1 back"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 back")});
+        tell(by.y(),
+             {QT_TRANSLATE_NOOP("TrialWords", "saddle %1 higher"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 higher")},
+             {QT_TRANSLATE_NOOP("TrialWords", "saddle %1 lower"),
+              QT_TRANSLATE_NOOP("TrialWords", "%1 lower")});
+    }
+    return rows;
+}
 
 QString pulledSentence(const Tried& tried, const Setup& advised)
 {
@@ -128,21 +171,6 @@ QString loadSentence(const Balance& tried, const Balance& advised)
                         : QT_TRANSLATE_NOOP("TrialWords",
                                             "The front wheel carries %1, %2 less than advised."))
         .arg(percent(share), plain(static_cast<double>(std::abs(more))));
-}
-
-QString jointValue(const JointAngle& angle)
-{
-    return degrees(angle.value.deg());
-}
-
-QString rangePlaceName(RangePlace place)
-{
-    switch (place) {
-    case RangePlace::Inside: return TrialWords::tr("inside its range");
-    case RangePlace::NearEdge: return TrialWords::tr("near the edge of its range");
-    case RangePlace::Outside: return TrialWords::tr("outside its range");
-    }
-    return {};
 }
 
 QString pulledStep(bool saddle)

@@ -4,12 +4,15 @@
 #pragma once
 
 #include "advice/trial.h"
-#include "drawing/side_view.h"
 
 #include <QString>
 #include <QStringList>
 
 namespace tripoise {
+
+enum class Contact { Grip, Saddle };
+/// "bar 10 mm nearer", "4 mm lower"; empty where it was not moved.
+[[nodiscard]] QStringList pulledLabel(Contact contact, const Point& by);
 
 /// "Bar 10 mm nearer, 4 mm lower. Saddle 3 mm higher."; empty where nothing was moved.
 [[nodiscard]] QString pulledSentence(const Tried& tried, const Setup& advised);
@@ -25,10 +28,6 @@ namespace tripoise {
 [[nodiscard]] QString roomSentence(const Tried& tried, const Ride& advised);
 /// "The front wheel carries 44 %, 2 more than advised."
 [[nodiscard]] QString loadSentence(const Balance& tried, const Balance& advised);
-
-[[nodiscard]] QString jointValue(const JointAngle& angle);
-/// "inside", "near the edge", "outside": what a sign beside the angle says.
-[[nodiscard]] QString rangePlaceName(RangePlace place);
 
 /// What a step of undo is called.
 [[nodiscard]] QString pulledStep(bool saddle);

@@ -6,8 +6,8 @@
 
 #include "drawing/bike_sketch.h"
 #include "drawing/export.h"
+#include "drawing/labels.h"
 #include "drawing/layout.h"
-#include "wording/drawing_labels.h"
 #include "wording/speech.h"
 
 #include <QDir>

@@ -3,8 +3,8 @@
 // The same written number means the same in a field and in a cell of a table. Expected values are
 // derived: the figure times the unit (an inch is 25.4 mm, a pound 0.45359237 kg, both exact by
 // definition), worked in the row.
-#include "command/tables.h"
 #include "entry/read_number.h"
+#include "shipped/tables.h"
 #include "table/cell_number.h"
 #include "text/plain.h"
 

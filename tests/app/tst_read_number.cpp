@@ -2,8 +2,8 @@
 //
 // Numbers as people type them. Expected values are derived: the figure times the unit (an inch is
 // 25.4 mm, a pound 0.45359237 kg, both exact by definition), worked in the row.
-#include "command/tables.h"
 #include "entry/read_number.h"
+#include "shipped/tables.h"
 #include "wording/words.h"
 
 #include <QElapsedTimer>

@@ -3,7 +3,7 @@
 // What is said of riding: rows, cures and findings, in both systems of units.
 #include "support.h"
 
-#include "command/tables.h"
+#include "shipped/tables.h"
 #include "wording/findings.h"
 #include "wording/remedy_words.h"
 #include "wording/ride_rows.h"

@@ -5,8 +5,8 @@
 #include "support.h"
 
 #include "drawing/knee_room.h"
+#include "story/rider_words.h"
 #include "wording/findings.h"
-#include "wording/rider_words.h"
 
 #include <QTest>
 

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
 // The solver's thread: the latest question wins, and it ends when it is asked to, whatever waits.
-#include "command/tables.h"
 #include "rich_box.h"
 #include "session/solver.h"
+#include "shipped/tables.h"
 
 #include <QElapsedTimer>
 #include <QTest>

@@ -5,7 +5,7 @@
 #include "window/open_board.h"
 
 #include "board/turn_chart.h"
-#include "command/tables.h"
+#include "shipped/tables.h"
 
 #include <QImage>
 #include <QSignalSpy>

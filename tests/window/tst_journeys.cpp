@@ -2,10 +2,10 @@
 //
 // The visits the window is made for, on the real Main.qml with real clicks and keys; the answers
 // are held against the model asked directly.
-#include "command/tables.h"
 #include "document/builders_choice.h"
 #include "document/read.h"
 #include "session/library.h"
+#include "shipped/tables.h"
 #include "support.h"
 #include "window/window_fixture.h"
 #include "wording/advice_text.h"

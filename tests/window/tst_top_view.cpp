@@ -6,7 +6,7 @@
 #include "window/window_fixture.h"
 
 #include "board/top_view.h"
-#include "command/tables.h"
+#include "shipped/tables.h"
 
 #include <QImage>
 #include <QtQml/QQmlExtensionPlugin>

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "command/tables.h"
+#include "shipped/tables.h"
 
 #include "document/read.h"
 #include "wording/problems.h"

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: MIT
-#include "wording/rider_words.h"
+#include "story/rider_words.h"
 
 #include "drawing/knee_room.h"
+#include "drawing/labels.h"
 #include "wording/advice_text.h"
-#include "wording/drawing_labels.h"
 #include "wording/setup_rows.h"
 #include "wording/visible.h"
 #include "wording/words.h"

@@ -16,9 +16,12 @@ namespace tripoise {
 
 [[nodiscard]] QString jointName(Joint joint);              ///< "trunk"
 [[nodiscard]] QString jointLabel(const JointAngle& angle); ///< "trunk 53°"
+[[nodiscard]] QString jointValue(const JointAngle& angle); ///< "53°"
 [[nodiscard]] QString jointRange(const JointAngle& angle); ///< "49–57°"
-[[nodiscard]] QString leaderLabel(const Leader& leader);   ///< "bar 18 mm higher"
-[[nodiscard]] QString leadersLeftOut(std::size_t count);   ///< "… and 3 more"
+/// "inside", "near the edge", "outside": what a sign beside the angle says.
+[[nodiscard]] QString rangePlaceName(RangePlace place);
+[[nodiscard]] QString leaderLabel(const Leader& leader); ///< "bar 18 mm higher"
+[[nodiscard]] QString leadersLeftOut(std::size_t count); ///< "… and 3 more"
 /// Stands over the leaders: which size they speak of.
 [[nodiscard]] QString leadersHeading(const SideView& view);
 
@@ -38,10 +41,6 @@ struct BlockRow {
 positionLine(const RiderSketch& rider); ///< "position: fast commuting, hands on the grips"
 [[nodiscard]] QString rangeKey();       ///< what the shaded sectors are
 [[nodiscard]] QString scaleLabel(double lengthMm);
-
-enum class Contact { Grip, Saddle };
-/// "bar 10 mm nearer", "4 mm lower"; empty where it was not moved.
-[[nodiscard]] QStringList pulledLabel(Contact contact, const Point& by);
 
 [[nodiscard]] QString dimensionLabel(const Dimension& dimension); ///< "saddle height 742 mm"
 [[nodiscard]] QString dimensionValue(const Dimension& dimension); ///< "742 mm"

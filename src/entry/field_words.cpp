@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "wording/field_words.h"
+#include "entry/field_words.h"
 
 #include "wording/speech.h"
 #include "wording/words.h"

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: MIT
-#include "wording/drawing_labels.h"
+#include "drawing/labels.h"
 
 #include "wording/setup_rows.h"
 #include "wording/visible.h"
@@ -16,8 +16,6 @@ namespace {
 class Drawing {
     Q_DECLARE_TR_FUNCTIONS(Drawing)
 };
-
-constexpr double leastPulledMm = 0.5;
 
 QString handsOn(GripPlace place)
 {
@@ -90,6 +88,21 @@ QString jointRange(const JointAngle& angle)
     if (angle.atBottom)
         return Drawing::tr("%1 at the bottom").arg(degrees(angle.atBottom->deg()));
     return Drawing::tr("%1°").arg(range(angle.low.deg(), angle.high.deg()));
+}
+
+QString jointValue(const JointAngle& angle)
+{
+    return degrees(angle.value.deg());
+}
+
+QString rangePlaceName(RangePlace place)
+{
+    switch (place) {
+    case RangePlace::Inside: return Drawing::tr("inside its range");
+    case RangePlace::NearEdge: return Drawing::tr("near the edge of its range");
+    case RangePlace::Outside: return Drawing::tr("outside its range");
+    }
+    return {};
 }
 
 QString leaderLabel(const Leader& leader)
@@ -199,47 +212,6 @@ QString rangeKey()
 QString scaleLabel(double lengthMm)
 {
     return partMm(lengthMm);
-}
-
-QStringList pulledLabel(Contact contact, const Point& by)
-{
-    // Each whole as it may stand first, with the contact's name, or second, without.
-    struct Way {
-        const char* first;
-        const char* second;
-    };
-    const bool grip = contact == Contact::Grip;
-    QStringList rows;
-    const auto tell = [&rows](double difference, const Way& more, const Way& less) {
-        if (std::abs(difference) < leastPulledMm)
-            return;
-        const Way& way = difference > 0.0 ? more : less;
-        rows << Drawing::tr(rows.isEmpty() ? way.first : way.second).arg(mm(std::abs(difference)));
-    };
-    if (grip) {
-        tell(by.x(),
-             {QT_TRANSLATE_NOOP("Drawing", "bar %1 further"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 further")},
-             {QT_TRANSLATE_NOOP("Drawing", "bar %1 nearer"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 nearer")});
-        tell(by.y(),
-             {QT_TRANSLATE_NOOP("Drawing", "bar %1 higher"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 higher")},
-             {QT_TRANSLATE_NOOP("Drawing", "bar %1 lower"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 lower")});
-    } else {
-        tell(by.x(),
-             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 forward"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 forward")},
-             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 back"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 back")});
-        tell(by.y(),
-             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 higher"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 higher")},
-             {QT_TRANSLATE_NOOP("Drawing", "saddle %1 lower"),
-              QT_TRANSLATE_NOOP("Drawing", "%1 lower")});
-    }
-    return rows;
 }
 
 QString dimensionLabel(const Dimension& dimension)
