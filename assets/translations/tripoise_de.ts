@@ -77,6 +77,14 @@
         <source>Crank, pedals, saddle</source>
         <translation>Kurbel, Pedale, Sattel</translation>
     </message>
+    <message>
+        <source>Sold under a safety standard</source>
+        <translation>Nach einer Sicherheitsnorm verkauft</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
 </context>
 <context>
     <name>BoardControls</name>
@@ -705,44 +713,8 @@
         <translation>schattiert am Gelenk: sein bequemer Bereich</translation>
     </message>
     <message>
-        <source>bar %1 further</source>
-        <translation>Lenker %1 weiter</translation>
-    </message>
-    <message>
-        <source>%1 further</source>
-        <translation>%1 weiter</translation>
-    </message>
-    <message>
         <source>bar %1 nearer</source>
         <translation>Lenker %1 näher</translation>
-    </message>
-    <message>
-        <source>%1 nearer</source>
-        <translation>%1 näher</translation>
-    </message>
-    <message>
-        <source>%1 higher</source>
-        <translation>%1 höher</translation>
-    </message>
-    <message>
-        <source>%1 lower</source>
-        <translation>%1 tiefer</translation>
-    </message>
-    <message>
-        <source>saddle %1 forward</source>
-        <translation>Sattel %1 vor</translation>
-    </message>
-    <message>
-        <source>%1 forward</source>
-        <translation>%1 vor</translation>
-    </message>
-    <message>
-        <source>saddle %1 back</source>
-        <translation>Sattel %1 zurück</translation>
-    </message>
-    <message>
-        <source>%1 back</source>
-        <translation>%1 zurück</translation>
     </message>
     <message>
         <source>saddle height %1</source>
@@ -869,6 +841,18 @@
         <source>clamp %1 up</source>
         <comment>of the bar</comment>
         <translation>Klemmung %1 darüber</translation>
+    </message>
+    <message>
+        <source>inside its range</source>
+        <translation>in seinem Bereich</translation>
+    </message>
+    <message>
+        <source>near the edge of its range</source>
+        <translation>nahe am Rand seines Bereichs</translation>
+    </message>
+    <message>
+        <source>outside its range</source>
+        <translation>außerhalb seines Bereichs</translation>
     </message>
 </context>
 <context>
@@ -1062,6 +1046,14 @@
         <source>A frame file or a table; it can be dropped on the window too</source>
         <translation>Eine Rahmendatei oder eine Tabelle; sie kann auch auf das Fenster gezogen werden</translation>
     </message>
+    <message>
+        <source>The last sizes again</source>
+        <translation>Die letzten Größen wieder</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+K</source>
+        <translation>Strg+Umschalt+K</translation>
+    </message>
 </context>
 <context>
     <name>Header</name>
@@ -1237,6 +1229,14 @@
         <source>Put away</source>
         <translation>Weglegen</translation>
     </message>
+    <message>
+        <source>Add all sizes</source>
+        <translation>Alle Größen dazu</translation>
+    </message>
+    <message>
+        <source>Add all sizes of %1</source>
+        <translation>Alle Größen von %1 dazu</translation>
+    </message>
 </context>
 <context>
     <name>MeaningMenu</name>
@@ -1373,6 +1373,18 @@
     <message>
         <source>Put back</source>
         <translation>Zurücklegen</translation>
+    </message>
+    <message>
+        <source>only</source>
+        <translation>nur</translation>
+    </message>
+    <message>
+        <source>This one alone, and all again (O)</source>
+        <translation>Nur dieses, und wieder alle (O)</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 allein</translation>
     </message>
 </context>
 <context>
@@ -1527,12 +1539,16 @@
         <translation>Notizen</translation>
     </message>
     <message>
-        <source>bends freely</source>
-        <translation>beugt sich frei</translation>
+        <source>the second behind a semicolon: 842; 846</source>
+        <translation>die zweite hinter einem Strichpunkt: 842; 846</translation>
     </message>
     <message>
-        <source>neither belly nor thighs are in the way; otherwise the hands come up and a shorter crank is tried</source>
-        <translation>weder Bauch noch Oberschenkel sind im Weg; sonst kommen die Hände höher, und eine kürzere Kurbel wird versucht</translation>
+        <source>by a question mark behind the number</source>
+        <translation>durch ein Fragezeichen hinter der Zahl</translation>
+    </message>
+    <message>
+        <source>Back, heel, shoes, notes</source>
+        <translation>Rücken, Ferse, Schuhe, Notizen</translation>
     </message>
 </context>
 <context>
@@ -1878,18 +1894,6 @@
         <translation>schmale Lenker zählen mehr; Fußfreiheit zählt doppelt</translation>
     </message>
     <message>
-        <source>sold under a safety standard</source>
-        <translation>verkauft nach einer Sicherheitsnorm</translation>
-    </message>
-    <message>
-        <source>none</source>
-        <translation>keine</translation>
-    </message>
-    <message>
-        <source>nothing asked</source>
-        <translation>nichts verlangt</translation>
-    </message>
-    <message>
         <source>one toe</source>
         <translation>eine Fußspitze</translation>
     </message>
@@ -1902,10 +1906,6 @@
         <translation>ganze Füße</translation>
     </message>
     <message>
-        <source>clipless pedals or toe straps</source>
-        <translation>Klickpedale oder Riemen</translation>
-    </message>
-    <message>
         <source>feet on the ground, seated</source>
         <translation>Füße am Boden, im Sitzen</translation>
     </message>
@@ -1916,6 +1916,38 @@
     <message>
         <source>saddle lower</source>
         <translation>Sattel tiefer</translation>
+    </message>
+    <message>
+        <source>About the riding</source>
+        <translation>Zum Fahren</translation>
+    </message>
+    <message>
+        <source>clipless or straps</source>
+        <translation>Klickpedale oder Riemen</translation>
+    </message>
+    <message>
+        <source>belly or thighs in the way</source>
+        <translation>Bauch oder Schenkel im Weg</translation>
+    </message>
+    <message>
+        <source>the hands come up and a shorter crank is tried</source>
+        <translation>die Hände kommen höher, und eine kürzere Kurbel wird versucht</translation>
+    </message>
+    <message>
+        <source>luggage</source>
+        <translation>Gepäck</translation>
+    </message>
+    <message>
+        <source>feet on the ground</source>
+        <translation>Füße auf dem Boden</translation>
+    </message>
+    <message>
+        <source>something hurts</source>
+        <translation>etwas schmerzt</translation>
+    </message>
+    <message>
+        <source>what bothers</source>
+        <translation>was stört</translation>
     </message>
 </context>
 <context>
@@ -2559,10 +2591,6 @@
         <source>From the bottom bracket</source>
         <translation>Vom Tretlager aus</translation>
     </message>
-    <message>
-        <source>what bothers</source>
-        <translation>was stört</translation>
-    </message>
 </context>
 <context>
     <name>Traces</name>
@@ -2687,18 +2715,6 @@
         <translation>%1, %2 weiter hinten als empfohlen.</translation>
     </message>
     <message>
-        <source>inside its range</source>
-        <translation>in seinem Bereich</translation>
-    </message>
-    <message>
-        <source>near the edge of its range</source>
-        <translation>nahe am Rand seines Bereichs</translation>
-    </message>
-    <message>
-        <source>outside its range</source>
-        <translation>außerhalb seines Bereichs</translation>
-    </message>
-    <message>
         <source>saddle moved</source>
         <translation>Sattel bewegt</translation>
     </message>
@@ -2738,6 +2754,78 @@
     <message>
         <source>%1, its quill raised %2</source>
         <translation>%1, Schaft %2 ausgezogen</translation>
+    </message>
+    <message>
+        <source>bar %1 further</source>
+        <translation>Lenker %1 weiter</translation>
+    </message>
+    <message>
+        <source>%1 further</source>
+        <translation>%1 weiter</translation>
+    </message>
+    <message>
+        <source>bar %1 nearer</source>
+        <translation>Lenker %1 näher</translation>
+    </message>
+    <message>
+        <source>%1 nearer</source>
+        <translation>%1 näher</translation>
+    </message>
+    <message>
+        <source>bar %1 higher</source>
+        <translation>Lenker %1 höher</translation>
+    </message>
+    <message>
+        <source>%1 higher</source>
+        <translation>%1 höher</translation>
+    </message>
+    <message>
+        <source>bar %1 lower</source>
+        <translation>Lenker %1 tiefer</translation>
+    </message>
+    <message>
+        <source>%1 lower</source>
+        <translation>%1 tiefer</translation>
+    </message>
+    <message>
+        <source>saddle %1 forward</source>
+        <translation>Sattel %1 vor</translation>
+    </message>
+    <message>
+        <source>%1 forward</source>
+        <translation>%1 vor</translation>
+    </message>
+    <message>
+        <source>saddle %1 back</source>
+        <translation>Sattel %1 zurück</translation>
+    </message>
+    <message>
+        <source>%1 back</source>
+        <translation>%1 zurück</translation>
+    </message>
+    <message>
+        <source>saddle %1 higher</source>
+        <translation>Sattel %1 höher</translation>
+    </message>
+    <message>
+        <source>saddle %1 lower</source>
+        <translation>Sattel %1 tiefer</translation>
+    </message>
+    <message>
+        <source>Knee to bar %1, as advised.</source>
+        <translation>Knie zum Lenker %1, wie empfohlen.</translation>
+    </message>
+    <message>
+        <source>Knee to bar %1, %2 more than advised.</source>
+        <translation>Knie zum Lenker %1, %2 mehr als empfohlen.</translation>
+    </message>
+    <message>
+        <source>Knee to bar %1, %2 less than advised.</source>
+        <translation>Knie zum Lenker %1, %2 weniger als empfohlen.</translation>
+    </message>
+    <message>
+        <source>Shoe and front wheel: %1, as advised.</source>
+        <translation>Schuh und Vorderrad: %1, wie empfohlen.</translation>
     </message>
 </context>
 <context>
@@ -3133,6 +3221,38 @@
         <source>write the set-up sheet</source>
         <translation>Einstellblatt schreiben</translation>
     </message>
+    <message>
+        <source>the sizes of the fitting before</source>
+        <translation>die Größen der Anpassung davor</translation>
+    </message>
+    <message>
+        <source>why not another size; again: the next one</source>
+        <translation>warum keine andere Größe; nochmals: die nächste</translation>
+    </message>
+    <message>
+        <source>what if the riding were another</source>
+        <translation>was, wenn anders gefahren würde</translation>
+    </message>
+    <message>
+        <source>what another choice costs</source>
+        <translation>was eine andere Wahl kostet</translation>
+    </message>
+    <message>
+        <source>Return</source>
+        <translation>Eingabe</translation>
+    </message>
+    <message>
+        <source>in a number: on to the next one</source>
+        <translation>in einer Zahl: weiter zur nächsten</translation>
+    </message>
+    <message>
+        <source>in a body measure: a second reading, 842; 846</source>
+        <translation>in einem Körpermaß: eine zweite Ablesung, 842; 846</translation>
+    </message>
+    <message>
+        <source>behind a body measure: it is a guess</source>
+        <translation>hinter einem Körpermaß: es ist geschätzt</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -3296,10 +3416,6 @@
     <message>
         <source>length of the shoe, outside</source>
         <translation>Länge des Schuhs, außen</translation>
-    </message>
-    <message>
-        <source>second reading</source>
-        <translation>zweite Messung</translation>
     </message>
     <message>
         <source>luggage in front</source>
@@ -7973,6 +8089,25 @@
         <comment>a model</comment>
         <translation>%1, Tabelle %2</translation>
     </message>
+    <message>
+        <source>all ticked in</source>
+        <translation>alle angehakt</translation>
+    </message>
+    <message>
+        <source>%1 alone</source>
+        <translation>%1 allein</translation>
+    </message>
+    <message>
+        <source>Not the kind of bar wanted.</source>
+        <translation>Nicht die gewünschte Lenkerart.</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::BicycleModel</name>
+    <message>
+        <source>standard</source>
+        <translation>Norm</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::Documents</name>
@@ -8061,6 +8196,10 @@
         <source>The set-up sheet is at %1.</source>
         <translation>Das Einstellblatt ist in %1.</translation>
     </message>
+    <message>
+        <source>the last sizes</source>
+        <translation>die letzten Größen</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::FolderModel</name>
@@ -8114,10 +8253,6 @@
         <source>heel</source>
         <translation>Ferse</translation>
     </message>
-    <message>
-        <source>bending</source>
-        <translation>Beugen</translation>
-    </message>
 </context>
 <context>
     <name>tripoise::RidingModel</name>
@@ -8134,12 +8269,16 @@
         <translation>Pedale</translation>
     </message>
     <message>
-        <source>standard</source>
-        <translation>Norm</translation>
-    </message>
-    <message>
         <source>feet on the ground</source>
         <translation>Füße auf dem Boden</translation>
+    </message>
+    <message>
+        <source>bending</source>
+        <translation>Beugen</translation>
+    </message>
+    <message>
+        <source>luggage</source>
+        <translation>Gepäck</translation>
     </message>
 </context>
 <context>
