@@ -259,8 +259,8 @@ void TestSheet::shouldNotAdviseASizeThatDoesNotFit()
 {
     Fitting fitting = test::demoFitting();
     fitting.current.reset();
-    fitting.rider.measurements = {{Quantity::Stature, {1950.0}, {}},
-                                  {Quantity::Inseam, {930.0}, {}}};
+    fitting.rider.measurements = {{Quantity::Stature, {2010.0}, {}},
+                                  {Quantity::Inseam, {980.0}, {}}};
     const Decided decided(fitting);
     QVERIFY(decided.over && !decided.advice.verdict.named);
     QCOMPARE(writeSheet(path(), decided.handing(), both, QPageSize::A4, {}), std::nullopt);
