@@ -15,6 +15,7 @@ Item {
     property bool under: false // always under its name
     property int fieldWidth: Math.round(84 * Look.textScale)
     property bool goesOn: true // Return goes to the next line
+    property var keyed: null // asked first with a key's text: whether it was meant otherwise
     readonly property bool typing: line.activeFocus
     property alias input: line
     default property alias aside: aside.data
@@ -68,6 +69,10 @@ Item {
         }
         onRedoAsked: { edited = false; entry.session.redo() }
         onAccepted: if (entry.goesOn) Presser.toNextLine(line)
+        Keys.onPressed: event => {
+            if (entry.keyed?.(event.text))
+                event.accepted = true
+        }
         Keys.onUpPressed: { edited = false; entry.field.step(1) }
         Keys.onDownPressed: { edited = false; entry.field.step(-1) }
         Keys.onEscapePressed: { edited = false; entry.field.revert() }

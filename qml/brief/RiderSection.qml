@@ -76,7 +76,7 @@ Fold {
                             section.allMeasured()
                     }
                 }
-                Keys.onPressed: event => event.accepted = measurements.pressKey(index, event.text)
+                keyed: text => measurements.pressKey(index, text)
                 Choice {
                     objectName: "certainty"
                     visible: row.field.hasValue

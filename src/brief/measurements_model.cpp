@@ -151,6 +151,7 @@ void MeasurementsModel::setCertainty(int row, const QString& certainty)
     if (certainty != QLatin1String("twice"))
         field.setValue(field.value());
     m_rows[at].guess = certainty == QLatin1String("guess");
+    m_rows[at].stated.reset(); // its uncertainty is what is changed
     write(at);
     follow();
 }
@@ -206,14 +207,14 @@ void MeasurementsModel::write(std::size_t at)
         measurement.sd = row.stated->sd; // a slip was taken back
     Fitting next = fitting();
     auto& all = next.rider.measurements;
-    const auto at = std::find_if(all.begin(), all.end(), [&](const Measurement& other) {
+    const auto known = std::find_if(all.begin(), all.end(), [&](const Measurement& other) {
         return other.quantity == row.quantity;
     });
     if (measurement.readings.empty()) {
-        if (at != all.end())
-            all.erase(at);
-    } else if (at != all.end()) {
-        *at = measurement;
+        if (known != all.end())
+            all.erase(known);
+    } else if (known != all.end()) {
+        *known = measurement;
     } else {
         all.push_back(measurement);
     }
