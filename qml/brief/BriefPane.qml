@@ -18,6 +18,12 @@ Item {
         if (riderSection.firstField)
             riderSection.firstField.forceActiveFocus(Qt.TabFocusReason)
     }
+    /// A new fitting begins with the rider's name.
+    function beginAnew() {
+        riderSection.open = true
+        scroll.contentY = 0
+        riderSection.nameField.forceActiveFocus(Qt.TabFocusReason)
+    }
     function whatIf() { ridingSection.takeShares() }
     function applyPreset(index: int) { ridingSection.applyPreset(index) }
 

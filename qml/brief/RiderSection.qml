@@ -9,6 +9,7 @@ Fold {
     signal measuring(string quantity, string name, string datum, string howTo, Item beside)
     signal measured()
     signal allMeasured() // Return in the last of them
+    readonly property alias nameField: nameLine
     readonly property Item firstField: rows.count > 0 && rows.itemAt(0) ? rows.itemAt(0).input : null
 
     title: qsTr("Rider")
@@ -18,6 +19,7 @@ Fold {
     MeasurementsModel { id: measurements; session: section.session }
 
     TextEntry {
+        id: nameLine
         objectName: "riderLabel"
         name: qsTr("name of the rider")
         placeholderText: name
@@ -25,6 +27,7 @@ Fold {
         maximumLength: 200
         width: parent.width
         onTextEdited: rider.label = text
+        onAccepted: section.firstField.forceActiveFocus(Qt.TabFocusReason)
         onEditingFinished: section.session.sealStep()
         onUndoAsked: section.session.undo()
         onRedoAsked: section.session.redo()
@@ -65,7 +68,7 @@ Fold {
                 objectName: quantity
                 session: section.session
                 under: true
-                fieldWidth: Math.round((field.inFeet ? 116 : 106) * (certainty === "twice" ? 1.25 : 1) * Look.textScale)
+                fieldWidth: Math.round((field.inFeet ? (certainty === "twice" ? 190 : 116) : 106) * Look.textScale)
                 width: parent ? parent.width : 0
                 goesOn: !last
                 onTypingChanged: typing ? section.measuring(quantity, field.label, datum, howTo, row) : section.measured()

@@ -39,6 +39,8 @@ T.ApplicationWindow {
     Component.onCompleted: {
         preferences.restoreWindow(root)
         documents.begin(startFile)
+        if (!documents.filePath && !documents.dirty)
+            columns.brief.beginAnew()
     }
     onClosing: close => {
         if (documents.dirty && !closingForGood) {
@@ -65,7 +67,7 @@ T.ApplicationWindow {
         id: windowKeys
         session: session
         preferences: preferences
-        onNewAsked: unsaved.ask(() => documents.newFitting())
+        onNewAsked: unsaved.ask(() => root.beginAnew())
         onOpenAsked: picker.pick(FolderModel.Open)
         onSaveAsked: root.save()
         onSaveAsAsked: picker.pick(FolderModel.Save)
@@ -94,6 +96,11 @@ T.ApplicationWindow {
         onAdvisedAsked: columns.board.backToAdvised()
     }
 
+    function beginAnew() {
+        documents.newFitting()
+        columns.bring("brief")
+        columns.brief.beginAnew()
+    }
     function showTable() {
         tableSheet.active = true
         tableSheet.item.show()

@@ -98,7 +98,8 @@ TestCase {
             ++pressed
         }
         compare(truth.frames(win.session), 0)
-        press(Qt.Key_F2)
+        type("Ada")
+        press(Qt.Key_Return)
         type("1790")
         press(Qt.Key_Return)
         type("8500") // a nought too many: told, and the keys are where they should be
@@ -143,6 +144,7 @@ TestCase {
         if (leave.visible)
             click(leave)
         compare(truth.frames(win.session), 0)
+        verify(find("riderLabel").activeFocus)
         press(Qt.Key_K, Qt.ControlModifier | Qt.ShiftModifier)
         compare(truth.frames(win.session), 2)
         compare(truth.readings(win.session, "stature_mm"), [])
