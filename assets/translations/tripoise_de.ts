@@ -2827,6 +2827,10 @@
         <source>Shoe and front wheel: %1, as advised.</source>
         <translation>Schuh und Vorderrad: %1, wie empfohlen.</translation>
     </message>
+    <message>
+        <source>The knee meets the bar.</source>
+        <translation>Das Knie stößt an den Lenker.</translation>
+    </message>
 </context>
 <context>
     <name>UnsavedSheet</name>

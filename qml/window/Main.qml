@@ -40,7 +40,7 @@ T.ApplicationWindow {
         preferences.restoreWindow(root)
         documents.begin(startFile)
         if (!documents.filePath && !documents.dirty)
-            columns.brief.beginAnew()
+            root.toTheName()
     }
     onClosing: close => {
         if (documents.dirty && !closingForGood) {
@@ -98,6 +98,9 @@ T.ApplicationWindow {
 
     function beginAnew() {
         documents.newFitting()
+        toTheName()
+    }
+    function toTheName() {
         columns.bring("brief")
         columns.brief.beginAnew()
     }

@@ -151,7 +151,8 @@ QString roomSentence(const Tried& tried, const Ride& advised)
     const QString room = mm(tried.kneeToBarMm);
     const double more = tried.kneeToBarMm - advised.kneeToBar.clearanceMm;
     const QString knee =
-        std::abs(more) < leastToldMm ? TrialWords::tr("Knee to bar %1, as advised.").arg(room)
+        tried.kneeToBarMm <= 0.0       ? TrialWords::tr("The knee meets the bar.")
+        : std::abs(more) < leastToldMm ? TrialWords::tr("Knee to bar %1, as advised.").arg(room)
         : more > 0.0 ? TrialWords::tr("Knee to bar %1, %2 more than advised.").arg(room, mm(more))
                      : TrialWords::tr("Knee to bar %1, %2 less than advised.").arg(room, mm(-more));
     return knee + QLatin1Char(' ')

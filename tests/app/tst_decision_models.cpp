@@ -307,6 +307,12 @@ private slots:
         model.show(7);
         model.show(-1);
         QCOMPARE(session.shownFrame(), 0);
+        // One after the other, and never the one that is drawn.
+        model.putNextBeside();
+        QCOMPARE(session.besideFrame(), 1);
+        model.putNextBeside();
+        QCOMPARE(session.besideFrame(), 2);
+        QCOMPARE(session.shownFrame(), 0);
     }
 
     // What shows it is made anew once, also where it names another size.

@@ -141,6 +141,11 @@ private slots:
                     contactsOf(candidate.best->setup), *candidate.best, one.sizeOf(candidate),
                     {one.advice.person, one.brief.riding, one.prepared, tables()});
                 QVERIFY(std::abs(tried.kneeToBarMm - candidate.ride->kneeToBar.clearanceMm) < 1e-6);
+                const QString words = roomSentence(tried, *candidate.ride);
+                QVERIFY(words.contains(toeRoom(candidate.ride->toe)));
+                if (tried.kneeToBarMm > 0.0)
+                    QCOMPARE(lengthIn(words), lengthIn(said(rideRows({&*candidate.ride}),
+                                                            QStringLiteral("knee to bar"))));
             }
         });
     }

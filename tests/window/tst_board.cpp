@@ -511,6 +511,11 @@ void TestBoard::shouldTellWhatAPullDoes()
     const double back = tried.advisedAheadOfSteeringMm - tried.gripAheadOfSteeringMm;
     QVERIFY(back > 0.0);
     QVERIFY(open.board->steeringText().contains(QString::number(std::lround(back))));
+    const double room = open.board->scene().ride()->kneeToBar.clearanceMm;
+    QVERIFY(tried.kneeToBarMm < room); // the bar is nearer
+    QVERIFY(open.board->roomText().contains(QString::number(std::lround(tried.kneeToBarMm))));
+    QVERIFY(open.board->roomText().contains(
+        QStringLiteral("%1\u00a0mm less").arg(std::lround(room - tried.kneeToBarMm))));
     QVERIFY(open.board->loadText().contains(
         QString::number(std::lround(100.0 * tried.load->frontShare()))));
     const auto trunk = open.board->joints().first().value<JointReadout>();

@@ -84,7 +84,15 @@ TestCase {
 
     // Typed as one would beside the customer, with two slips: seven measures, a frame that was kept,
     // the shop's box. No pointer, and no key that is not pressed here.
-    function test_0_a_visit_by_the_keys_alone() {
+    function test_0_a_visit_by_the_keys_alone_data() {
+        return [{ tag: "English", language: "en", scale: 1 }, { tag: "German, twice as large", language: "de", scale: 2 }]
+    }
+    function test_0_a_visit_by_the_keys_alone(data) {
+        win.preferences.language = data.language
+        win.preferences.textScale = data.scale
+        win.documents.newFitting()
+        win.toTheName()
+        waitForRendering(win.contentItem)
         verify(truth.keepFrame())
         let pressed = 0
         const type = text => {
@@ -148,6 +156,8 @@ TestCase {
         press(Qt.Key_K, Qt.ControlModifier | Qt.ShiftModifier)
         compare(truth.frames(win.session), 2)
         compare(truth.readings(win.session, "stature_mm"), [])
+        win.preferences.language = "en"
+        win.preferences.textScale = 1
     }
 
     function test_1_two_sizes() {
@@ -291,6 +301,22 @@ TestCase {
         verify(win.documents.open(ownFolder + "chosen.json"))
         settle()
         compare(truth.choice(win.session), { size: other, reason: "bags", setup: true })
+    }
+
+    // What a customer asks, each by one key.
+    function test_4_the_customers_questions() {
+        verify(win.documents.open(demoFolder + "between-two-sizes.json"))
+        holdsTheTruth()
+        keyClick(Qt.Key_F6)
+        const ledger = find("foldLedger", find("decision"))
+        verify(ledger.open && ledger.heading.activeFocus)
+        keyClick(Qt.Key_F7)
+        verify(find("share2", find("brief")).activeFocus) // the largest share
+        keyClick(Qt.Key_Down)
+        keyClick(Qt.Key_F8)
+        verify(find("chosen_none", find("choice")).activeFocus)
+        keyClick(Qt.Key_Right)
+        verify(find("choiceSentence", find("choice")).visible)
     }
 
     function test_5_handed_over_and_seen_again() {
