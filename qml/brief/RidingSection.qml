@@ -71,7 +71,7 @@ Fold {
                 InkText {
                     text: row.name
                     color: row.share > 0 ? Look.ink : Look.soft
-                    Layout.preferredWidth: Math.round(98 * Look.textScale)
+                    Layout.preferredWidth: Math.round(110 * Look.textScale)
                     Accessible.ignored: true
                 }
                 Slide {

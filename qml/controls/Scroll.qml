@@ -15,6 +15,8 @@ Flickable {
     onFocusedChanged: reveal(focused)
 
     function reveal(item: Item) {
+        if (height <= 0) // not laid out yet
+            return
         for (let up = item; up; up = up.parent) {
             if (up !== scroll.contentItem)
                 continue
