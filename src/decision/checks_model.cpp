@@ -12,44 +12,15 @@ constexpr int mostToldFirst = 3; // as many as the text of one screen tells
 
 }
 
-int ChecksModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant ChecksModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Told: return row.told;
-    case Level: return keyOf(row.severity);
-    case LevelWord: return row.levelWord;
-    case Heading: return row.heading;
-    case First: return row.first;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> ChecksModel::roleNames() const
-{
-    return {{Told, "told"},
-            {Level, "level"},
-            {LevelWord, "levelWord"},
-            {Heading, "heading"},
-            {First, "first"}};
-}
-
 void ChecksModel::renew()
 {
-    std::vector<Row> rows;
+    std::vector<CheckRow> rows;
     const auto add = [&rows](const QString& heading, const Findings& findings) {
         bool first = true;
         for (const Finding& finding : findings) {
-            rows.push_back({unbroken(sentence(finding)), finding.severity,
-                            severityWord(finding.severity), first ? heading : QString(), false});
+            rows.push_back({unbroken(sentence(finding)), keyOf(finding.severity),
+                            severityWord(finding.severity), first ? heading : QString(), false,
+                            finding.severity});
             first = false;
         }
     };
@@ -71,7 +42,7 @@ void ChecksModel::renew()
     int told = 0;
     int laterLimits = 0;
     m_laterCount = 0;
-    for (Row& row : rows) {
+    for (CheckRow& row : rows) {
         row.first = row.severity != Severity::Note && told < mostToldFirst;
         ++(row.first ? told : m_laterCount);
         if (!row.first && row.severity == Severity::Limit)

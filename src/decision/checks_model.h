@@ -8,7 +8,28 @@
 
 namespace tripoise {
 
-class ChecksModel : public RowsModel {
+/// One finding.
+struct CheckRow {
+    Q_GADGET
+    Q_PROPERTY(QString told MEMBER told)
+    Q_PROPERTY(QString level MEMBER level)
+    Q_PROPERTY(QString levelWord MEMBER levelWord)
+    Q_PROPERTY(QString heading MEMBER heading)
+    Q_PROPERTY(bool first MEMBER first)
+
+public:
+    QString told;
+    QString level; ///< "note", "caution" or "limit"
+    QString levelWord;
+    QString
+        heading; ///< over the first of those that belong together; empty where there is one sort
+    bool first = false; ///< one of the few that are told before all else
+    Severity severity = Severity::Note;
+
+    bool operator==(const CheckRow&) const = default;
+};
+
+class ChecksModel : public ListOf<CheckRow, RowsModel> {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int limitCount READ limitCount NOTIFY counted)
@@ -16,23 +37,11 @@ class ChecksModel : public RowsModel {
     Q_PROPERTY(int laterCount READ laterCount NOTIFY counted)
 
 public:
-    enum Role {
-        Told = Qt::UserRole + 1,
-        Level, ///< "note", "caution" or "limit"
-        LevelWord,
-        First,   ///< one of the few that are told before all else
-        Heading, ///< over the first of those that belong together; empty where there is one sort
-    };
-
-    using RowsModel::RowsModel;
+    using ListOf::ListOf;
 
     [[nodiscard]] int limitCount() const { return m_limitCount; }
     [[nodiscard]] QString summary() const { return m_summary; } ///< of those not told first
     [[nodiscard]] int laterCount() const { return m_laterCount; }
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
 signals:
     void counted();
@@ -41,17 +50,6 @@ protected:
     void renew() override;
 
 private:
-    struct Row {
-        QString told;
-        Severity severity = Severity::Note;
-        QString levelWord;
-        QString heading;
-        bool first = false;
-
-        bool operator==(const Row&) const = default;
-    };
-
-    std::vector<Row> m_rows;
     int m_limitCount = 0;
     int m_laterCount = 0;
     QString m_summary;

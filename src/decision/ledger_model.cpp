@@ -39,56 +39,7 @@ double avoidable(const LedgerEntry& entry, const AdvisedSetup& setup)
 
 } // namespace
 
-int LedgerModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant LedgerModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Name: return row.name;
-    case ShownValue: return row.shownValue;
-    case BesideValue: return row.besideValue;
-    case ForShown: return row.forShown;
-    case ForBeside: return row.forBeside;
-    case Against: return row.against;
-    case Better: return row.better;
-    case Remark: return row.remark;
-    case Quiet: return row.quiet;
-    case About: return row.about;
-    case AboutWeighing: return row.aboutWeighing;
-    case Factor: return row.factor;
-    case Weight: return row.weight;
-    case Spoken: return row.spoken;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> LedgerModel::roleNames() const
-{
-    return {{Name, "name"},
-            {ShownValue, "shownValue"},
-            {BesideValue, "besideValue"},
-            {ForShown, "forShown"},
-            {ForBeside, "forBeside"},
-            {Against, "against"},
-            {Better, "better"},
-            {Remark, "remark"},
-            {Quiet, "quiet"},
-            {About, "about"},
-            {AboutWeighing, "aboutWeighing"},
-            {Factor, "factor"},
-            {Weight, "weight"},
-            {Spoken, "spoken"}};
-}
-
-std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
-                                                  const Candidate* other) const
+std::vector<LedgerRow> LedgerModel::rowsOf(const Candidate& one, const Candidate* other) const
 {
     const Prepared& prepared = *solution()->prepared;
     const auto& ledger = one.best->ledger;
@@ -101,10 +52,10 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
         scale = std::max(scale, std::abs(decides.back()));
     }
 
-    std::vector<Row> rows;
+    std::vector<LedgerRow> rows;
     for (std::size_t i = 0; i < ledger.size(); ++i) {
         const LedgerEntry& mine = ledger[i];
-        Row row;
+        LedgerRow row;
         row.consideration = mine.consideration;
         row.name = ledgerName(mine.consideration);
         row.about = ledgerMeaning(mine.consideration);
@@ -143,7 +94,7 @@ std::vector<LedgerModel::Row> LedgerModel::rowsOf(const Candidate& one,
 
 void LedgerModel::renew()
 {
-    std::vector<Row> rows;
+    std::vector<LedgerRow> rows;
     QString shownTitle, besideTitle, rides;
     const Candidate* one = shown();
     if (one && one->best) {
@@ -158,7 +109,7 @@ void LedgerModel::renew()
     }
     QStringList changed;
     m_quietCount = 0;
-    for (const Row& row : rows) {
+    for (const LedgerRow& row : rows) {
         m_quietCount += row.quiet ? 1 : 0;
         if (!row.weight.isEmpty())
             changed << countedOtherwise(row.name, row.weight);
@@ -180,7 +131,7 @@ void LedgerModel::setWeight(int row, double factor)
 {
     if (row < 0 || row >= count())
         return;
-    const Row& line = m_rows[std::size_t(row)];
+    const LedgerRow& line = m_rows[std::size_t(row)];
     Fitting next = fitting();
     next.choices.weightFactor[indexOf(line.consideration)] =
         std::clamp(factor, weightFactorRange.low, weightFactorRange.high);

@@ -10,7 +10,45 @@
 
 namespace tripoise {
 
-class LedgerModel : public RowsModel {
+/// What speaks for which size, and how much.
+struct LedgerRow {
+    Q_GADGET
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(QString shownValue MEMBER shownValue)
+    Q_PROPERTY(QString besideValue MEMBER besideValue)
+    Q_PROPERTY(double forShown MEMBER forShown)
+    Q_PROPERTY(double forBeside MEMBER forBeside)
+    Q_PROPERTY(double against MEMBER against)
+    Q_PROPERTY(QString better MEMBER better)
+    Q_PROPERTY(QString remark MEMBER remark)
+    Q_PROPERTY(bool quiet MEMBER quiet)
+    Q_PROPERTY(QString about MEMBER about)
+    Q_PROPERTY(QString aboutWeighing MEMBER aboutWeighing)
+    Q_PROPERTY(double factor MEMBER factor)
+    Q_PROPERTY(QString weight MEMBER weight)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString name;
+    QString shownValue;
+    QString besideValue;
+    double forShown = 0.0;  ///< 0 to 1, on one scale for all rows; with one size, 0
+    double forBeside = 0.0; ///< the same; one of the two is 0
+    double against = 0.0;   ///< with one size; else 0
+    QString better;         ///< "shown", "beside" or "even"
+    QString remark;         ///< why, where the values look as if it were the other; mostly empty
+    bool quiet = false;     ///< decides nothing and counts as usual
+    QString about;
+    QString aboutWeighing; ///< the same, and what happens where it weighs more
+    double factor = 1.0;
+    QString weight; ///< in words; empty where it counts as usual
+    QString spoken;
+    Consideration consideration = Consideration::Posture;
+
+    bool operator==(const LedgerRow&) const = default;
+};
+
+class LedgerModel : public ListOf<LedgerRow, RowsModel> {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool weightsChanged READ weightsChanged NOTIFY weighed)
@@ -22,24 +60,7 @@ class LedgerModel : public RowsModel {
     Q_PROPERTY(QVariantList weightSteps READ weightSteps NOTIFY stepsChanged)
 
 public:
-    enum Role {
-        Name = Qt::UserRole + 1,
-        ShownValue,
-        BesideValue,
-        ForShown,  ///< 0 to 1, on one scale for all rows; with one size, 0
-        ForBeside, ///< the same; one of the two is 0
-        Against,   ///< with one size; else 0
-        Better,    ///< "shown", "beside" or "even"
-        Remark,    ///< why, where the values look as if it were the other; mostly empty
-        Quiet,     ///< decides nothing and counts as usual
-        About,
-        AboutWeighing, ///< the same, and what happens where it weighs more
-        Factor,
-        Weight, ///< in words; empty where it counts as usual
-        Spoken,
-    };
-
-    using RowsModel::RowsModel;
+    using ListOf::ListOf;
 
     [[nodiscard]] bool weightsChanged() const { return m_weightsChanged; }
     /// What counts otherwise than usual, in a sentence; empty where nothing does.
@@ -58,10 +79,6 @@ public:
     Q_INVOKABLE void lighter(int row);
     Q_INVOKABLE void resetWeights();
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
 signals:
     void weighed();
     void stepsChanged();
@@ -70,31 +87,10 @@ protected:
     void renew() override;
 
 private:
-    struct Row {
-        Consideration consideration = Consideration::Posture;
-        QString name;
-        QString shownValue;
-        QString besideValue;
-        double forShown = 0.0;
-        double forBeside = 0.0;
-        double against = 0.0;
-        QString better;
-        QString remark;
-        bool quiet = false;
-        QString about;
-        QString aboutWeighing;
-        double factor = 1.0;
-        QString weight;
-        QString spoken;
-
-        bool operator==(const Row&) const = default;
-    };
-
     /// Both with a set-up; the other is null where there is none to compare with.
-    [[nodiscard]] std::vector<Row> rowsOf(const Candidate& one, const Candidate* other) const;
+    [[nodiscard]] std::vector<LedgerRow> rowsOf(const Candidate& one, const Candidate* other) const;
     void step(int row, bool up);
 
-    std::vector<Row> m_rows;
     bool m_weightsChanged = false;
     QString m_weightsNote;
     QString m_shownTitle;

@@ -5,39 +5,10 @@
 
 namespace tripoise {
 
-int SetupTable::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant SetupTable::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Label: return row.label;
-    case Meaning: return row.meaning;
-    case First: return row.first;
-    case Second: return row.second;
-    case Differs: return row.differs;
-    case Part: return row.part;
-    case Spoken: return row.spoken;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> SetupTable::roleNames() const
-{
-    return {{Label, "label"},     {Meaning, "meaning"}, {First, "first"},  {Second, "second"},
-            {Differs, "differs"}, {Part, "part"},       {Spoken, "spoken"}};
-}
-
 void SetupTable::tell(const std::vector<SetupRow>& rows, const QString& firstTitle,
                       const QString& secondTitle)
 {
-    std::vector<Row> next;
+    std::vector<SetupLine> next;
     for (const SetupRow& row : rows)
         next.push_back({row.label, row.meaning, unbroken(row.said.value(0)),
                         unbroken(row.said.value(1)), row.differs(), row.part,

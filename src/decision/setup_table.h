@@ -8,7 +8,30 @@
 
 namespace tripoise {
 
-class SetupTable : public RowsModel {
+/// A line of the table.
+struct SetupLine {
+    Q_GADGET
+    Q_PROPERTY(QString label MEMBER label)
+    Q_PROPERTY(QString meaning MEMBER meaning)
+    Q_PROPERTY(QString first MEMBER first)
+    Q_PROPERTY(QString second MEMBER second)
+    Q_PROPERTY(bool differs MEMBER differs)
+    Q_PROPERTY(bool part MEMBER part)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+
+public:
+    QString label;
+    QString meaning;
+    QString first;
+    QString second;
+    bool differs = false;
+    bool part = false;
+    QString spoken; ///< the whole line, for those who do not see it
+
+    bool operator==(const SetupLine&) const = default;
+};
+
+class SetupTable : public ListOf<SetupLine, RowsModel> {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("a table of one of its kinds")
@@ -16,16 +39,10 @@ class SetupTable : public RowsModel {
     Q_PROPERTY(QString secondTitle READ secondTitle NOTIFY titlesChanged)
 
 public:
-    enum Role { Label = Qt::UserRole + 1, Meaning, First, Second, Differs, Part, Spoken };
-
-    using RowsModel::RowsModel;
+    using ListOf::ListOf;
 
     [[nodiscard]] QString firstTitle() const { return m_firstTitle; }
     [[nodiscard]] QString secondTitle() const { return m_secondTitle; } ///< empty with one column
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
 signals:
     void titlesChanged();
@@ -35,19 +52,6 @@ protected:
               const QString& secondTitle);
 
 private:
-    struct Row {
-        QString label;
-        QString meaning;
-        QString first;
-        QString second;
-        bool differs = false;
-        bool part = false;
-        QString spoken; ///< the whole line, for those who do not see it
-
-        bool operator==(const Row&) const = default;
-    };
-
-    std::vector<Row> m_rows;
     QString m_firstTitle;
     QString m_secondTitle;
 };

@@ -10,43 +10,13 @@
 
 namespace tripoise {
 
-int SizesModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant SizesModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Name: return row.name;
-    case Rank: return row.rank;
-    case Mark: return row.mark;
-    case Spoken: return row.spoken;
-    case Broken: return row.broken;
-    case Shown: return row.shown;
-    case Beside: return row.beside;
-    case Chosen: return row.chosen;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> SizesModel::roleNames() const
-{
-    return {{Name, "name"},     {Rank, "rank"},   {Mark, "mark"},     {Spoken, "spoken"},
-            {Broken, "broken"}, {Shown, "shown"}, {Beside, "beside"}, {Chosen, "chosen"}};
-}
-
 void SizesModel::renew()
 {
-    std::vector<Row> rows;
+    std::vector<SizeRow> rows;
     const auto& word = fitting().choices.size;
     if (const Solution* answer = solution()) {
         for (const Candidate& candidate : answer->advice.candidates) {
-            Row row;
+            SizeRow row;
             row.frame = int(candidate.size);
             row.name = sizeLabel(answer->prepared->sizes[candidate.size].frame, *answer->prepared);
             row.rank = candidate.rank;
@@ -60,7 +30,7 @@ void SizesModel::renew()
             rows.push_back(row);
         }
         std::sort(rows.begin(), rows.end(),
-                  [](const Row& a, const Row& b) { return a.frame < b.frame; });
+                  [](const SizeRow& a, const SizeRow& b) { return a.frame < b.frame; });
     }
     replace(m_rows, std::move(rows));
 }
@@ -102,7 +72,7 @@ void SizesModel::show(int row)
 void SizesModel::putNextBeside()
 {
     const auto now =
-        std::find_if(m_rows.begin(), m_rows.end(), [](const Row& row) { return row.beside; });
+        std::find_if(m_rows.begin(), m_rows.end(), [](const SizeRow& row) { return row.beside; });
     if (now == m_rows.end())
         return;
     auto next = now;

@@ -7,14 +7,38 @@
 
 namespace tripoise {
 
-class SizesModel : public RowsModel {
+/// A size, as it is called, and what it is taken for.
+struct SizeRow {
+    Q_GADGET
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(int rank MEMBER rank)
+    Q_PROPERTY(QString mark MEMBER mark)
+    Q_PROPERTY(QString spoken MEMBER spoken)
+    Q_PROPERTY(bool broken MEMBER broken)
+    Q_PROPERTY(bool shown MEMBER shown)
+    Q_PROPERTY(bool beside MEMBER beside)
+    Q_PROPERTY(bool chosen MEMBER chosen)
+
+public:
+    QString name;
+    int rank = 0;
+    QString mark;   ///< rank as a sign; empty where a limit is broken
+    QString spoken; ///< name, rank and limits, for those who do not see it
+    bool broken = false;
+    bool shown = false;
+    bool beside = false;
+    bool chosen = false; ///< by the builder
+    int frame = 0;       ///< index into the fitting's frames
+
+    bool operator==(const SizeRow&) const = default;
+};
+
+class SizesModel : public ListOf<SizeRow, RowsModel> {
     Q_OBJECT
     QML_ELEMENT
 
 public:
-    enum Role { Name = Qt::UserRole + 1, Rank, Mark, Spoken, Broken, Shown, Beside, Chosen };
-
-    using RowsModel::RowsModel;
+    using ListOf::ListOf;
 
     /// The size of a row is drawn whole. What was asked to stand beside it stays, or takes the
     /// place that falls free where it is the same; what stands there unasked goes on following the
@@ -26,32 +50,12 @@ public:
     /// The builder's word; -1 takes it back.
     Q_INVOKABLE void choose(int row);
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
 protected:
     void renew() override;
 
 private:
-    struct Row {
-        int frame = 0; ///< index into the fitting's frames
-        QString name;
-        int rank = 0;
-        QString mark;   ///< rank as a sign; empty where a limit is broken
-        QString spoken; ///< name, rank and limits, for those who do not see it
-        bool broken = false;
-        bool shown = false;
-        bool beside = false;
-        bool chosen = false; ///< by the builder
-
-        bool operator==(const Row&) const = default;
-    };
-
     /// -1 for the frame that is looked at unasked, so that it goes on being followed.
     [[nodiscard]] int pinned(int frame) const;
-
-    std::vector<Row> m_rows;
 };
 
 } // namespace tripoise

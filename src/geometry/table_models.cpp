@@ -23,16 +23,6 @@ QString keyOf(FigureMark mark)
     return {};
 }
 
-QString keyOf(NoteLevel level)
-{
-    switch (level) {
-    case NoteLevel::Wrong: return QStringLiteral("wrong");
-    case NoteLevel::Odd: return QStringLiteral("odd");
-    case NoteLevel::Note: return QStringLiteral("note");
-    }
-    return {};
-}
-
 } // namespace
 
 void TableLinesModel::show(std::vector<TableLine> lines, const std::vector<std::string>& sizes)
@@ -92,55 +82,6 @@ QVariantList TableLinesModel::figures(const TableLine& line) const
             {QStringLiteral("acts"), figure.agree || figure.mark == FigureMark::Corrected}};
     }
     return list;
-}
-
-int TableSizesModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant TableSizesModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Name: return row.name;
-    case Able: return row.able;
-    case Ticked: return row.ticked;
-    case Why: return row.why;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> TableSizesModel::roleNames() const
-{
-    return {{Name, "name"}, {Able, "able"}, {Ticked, "ticked"}, {Why, "why"}};
-}
-
-int TableNotesModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_notes.size());
-}
-
-QVariant TableNotesModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
-        return {};
-    const TableNote& note = m_notes[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Told: return note.told;
-    case Level: return keyOf(note.level);
-    case StepText: return note.stepText;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> TableNotesModel::roleNames() const
-{
-    return {{Told, "told"}, {Level, "level"}, {StepText, "stepText"}};
 }
 
 } // namespace tripoise

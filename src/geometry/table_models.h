@@ -40,52 +40,42 @@ private:
     std::vector<std::string> m_sizes;
 };
 
-class TableSizesModel : public RowList {
-    Q_OBJECT
-    QML_ANONYMOUS
+/// A size of the table, to be ticked.
+struct TableSizeRow {
+    Q_GADGET
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(bool able MEMBER able)
+    Q_PROPERTY(bool ticked MEMBER ticked)
+    Q_PROPERTY(QString why MEMBER why)
 
 public:
-    enum Role { Name = Qt::UserRole + 1, Able, Ticked, Why };
+    QString name;
+    bool able = false; ///< a candidate can be made of it
+    bool ticked = false;
+    QString why; ///< it is not able
 
-    struct Row {
-        QString name;
-        bool able = false; ///< a candidate can be made of it
-        bool ticked = false;
-        QString why; ///< it is not able
-
-        bool operator==(const Row&) const = default;
-    };
-
-    using RowList::RowList;
-
-    void show(std::vector<Row> rows) { replace(m_rows, std::move(rows)); }
-
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
-private:
-    std::vector<Row> m_rows;
+    bool operator==(const TableSizeRow&) const = default;
 };
 
-class TableNotesModel : public RowList {
+class TableSizesModel : public ListOf<TableSizeRow> {
     Q_OBJECT
     QML_ANONYMOUS
 
 public:
-    enum Role { Told = Qt::UserRole + 1, Level, StepText };
+    using ListOf::ListOf;
 
-    using RowList::RowList;
+    void show(std::vector<TableSizeRow> rows) { replace(m_rows, std::move(rows)); }
+};
 
-    void show(std::vector<TableNote> notes) { replace(m_notes, std::move(notes)); }
-    [[nodiscard]] const std::vector<TableNote>& notes() const { return m_notes; }
+class TableNotesModel : public ListOf<TableNote> {
+    Q_OBJECT
+    QML_ANONYMOUS
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+public:
+    using ListOf::ListOf;
 
-private:
-    std::vector<TableNote> m_notes;
+    void show(std::vector<TableNote> notes) { replace(m_rows, std::move(notes)); }
+    [[nodiscard]] const std::vector<TableNote>& notes() const { return m_rows; }
 };
 
 } // namespace tripoise

@@ -70,6 +70,16 @@ void addNotUnderstood(std::vector<TableNote>& notes, const TableAnswer& answer)
 
 } // namespace
 
+QString TableNote::levelKey() const
+{
+    switch (level) {
+    case NoteLevel::Wrong: return QStringLiteral("wrong");
+    case NoteLevel::Odd: return QStringLiteral("odd");
+    case NoteLevel::Note: return QStringLiteral("note");
+    }
+    return {};
+}
+
 std::vector<TableNote> tableNotes(const TableAnswer& answer, bool asHeaded)
 {
     std::vector<TableNote> notes;

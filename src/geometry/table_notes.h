@@ -5,6 +5,7 @@
 
 #include "geometry/table_work.h"
 
+#include <QMetaType>
 #include <QString>
 
 #include <optional>
@@ -39,11 +40,18 @@ using TableStep =
 enum class NoteLevel { Wrong, Odd, Note };
 
 struct TableNote {
+    Q_GADGET
+    Q_PROPERTY(QString told MEMBER told)
+    Q_PROPERTY(QString level READ levelKey)
+    Q_PROPERTY(QString stepText MEMBER stepText)
+
+public:
     QString told;
     NoteLevel level = NoteLevel::Note;
     QString stepText; ///< on the button; empty where there is none
     TableStep step;
 
+    [[nodiscard]] QString levelKey() const; ///< "wrong", "odd" or "note"
     bool operator==(const TableNote&) const = default;
 };
 

@@ -218,7 +218,7 @@ void TablePage::show()
     m_lines.show(readable() ? tableLines(m_answer, m_work.ofChosen().asHeaded)
                             : std::vector<TableLine>(),
                  m_answer.read.sizes);
-    std::vector<TableSizesModel::Row> sizes;
+    std::vector<TableSizeRow> sizes;
     for (std::size_t i = 0; readable() && i < m_answer.closed.sizes.size(); ++i) {
         const ClosedSize& size = m_answer.closed.sizes[i];
         const bool able = frameOf(m_answer.geometry, m_answer.closed, i).has_value();

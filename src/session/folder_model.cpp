@@ -53,7 +53,7 @@ void FolderModel::go(const QString& folder)
     while (!dir.exists() && !dir.isRoot()) // deleted meanwhile
         dir.setPath(QFileInfo(dir.absolutePath()).path());
     m_folder = QDir::cleanPath(dir.absolutePath());
-    std::vector<Row> rows;
+    std::vector<FolderRow> rows;
     for (const QFileInfo& each :
          dir.entryInfoList(QDir::Dirs | QDir::Files | QDir::NoDotAndDotDot,
                            QDir::DirsFirst | QDir::Name | QDir::IgnoreCase | QDir::LocaleAware))
@@ -164,29 +164,6 @@ QString FolderModel::freeName(const QString& name) const
         found =
             QStringLiteral("%1-%2.%3").arg(wanted.completeBaseName()).arg(i).arg(wanted.suffix());
     return found;
-}
-
-int FolderModel::rowCount(const QModelIndex& parent) const
-{
-    return parent.isValid() ? 0 : int(m_rows.size());
-}
-
-QVariant FolderModel::data(const QModelIndex& index, int role) const
-{
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid | CheckIndexOption::ParentIsInvalid))
-        return {};
-    const Row& row = m_rows[std::size_t(index.row())];
-    switch (role) {
-    case Qt::DisplayRole:
-    case Name: return row.name;
-    case IsFolder: return row.isFolder;
-    default: return {};
-    }
-}
-
-QHash<int, QByteArray> FolderModel::roleNames() const
-{
-    return {{Name, "name"}, {IsFolder, "isFolder"}};
 }
 
 } // namespace tripoise

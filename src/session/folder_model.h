@@ -9,7 +9,20 @@
 
 namespace tripoise {
 
-class FolderModel : public RowList {
+/// A file or a folder.
+struct FolderRow {
+    Q_GADGET
+    Q_PROPERTY(QString name MEMBER name)
+    Q_PROPERTY(bool isFolder MEMBER isFolder)
+
+public:
+    QString name;
+    bool isFolder = false;
+
+    bool operator==(const FolderRow&) const = default;
+};
+
+class FolderModel : public ListOf<FolderRow> {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString folder READ folder NOTIFY changed)
@@ -19,9 +32,7 @@ class FolderModel : public RowList {
     Q_PROPERTY(bool ready READ ready NOTIFY changed)
 
 public:
-    enum Role { Name = Qt::UserRole + 1, IsFolder };
-
-    using RowList::RowList;
+    using ListOf::ListOf;
 
     enum Purpose { Open, OpenTable, Save, SaveSheet };
     Q_ENUM(Purpose)
@@ -44,21 +55,10 @@ public:
     /// Goes there, where a folder is meant; false where a file is.
     Q_INVOKABLE bool enter();
 
-    [[nodiscard]] int rowCount(const QModelIndex& parent) const override;
-    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
-    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
-
 signals:
     void changed();
 
 private:
-    struct Row {
-        QString name;
-        bool isFolder = false;
-
-        bool operator==(const Row&) const = default;
-    };
-
     [[nodiscard]] QString meant() const; ///< as a path, without a suffix that it lacks
     [[nodiscard]] bool meansFolder() const;
     [[nodiscard]] bool fits(const QString& name) const;
@@ -69,7 +69,6 @@ private:
     bool m_saving = false;
     QString m_offered; ///< the name to save under
     QString m_typed;
-    std::vector<Row> m_rows;
 };
 
 } // namespace tripoise

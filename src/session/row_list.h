@@ -56,10 +56,39 @@ protected:
             emit countChanged();
     }
 
+    /// Of rows that are gadgets: each property is a role, and the first is what is displayed.
+    [[nodiscard]] static QHash<int, QByteArray> rolesOf(const QMetaObject& row);
+    [[nodiscard]] static QVariant said(const QMetaObject& gadget, const void* row, int role);
+
 private:
     [[nodiscard]] Said saidOf(int row) const;
     /// The roles that say another thing: the rest of the row need not be looked at again.
     [[nodiscard]] static QList<int> otherwise(const Said& before, const Said& now);
+};
+
+/// A list of such rows.
+template <typename Row, typename Base = RowList> class ListOf : public Base {
+public:
+    using Base::Base;
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent) const override
+    {
+        return parent.isValid() ? 0 : int(m_rows.size());
+    }
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override
+    {
+        using Check = QAbstractItemModel::CheckIndexOption;
+        if (!this->checkIndex(index, Check::IndexIsValid | Check::ParentIsInvalid))
+            return {};
+        return RowList::said(Row::staticMetaObject, &m_rows[std::size_t(index.row())], role);
+    }
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override
+    {
+        return RowList::rolesOf(Row::staticMetaObject);
+    }
+
+protected:
+    std::vector<Row> m_rows;
 };
 
 } // namespace tripoise

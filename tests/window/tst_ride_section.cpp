@@ -54,10 +54,11 @@ private slots:
                                   &*advice.candidates[*column.session().besideCandidate()].ride};
         const std::vector<SetupRow> rows = rideRows(columns);
         QCOMPARE(model.count(), int(rows.size()));
+        const QHash<int, QByteArray> roles = model.roleNames();
         for (int i = 0; i < model.count(); ++i) {
-            QCOMPARE(model.data(model.index(i), SetupTable::First).toString(),
+            QCOMPARE(model.data(model.index(i), roles.key("first")).toString(),
                      unbroken(rows[std::size_t(i)].said[0]));
-            QCOMPARE(model.data(model.index(i), SetupTable::Second).toString(),
+            QCOMPARE(model.data(model.index(i), roles.key("second")).toString(),
                      unbroken(rows[std::size_t(i)].said[1]));
         }
         model.setFigures(true);
