@@ -8105,6 +8105,10 @@
         <source>Not the kind of bar wanted.</source>
         <translation>Nicht die gewünschte Lenkerart.</translation>
     </message>
+    <message>
+        <source>The saddle about %1 from the bracket to its top.</source>
+        <translation>Der Sattel etwa %1 vom Tretlager bis zu seiner Oberseite.</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::BicycleModel</name>

@@ -52,6 +52,14 @@ struct Untidy {
     PerUse<double> plain{}; ///< a bar that rises, where a plain one is wanted
 };
 
+/// A frame that nobody sells, for a rider without one to choose.
+struct ReferenceFrame {
+    double stackPerStature = 0.0;
+    double reachPerStature = 0.0;
+    double headAngleDeg = 0.0;
+    double seatAngleDeg = 0.0;
+};
+
 /// When a size fits a rider at all, with the front end that is ordinary for a use.
 struct FitTable {
     double leastShare = 0.0; ///< a use with less has no say
@@ -130,6 +138,7 @@ struct WeightTable {
     double riderHeightUnitMm = 0.0; ///< outside a maker's range; in full from here on
     Range proportionSds; ///< a leg further from what goes with the stature makes heights count less
 
+    ReferenceFrame referenceFrame;
     FitTable fit;
     FeltTable felt;
     double eitherBelow = 0.0;   ///< a lead in points too small to name a size

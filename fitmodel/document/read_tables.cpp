@@ -159,6 +159,10 @@ void readWeights(Fields file, WeightTable& to)
     }
     to.riderHeightUnitMm = figure(file, "rider_height_unit_mm");
     to.proportionSds = range(file, "proportion_sds");
+    if (auto frame = file.needObject("reference_frame"))
+        to.referenceFrame = {figure(*frame, "stack_per_stature"),
+                             figure(*frame, "reach_per_stature"), figure(*frame, "head_angle_deg"),
+                             figure(*frame, "seat_angle_deg")};
     if (auto fit = file.needObject("fit")) {
         to.fit.leastShare = figure(*fit, "least_share");
         perUse(*fit, "stem_angle_deg", to.fit.stemAngleDeg, figure);

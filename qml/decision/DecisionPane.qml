@@ -105,6 +105,13 @@ FocusScope {
                 color: Look.soft
                 width: page.width
             }
+            ToldList {
+                objectName: "firstAnswer"
+                visible: decision.state === DecisionModel.Lacking && items.length > 0
+                heading: decision.asked.heading
+                items: decision.asked.items
+                width: page.width
+            }
             Column {
                 visible: sizes.count > 1
                 spacing: Look.hairGap

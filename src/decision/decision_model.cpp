@@ -54,6 +54,8 @@ DecisionModel::Told DecisionModel::tell() const
                                           solution.fitting.stock, *solution.tables));
         told.verdict.title = told.verdict.lacks.value(0);
         told.verdict.sentence = told.verdict.lacks.join(QLatin1Char(' '));
+        if (solution.first && solution.first->solved)
+            told.asked = ToldSection(firstAnswerSection(*solution.first));
         return told;
     }
     const Advice& advice = solution.advice;

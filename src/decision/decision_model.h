@@ -84,6 +84,7 @@ public:
     [[nodiscard]] ToldSection today() const { return m_told.today; } ///< of the size looked at
     [[nodiscard]] ToldSection cranks() const { return m_told.cranks; }
     [[nodiscard]] ToldSection rules() const { return m_told.rules; }
+    /// The frame asked for; also while there is none to choose yet.
     [[nodiscard]] ToldSection asked() const { return m_told.asked; }
     /// The part that is worth ordering; empty where the box does.
     [[nodiscard]] QString toOrder() const { return m_told.verdict.toOrder; }

@@ -37,6 +37,11 @@ Solution solve(const Fitting& fitting, const Tables& tables, const Solution& bef
         solution.advice =
             advise(fitting.rider, solution.posterior, fitting.riding, fitting.current,
                    *solution.prepared, *solution.tables, stop, fitting.choices.position);
+    const bool onlyAFrame = solution.lacks == std::vector{Lack::Frame} && fitting.frames.empty();
+    if (onlyAFrame && !stop.stop_requested())
+        solution.first = firstAnswer(fitting.rider, solution.posterior, fitting.riding,
+                                     fitting.current, fitting.bicycle, fitting.stock,
+                                     *solution.tables, stop, fitting.choices.position);
     return solution;
 }
 

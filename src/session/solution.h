@@ -4,6 +4,7 @@
 #pragma once
 
 #include "advice/advise.h"
+#include "advice/first_answer.h"
 #include "document/lacks.h"
 
 #include <memory>
@@ -16,6 +17,7 @@ struct Solution {
     std::shared_ptr<const Tables> tables;     ///< with the fitting's weights
     Posterior posterior;
     std::vector<Lack> lacks; ///< what a decision still needs
+    std::optional<Advice> first; ///< what can be said while only a frame is lacking
     Advice advice;           ///< not solved while something is lacking, or where nothing fits
 };
 

@@ -166,6 +166,16 @@ Section askedSection(const Advice& advice)
                   "can make up for. A frame within both can bring the hands to their best place.")};
 }
 
+Section firstAnswerSection(const Advice& first)
+{
+    Section section = askedSection(first);
+    section.items << Words::tr("The saddle about %1 from the bracket to its top.")
+                         .arg(mm(first.target.saddle.heightMm));
+    if (const QString doubt = provisionalSentence(first); !doubt.isEmpty())
+        section.items << doubt;
+    return section;
+}
+
 Section limitsSection(const Candidate& candidate, const Prepared& prepared)
 {
     Section section{Words::tr("Why not %1", "a size").arg(sizeName(candidate, prepared)), {}};

@@ -38,6 +38,8 @@ struct Section {
 [[nodiscard]] Section todaySection(const std::optional<CurrentBike>& today, const Setup& setup);
 [[nodiscard]] Section rulesSection(const Advice& advice);
 [[nodiscard]] Section askedSection(const Advice& advice);
+/// The same before there is a frame to choose, with where the saddle would stand.
+[[nodiscard]] Section firstAnswerSection(const Advice& first);
 /// What breaks on one candidate.
 [[nodiscard]] Section limitsSection(const Candidate& candidate, const Prepared& prepared);
 /// What to look at, the gravest first: about the rider, then about one candidate; each once.

@@ -206,8 +206,30 @@ private slots:
         QVERIFY(worked.start(Fitting()));
         QCOMPARE(model.lacks(), lackSentences(worked.session.solution().lacks));
         QVERIFY(model.lacks().size() > 2);
+        QVERIFY(model.asked().items().isEmpty());
         QVERIFY(worked.start(demoFitting()));
         QCOMPARE(model.state(), DecisionModel::Decided);
+    }
+
+    void shouldSayWhichFrameToLookForBeforeThereIsOne()
+    {
+        Worked worked;
+        DecisionModel model;
+        model.setSession(&worked.session);
+        Fitting fitting = demoFitting();
+        fitting.frames.clear();
+        QVERIFY(worked.start(fitting));
+        QCOMPARE(model.state(), DecisionModel::Lacking);
+        const Advice& first = *worked.session.solution().first;
+        QCOMPARE(model.asked().items(), firstAnswerSection(first).items);
+        QVERIFY(model.asked().items()[0].contains(plain(first.asked.stackMm.low)));
+        QVERIFY(model.asked().items()[1].contains(mm(first.target.saddle.heightMm)));
+        QCOMPARE(model.asked().items().size(), 2);
+        auto& measured = fitting.rider.measurements;
+        std::erase_if(measured,
+                      [](const Measurement& each) { return each.quantity != Quantity::Stature; });
+        QVERIFY(worked.start(fitting)); // by the height alone
+        QVERIFY(model.asked().items().last().startsWith(QStringLiteral("Provisional")));
     }
 
     void shouldWordEveryLack()
