@@ -15,7 +15,7 @@ Advice firstAnswer(const Rider& rider, const Posterior& posterior, const Riding&
     frame.geometry.reachMm = reference.reachPerStature * stature;
     frame.geometry.headAngleDeg = reference.headAngleDeg;
     frame.geometry.seatAngleDeg = reference.seatAngleDeg;
-    const Prepared prepared = prepare({frame}, bicycle, stock, tables, stop);
+    const Prepared prepared = prepare({&frame, 1}, bicycle, stock, tables, stop);
     return advise(rider, posterior, riding, current, prepared, tables, stop, position);
 }
 
