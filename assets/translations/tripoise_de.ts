@@ -965,10 +965,6 @@
         <translation>Anpassungen</translation>
     </message>
     <message>
-        <source>Earlier versions</source>
-        <translation>Frühere Fassungen</translation>
-    </message>
-    <message>
         <source>Another folder…</source>
         <translation>Anderer Ordner …</translation>
     </message>
@@ -1031,6 +1027,10 @@
     <message>
         <source>Back to the list</source>
         <translation>Zurück zur Liste</translation>
+    </message>
+    <message>
+        <source>Earlier versions of “%1”</source>
+        <translation>Frühere Fassungen von „%1“</translation>
     </message>
 </context>
 <context>

@@ -13,6 +13,7 @@ Sheet {
     property string selected // path; empty for the first
     property bool renaming: false
     readonly property bool listing: !fittings.versionsOf // else the earlier versions of one
+    property string whose // their rider
     readonly property Item current: list.currentItem
     readonly property bool any: current !== null
     signal openAsked(string path)
@@ -67,6 +68,18 @@ Sheet {
         close()
         next()
     }
+    function askName() {
+        newName.text = current.named ? current.rider : ""
+        renaming = true
+        newName.forceActiveFocus(Qt.TabFocusReason)
+        newName.selectAll()
+    }
+    function showVersions(path: string) {
+        whose = current.rider
+        selected = path
+        fittings.versionsOf = path
+        list.forceActiveFocus(Qt.TabFocusReason)
+    }
     function rename() {
         documents.rename(current.path, newName.text)
         selected = ""
@@ -92,12 +105,15 @@ Sheet {
         RowLayout {
             spacing: Look.gap
             InkText {
-                text: sheet.listing ? qsTr("Fittings") : qsTr("Earlier versions")
+                text: sheet.listing ? qsTr("Fittings") : qsTr("Earlier versions of “%1”").arg(sheet.whose)
                 font.pixelSize: Look.title
                 wrapMode: Text.NoWrap
+                elide: Text.ElideRight
+                Layout.fillWidth: !sheet.listing
             }
             InkText {
                 objectName: "fittingsFolder"
+                visible: sheet.listing
                 text: fittings.folder
                 font.pixelSize: Look.small
                 color: Look.soft
@@ -109,6 +125,7 @@ Sheet {
             }
             InkButton {
                 objectName: "fittingsOtherFolder"
+                visible: sheet.listing
                 bare: true
                 text: qsTr("Another folder…")
                 onClicked: sheet.folderAsked()
@@ -134,7 +151,7 @@ Sheet {
             border.width: 1
             border.color: Look.edge
             Layout.preferredWidth: Math.min(sheet.parent ? sheet.parent.width - 120 : 0, 860 * Look.textScale)
-            Layout.preferredHeight: sheet.parent ? sheet.parent.height - 320 * Math.min(1.4, Look.textScale) : 0
+            Layout.preferredHeight: sheet.parent ? sheet.parent.height - 240 - 300 * (Look.textScale - 1) : 0
             Layout.minimumHeight: 3 * Look.control
             Layout.fillWidth: true
             InkText {
@@ -175,6 +192,7 @@ Sheet {
                     required property var points
                     required property bool readable
                     objectName: "fitting_" + index
+                    focusPolicy: Qt.NoFocus // the list has the keys
                     width: list.width
                     implicitHeight: 66 * Look.textScale
                     leftPadding: Look.smallGap
@@ -189,7 +207,7 @@ Sheet {
                     onDoubleClicked: sheet.take()
                     background: Rectangle {
                         color: row.ListView.isCurrentItem || row.hovered ? Look.tint : "transparent"
-                        border.width: row.ListView.isCurrentItem ? 1 : 0
+                        border.width: !row.ListView.isCurrentItem ? 0 : list.activeFocus ? 2 : 1
                         border.color: Look.ink
                     }
                     contentItem: RowLayout {
@@ -213,6 +231,7 @@ Sheet {
                                 Layout.fillWidth: true
                             }
                             InkText {
+                                visible: text
                                 text: row.frames
                                 font.pixelSize: Look.small
                                 color: Look.soft
@@ -269,52 +288,22 @@ Sheet {
                 text: sheet.listing ? qsTr("Open") : qsTr("Look at it")
                 onClicked: sheet.take()
             }
-            InkButton {
-                objectName: "fittingsDuplicate"
-                visible: sheet.listing
-                enabled: sheet.any
-                text: qsTr("Duplicate")
-                onClicked: {
-                    const path = sheet.current.path
-                    sheet.leaveTo(() => sheet.duplicateAsked(path))
+            Repeater {
+                model: [
+                    { name: "Duplicate", text: qsTr("Duplicate"), does: path => sheet.leaveTo(() => sheet.duplicateAsked(path)) },
+                    { name: "Rename", text: qsTr("Rename…"), does: () => sheet.askName() },
+                    { name: "Versions", text: qsTr("Earlier versions…"), does: path => sheet.showVersions(path) },
+                    { name: "Export", text: qsTr("Export…"), does: path => sheet.exportAsked(path) },
+                    { name: "Delete", text: qsTr("Delete…"), does: path => sheet.deleteAsked(path) }
+                ]
+                InkButton {
+                    required property var modelData
+                    objectName: "fittings" + modelData.name
+                    visible: sheet.listing
+                    enabled: sheet.any
+                    text: modelData.text
+                    onClicked: modelData.does(sheet.current.path)
                 }
-            }
-            InkButton {
-                objectName: "fittingsRename"
-                visible: sheet.listing && !sheet.renaming
-                enabled: sheet.any && sheet.current.readable
-                text: qsTr("Rename…")
-                onClicked: {
-                    newName.text = sheet.current.named ? sheet.current.rider : ""
-                    sheet.renaming = true
-                    newName.forceActiveFocus(Qt.TabFocusReason)
-                    newName.selectAll()
-                }
-            }
-            InkButton {
-                objectName: "fittingsVersions"
-                visible: sheet.listing
-                enabled: sheet.any
-                text: qsTr("Earlier versions…")
-                onClicked: {
-                    sheet.selected = sheet.current.path
-                    fittings.versionsOf = sheet.selected
-                    list.forceActiveFocus(Qt.TabFocusReason)
-                }
-            }
-            InkButton {
-                objectName: "fittingsExport"
-                visible: sheet.listing
-                enabled: sheet.any
-                text: qsTr("Export…")
-                onClicked: sheet.exportAsked(sheet.current.path)
-            }
-            InkButton {
-                objectName: "fittingsDelete"
-                visible: sheet.listing
-                enabled: sheet.any
-                text: qsTr("Delete…")
-                onClicked: sheet.deleteAsked(sheet.current.path)
             }
             InkButton {
                 objectName: "fittingsImport"

@@ -106,37 +106,34 @@ FittingVerdict verdictOf(const Solution& solution)
                : FittingVerdict{Kind::Either, named, label(*verdict.other)};
 }
 
-QJsonObject jsonOf(const Entry& entry)
+/// File, time, size, what is decided of which sizes, rider, frames, points.
+QJsonArray jsonOf(const Entry& entry)
 {
     const Summary& summary = entry.summary;
     QJsonArray points;
     for (const int coordinate : summary.points)
         points.append(coordinate);
-    return {{QStringLiteral("file"), QFileInfo(entry.path).fileName()},
-            {QStringLiteral("time"), entry.timeMs},
-            {QStringLiteral("size"), entry.size},
-            {QStringLiteral("verdict"), int(summary.verdict.kind)},
-            {QStringLiteral("named"), summary.verdict.size},
-            {QStringLiteral("other"), summary.verdict.other},
-            {QStringLiteral("rider"), summary.rider},
-            {QStringLiteral("frames"), QJsonArray::fromStringList(summary.frames)},
-            {QStringLiteral("points"), points}};
+    return {QFileInfo(entry.path).fileName(),
+            entry.timeMs,
+            entry.size,
+            int(summary.verdict.kind),
+            summary.verdict.size,
+            summary.verdict.other,
+            summary.rider,
+            QJsonArray::fromStringList(summary.frames),
+            points};
 }
 
-Entry entryOf(const QJsonObject& json, const QDir& folder)
+Entry entryOf(const QJsonArray& json, const QDir& folder)
 {
-    Entry entry{folder.filePath(json[QStringLiteral("file")].toString()),
-                json[QStringLiteral("time")].toInteger(),
-                json[QStringLiteral("size")].toInteger(),
-                {}};
-    const int kind = json[QStringLiteral("verdict")].toInt();
-    entry.summary.verdict = {Kind(std::clamp(kind, 0, int(Kind::Chosen))),
-                             json[QStringLiteral("named")].toString(),
-                             json[QStringLiteral("other")].toString()};
-    entry.summary.rider = json[QStringLiteral("rider")].toString();
-    for (const QJsonValueConstRef frame : json[QStringLiteral("frames")].toArray())
+    const auto kind = Kind(std::clamp(json[3].toInt(), 0, int(Kind::Chosen)));
+    Entry entry{folder.filePath(json[0].toString()),
+                json[1].toInteger(),
+                json[2].toInteger(),
+                {{kind, json[4].toString(), json[5].toString()}, json[6].toString(), {}, {}}};
+    for (const QJsonValue& frame : json[7].toArray())
         entry.summary.frames << frame.toString();
-    for (const QJsonValueConstRef coordinate : json[QStringLiteral("points")].toArray())
+    for (const QJsonValue& coordinate : json[8].toArray())
         entry.summary.points.push_back(coordinate.toInt());
     return entry;
 }
@@ -277,8 +274,8 @@ std::vector<Entry> kept()
             return {};
     const QDir dir(folder);
     std::vector<Entry> entries;
-    for (const QJsonValueConstRef each : index[QStringLiteral("fittings")].toArray())
-        entries.push_back(entryOf(each.toObject(), dir));
+    for (const QJsonValue& each : index[QStringLiteral("fittings")].toArray())
+        entries.push_back(entryOf(each.toArray(), dir));
     return entries;
 }
 

@@ -48,7 +48,7 @@ void FramePicture::paint(QPainter* painter)
     painter->setPen(QPen(theme.tyre, line));
     for (const qsizetype axle : {0, 4})
         painter->drawEllipse(px(mm(axle)), scale * radius, scale * radius);
-    painter->setPen(QPen(theme.ink, 1.6 * line, Qt::SolidLine, Qt::RoundCap));
+    painter->setPen(QPen(theme.ink, 1.4 * line, Qt::SolidLine, Qt::RoundCap));
     const QPointF bottomBracket;
     draw(bottomBracket, mm(0));
     draw(mm(0), mm(1));
@@ -62,7 +62,7 @@ void FramePicture::paint(QPainter* painter)
     const auto setup = [this](qsizetype i) {
         return QPointF(m_points[ofFrame + 2 * i], m_points[ofFrame + 2 * i + 1]);
     };
-    painter->setPen(QPen(theme.rubber, 1.6 * line, Qt::SolidLine, Qt::RoundCap));
+    painter->setPen(QPen(theme.rubber, 1.4 * line, Qt::SolidLine, Qt::RoundCap));
     draw(mm(1), setup(0));
     draw(setup(0) - QPointF(saddleHalfMm, 0), setup(0) + QPointF(saddleHalfMm, 0));
     draw(mm(2), setup(1));

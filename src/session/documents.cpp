@@ -383,7 +383,9 @@ void Documents::keep()
         if (dirty() && !m_autosave.busy()) // else once that is done
             beginWriting();
     } else if (dirty()) {
-        m_drafts.write(textOf(m_session->fitting()), filePath());
+        const bool ofFile =
+            m_only == Only::No || m_only == Only::Newer; // else it is another fitting
+        m_drafts.write(textOf(m_session->fitting()), ofFile ? filePath() : QString());
         m_draftLies = true;
     } else {
         m_drafts.drop();

@@ -764,6 +764,14 @@ private slots:
         QVERIFY(draftHolds("typed in the second"));
         QVERIFY(!second.documents.rename(path, QStringLiteral("x"))
                 || bytesOf(path).contains("Anna"));
+        { // were it killed, what was typed would come back as a fitting of its own
+            const QStringList origins = QDir(store::folder(QStringLiteral("drafts")))
+                                            .entryList({QStringLiteral("*.origin")}, QDir::Files);
+            QCOMPARE(origins.size(), 1);
+            QCOMPARE(
+                bytesOf(store::folder(QStringLiteral("drafts")) + QLatin1Char('/') + origins[0]),
+                QByteArray());
+        }
         QVERIFY(second.documents.duplicate());
         QVERIFY(!second.documents.readOnly());
         QVERIFY(bytesOf(second.documents.filePath()).contains("\"x\""));
