@@ -15,7 +15,10 @@ Sheet {
     closePolicy: T.Popup.CloseOnEscape
     onOpened: back.forceActiveFocus(Qt.TabFocusReason)
 
-    function ask(file = "") {
+    function ask() {
+        askAbout("")
+    }
+    function askAbout(file: string) {
         path = file
         rider = documents.riderOf(file)
         lines = documents.kept(file)

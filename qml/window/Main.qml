@@ -238,7 +238,7 @@ T.ApplicationWindow {
             onExportAsked: path => root.exportFitting(path)
             onImportAsked: picker.pick(FolderModel.Open)
             onFolderAsked: picker.pick(FolderModel.Folder)
-            onDeleteAsked: path => deleteSheet.ask(path)
+            onDeleteAsked: path => deleteSheet.askAbout(path)
         }
     }
     DeleteSheet {

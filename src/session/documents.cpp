@@ -59,8 +59,10 @@ void Documents::setSession(Session* session)
 {
     if (m_session == session)
         return;
-    if (m_session)
+    if (m_session) {
+        settle();
         m_session->disconnect(this);
+    }
     m_session = session;
     emit sessionChanged();
     if (!session)

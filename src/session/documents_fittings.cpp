@@ -70,7 +70,7 @@ void Documents::beginWriting()
 
 void Documents::takeWritten(bool wait)
 {
-    if (const auto result = m_autosave.take(wait))
+    if (const auto result = m_autosave.take(wait); result && m_session)
         written(*result);
 }
 
