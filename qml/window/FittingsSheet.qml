@@ -109,19 +109,7 @@ Sheet {
                 font.pixelSize: Look.title
                 wrapMode: Text.NoWrap
                 elide: Text.ElideRight
-                Layout.fillWidth: !sheet.listing
-            }
-            InkText {
-                objectName: "fittingsFolder"
-                visible: sheet.listing
-                text: fittings.folder
-                font.pixelSize: Look.small
-                color: Look.soft
-                elide: Text.ElideMiddle
-                wrapMode: Text.NoWrap
-                horizontalAlignment: Text.AlignRight
                 Layout.fillWidth: true
-                Layout.preferredWidth: 0
             }
             InkButton {
                 objectName: "fittingsOtherFolder"
@@ -130,6 +118,16 @@ Sheet {
                 text: qsTr("Another folder…")
                 onClicked: sheet.folderAsked()
             }
+        }
+        InkText {
+            objectName: "fittingsFolder"
+            visible: sheet.listing
+            text: fittings.folder
+            font.pixelSize: Look.small
+            color: Look.soft
+            wrapMode: Text.WrapAnywhere
+            Layout.fillWidth: true
+            Layout.preferredWidth: 0
         }
         TextEntry {
             id: line

@@ -66,12 +66,15 @@ QString FileNames::stemFor(const std::string& rider, const QDate& date)
                                        date.toString(dateFormat));
 }
 
-std::optional<QString> FileNames::renewed(const QString& path, const std::string& rider)
+std::optional<QString> FileNames::renewed(const QString& path, const std::string& before,
+                                          const std::string& rider)
 {
     static const QRegularExpression ours(QStringLiteral(R"(^(.+-(\d{4}-\d{2}-\d{2}))(?:-\d+)?$)"));
     const auto match = ours.match(QFileInfo(path).completeBaseName());
-    const QString stem = stemFor(rider, QDate::fromString(match.captured(2), dateFormat));
-    return match.hasMatch() && !readable(rider).isEmpty() && match.captured(1) != stem
+    const QDate date = QDate::fromString(match.captured(2), dateFormat);
+    const QString stem = stemFor(rider, date);
+    return match.captured(1) == stemFor(before, date) && match.captured(1) != stem
+                   && !readable(rider).isEmpty()
                ? std::optional(stem)
                : std::nullopt;
 }

@@ -28,10 +28,10 @@ class FileNames {
 public:
     /// Without number and suffix: "anna-s-2026-11-27".
     [[nodiscard]] static QString stemFor(const std::string& rider, const QDate& date);
-    /// The same for a file that bears a name of this kind for another rider, with its own date;
+    /// The same for a file that was named for the rider as called before, with its own date;
     /// nothing for another name.
-    [[nodiscard]] static std::optional<QString> renewed(const QString& path,
-                                                        const std::string& rider);
+    [[nodiscard]] static std::optional<QString>
+    renewed(const QString& path, const std::string& before, const std::string& rider);
     /// The path with that stem, and a number from 2 on.
     [[nodiscard]] static QString path(const QString& folder, const QString& stem, int number);
 };

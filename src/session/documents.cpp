@@ -142,8 +142,10 @@ void Documents::end()
     settle();
     m_draftSoon.stop();
     m_drafts.drop();
-    if (m_session)
-        shop::rememberFrames(m_session->fitting());
+    if (!m_session)
+        return;
+    followRider();
+    shop::rememberFrames(m_session->fitting());
 }
 
 void Documents::newFitting()
@@ -367,7 +369,10 @@ bool Documents::deleteRider(const QString& path)
 
 void Documents::adopt(Fitting fitting, const QString& path, Only only, const QByteArray& bytes)
 {
+    if (path != filePath())
+        followRider();
     m_saved = fitting;
+    m_namedFor = fitting.rider.label;
     m_file.hold(path, bytes);
     m_only = only == Only::No && m_file.isOpenElsewhere() ? Only::OpenElsewhere : only;
     m_versionDue = true;

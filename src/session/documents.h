@@ -137,7 +137,8 @@ private:
     void sayWhyReadOnly();
     bool goOnInNewFile();
     bool copyIn(const QString& path);
-    void followName(const QString& path, const std::string& rider);
+    void followRider();
+    void followName(const QString& path, const std::string& before, const std::string& rider);
     [[nodiscard]] Traces tracesOfRider(const QString& path) const;
     Outcome write(const QString& path, bool replace);
     bool recover(const QString& origin, QStringList& damaged);
@@ -160,6 +161,7 @@ private:
     qint64 m_versionAtMs = 0; ///< when that was done last
     bool m_draftFails = false;
     bool m_draftLies = false; ///< of what a file of the folder could not take
+    std::string m_namedFor; ///< the rider that the file was named for
     QString m_writeFails;     ///< what was told of it; empty while writing succeeds
     QString m_notice;
     QString m_noticeLevel;

@@ -47,8 +47,6 @@ bool Documents::settle()
         beginWriting();
         takeWritten(true);
     }
-    if (writesItself() && !dirty())
-        followName(filePath(), m_session->fitting().rider.label);
     return !dirty();
 }
 
@@ -87,8 +85,10 @@ void Documents::written(const Autosave::Written& result)
             m_drafts.drop();
         if (!saving.told.isEmpty() || (!failed.isEmpty() && m_notice == failed))
             tell(saving.told, saving.wrong ? wrong : note);
-        if (filePath() != path)
+        if (filePath() != path) {
             recents::remember(path);
+            m_namedFor = result.order.fitting.rider.label;
+        }
         m_saved = result.order.fitting;
         m_file.hold(path, result.text);
         emit filed();
@@ -108,9 +108,19 @@ void Documents::written(const Autosave::Written& result)
     emit changed();
 }
 
-void Documents::followName(const QString& path, const std::string& rider)
+/// When the fitting is left, so that the page's paths hold meanwhile.
+void Documents::followRider()
 {
-    const auto stem = fittings::FileNames::renewed(path, rider);
+    const std::string rider = m_session->fitting().rider.label;
+    if (!writesItself() || dirty())
+        return;
+    followName(filePath(), m_namedFor, rider);
+    m_namedFor = rider;
+}
+
+void Documents::followName(const QString& path, const std::string& before, const std::string& rider)
+{
+    const auto stem = fittings::FileNames::renewed(path, before, rider);
     if (!stem)
         return;
     QString next;
@@ -153,6 +163,7 @@ Documents::Outcome Documents::exportTo(const QString& path, const QUrl& file, bo
 /// What is on the screen is written to a file of its own.
 bool Documents::goOnInNewFile()
 {
+    followRider();
     Fitting fitting = m_session->fitting();
     fitting.id.clear();
     m_only = Only::No;
@@ -226,7 +237,9 @@ bool Documents::rename(const QString& path, const QString& rider)
         Fitting next = m_session->fitting();
         next.rider.label = rider.trimmed().toStdString();
         m_session->edit(std::move(next), tr("rider"));
-        return settle() || !inLibrary();
+        const bool done = settle();
+        followRider();
+        return done || !inLibrary();
     }
     const auto lock = store::lockOf(path);
     Opening opening = openFitting(path);
@@ -237,13 +250,14 @@ bool Documents::rename(const QString& path, const QString& rider)
              wrong);
         return false;
     }
-    opening.fitting->rider.label = rider.trimmed().toStdString();
+    const std::string before =
+        std::exchange(opening.fitting->rider.label, rider.trimmed().toStdString());
     const Saving saving =
         saveFitting(path, textOf(*opening.fitting), {.anything = true, .known = opening.bytes});
     tell(saving.told, saving.wrong ? wrong : note);
     const bool done = saving.state == store::Saved::State::Done;
     if (done)
-        followName(path, opening.fitting->rider.label);
+        followName(path, before, opening.fitting->rider.label);
     emit filed();
     return done;
 }

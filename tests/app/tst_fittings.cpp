@@ -241,11 +241,30 @@ private slots:
         QCOMPARE(store::copiesOf(after).size(), 1);
         QCOMPARE(store::copiesOf(before).size(), 0);
         // One that somebody named themselves keeps its name.
-        const QString own = put(QStringLiteral("the tall one.json"), "Ben");
-        QVERIFY(desk.documents.openPath(own));
-        desk.name(QStringLiteral("Carl"));
-        desk.documents.newFitting();
-        QVERIFY(bytesOf(own).contains("Carl"));
+        for (const char* name : {"the tall one.json", "winter-2026-01-02.json"}) {
+            const QString own = put(QLatin1String(name), "Ben");
+            QVERIFY(desk.documents.openPath(own));
+            desk.name(QStringLiteral("Carl"));
+            desk.documents.newFitting();
+            QVERIFY(bytesOf(own).contains("Carl"));
+        }
+    }
+
+    /// What the page names by its path is still there when what is open is left for it.
+    void shouldNotFollowTheNameBeforeTheFittingIsLeft()
+    {
+        const QString path = put(QStringLiteral("anna-2026-01-02.json"), "Anna");
+        Desk desk(path);
+        desk.name(QStringLiteral("Bea"));
+        QVERIFY(desk.documents.settle());
+        const QString copy = store::copiesOf(path).value(0);
+        QVERIFY(desk.documents.settle());
+        QVERIFY(desk.documents.openVersion(path, copy));
+        QCOMPARE(desk.name(), QStringLiteral("Anna"));
+        QVERIFY(desk.documents.openPath(path));
+        QCOMPARE(desk.name(), QStringLiteral("Bea"));
+        QVERIFY(desk.documents.duplicateOf(path));
+        QCOMPARE(desk.name(), QStringLiteral("Bea"));
     }
 
     void shouldWriteBeforeItIsLeft()
