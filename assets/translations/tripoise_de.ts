@@ -856,6 +856,14 @@
     </message>
 </context>
 <context>
+    <name>FileNames</name>
+    <message>
+        <source>fitting</source>
+        <comment>name of a file</comment>
+        <translation>anpassung</translation>
+    </message>
+</context>
+<context>
     <name>FilePicker</name>
     <message>
         <source>Save the fitting</source>
@@ -920,6 +928,93 @@
     <message>
         <source>%1 is there already.</source>
         <translation>%1 gibt es schon.</translation>
+    </message>
+    <message>
+        <source>The folder of the fittings</source>
+        <translation>Der Ordner der Anpassungen</translation>
+    </message>
+    <message>
+        <source>Another folder, or where it is</source>
+        <translation>Ein anderer Ordner, oder wo er liegt</translation>
+    </message>
+    <message>
+        <source>Take this folder</source>
+        <translation>Diesen Ordner nehmen</translation>
+    </message>
+</context>
+<context>
+    <name>FittingsSheet</name>
+    <message>
+        <source>Fittings</source>
+        <translation>Anpassungen</translation>
+    </message>
+    <message>
+        <source>Earlier versions of “%1”</source>
+        <translation>Frühere Fassungen von „%1“</translation>
+    </message>
+    <message>
+        <source>Another folder…</source>
+        <translation>Anderer Ordner …</translation>
+    </message>
+    <message>
+        <source>Search by rider, frame or date</source>
+        <translation>Suche nach Fahrer, Rahmen oder Datum</translation>
+    </message>
+    <message>
+        <source>fittings</source>
+        <translation>Anpassungen</translation>
+    </message>
+    <message>
+        <source>earlier versions</source>
+        <translation>frühere Fassungen</translation>
+    </message>
+    <message>
+        <source>The rider&apos;s name</source>
+        <translation>Der Name des Fahrers</translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation>Umbenennen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplizieren</translation>
+    </message>
+    <message>
+        <source>Rename…</source>
+        <translation>Umbenennen …</translation>
+    </message>
+    <message>
+        <source>Earlier versions…</source>
+        <translation>Frühere Fassungen …</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportieren …</translation>
+    </message>
+    <message>
+        <source>Delete…</source>
+        <translation>Löschen …</translation>
+    </message>
+    <message>
+        <source>Import…</source>
+        <translation>Importieren …</translation>
+    </message>
+    <message>
+        <source>Put away</source>
+        <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Back to the list</source>
+        <translation>Zurück zur Liste</translation>
     </message>
 </context>
 <context>
@@ -1066,20 +1161,8 @@
         <translation>Neu</translation>
     </message>
     <message>
-        <source>Open…</source>
-        <translation>Öffnen …</translation>
-    </message>
-    <message>
-        <source>Open again</source>
-        <translation>Wieder öffnen</translation>
-    </message>
-    <message>
         <source>Save</source>
         <translation>Speichern</translation>
-    </message>
-    <message>
-        <source>Save as…</source>
-        <translation>Speichern unter …</translation>
     </message>
     <message>
         <source>View</source>
@@ -1152,6 +1235,14 @@
     <message>
         <source>About Tripoise</source>
         <translation>Über Tripoise</translation>
+    </message>
+    <message>
+        <source>Fittings…</source>
+        <translation>Anpassungen …</translation>
+    </message>
+    <message>
+        <source>Export…</source>
+        <translation>Exportieren …</translation>
     </message>
 </context>
 <context>
@@ -1250,6 +1341,18 @@
     <message>
         <source>Put away</source>
         <translation>Weglegen</translation>
+    </message>
+    <message>
+        <source>Bring it back</source>
+        <translation>Zurückholen</translation>
+    </message>
+    <message>
+        <source>To the newest</source>
+        <translation>Zur neuesten</translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplizieren</translation>
     </message>
 </context>
 <context>
@@ -2850,6 +2953,10 @@
         <source>Back</source>
         <translation>Zurück</translation>
     </message>
+    <message>
+        <source>Duplicate</source>
+        <translation>Duplizieren</translation>
+    </message>
 </context>
 <context>
     <name>UsesSection</name>
@@ -3130,10 +3237,6 @@
         <translation>speichern</translation>
     </message>
     <message>
-        <source>save under another name</source>
-        <translation>unter anderem Namen speichern</translation>
-    </message>
-    <message>
         <source>undo</source>
         <translation>rückgängig</translation>
     </message>
@@ -3210,10 +3313,6 @@
         <translation>Strg+1 … 6</translation>
     </message>
     <message>
-        <source>open a fitting, a frame file or a table</source>
-        <translation>eine Anpassung, eine Rahmendatei oder eine Tabelle öffnen</translation>
-    </message>
-    <message>
         <source>sizes from a geometry table</source>
         <translation>Größen aus einer Geometrietabelle</translation>
     </message>
@@ -3256,6 +3355,14 @@
     <message>
         <source>behind a body measure: it is a guess</source>
         <translation>hinter einem Körpermaß: es ist geschätzt</translation>
+    </message>
+    <message>
+        <source>the fittings: open, duplicate, import</source>
+        <translation>die Anpassungen: öffnen, duplizieren, importieren</translation>
+    </message>
+    <message>
+        <source>export a copy</source>
+        <translation>eine Kopie exportieren</translation>
     </message>
 </context>
 <context>
@@ -8109,6 +8216,24 @@
         <source>The saddle about %1 from the bracket to its top.</source>
         <translation>Der Sattel etwa %1 vom Tretlager bis zu seiner Oberseite.</translation>
     </message>
+    <message>
+        <source>not a fitting that can be read</source>
+        <translation>keine lesbare Anpassung</translation>
+    </message>
+    <message>
+        <source>Not decided yet</source>
+        <translation>Noch nicht entschieden</translation>
+    </message>
+    <message>
+        <source>Either the %1 or the %2</source>
+        <comment>sizes</comment>
+        <translation>%1 oder %2</translation>
+    </message>
+    <message>
+        <source>Chosen: the %1</source>
+        <comment>a size</comment>
+        <translation>Gewählt: %1</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::BicycleModel</name>
@@ -8144,10 +8269,6 @@
         <translation>Größen aus %1</translation>
     </message>
     <message>
-        <source>%1 was written by a newer Tripoise and is not written over; choose another name.</source>
-        <translation>%1 stammt aus einer neueren Fassung von Tripoise und wird nicht überschrieben; bitte einen anderen Namen wählen.</translation>
-    </message>
-    <message>
         <source>What you enter cannot be kept safe meanwhile: %1. Save the fitting often.</source>
         <translation>Was eingegeben wird, lässt sich zwischendurch nicht sichern: %1. Die Anpassung oft speichern.</translation>
     </message>
@@ -8177,10 +8298,6 @@
         <translation>%1 · nicht gespeichert</translation>
     </message>
     <message>
-        <source>%1 (gone)</source>
-        <translation>%1 (weg)</translation>
-    </message>
-    <message>
         <source>Others who use this computer can read what Tripoise keeps in %1: its disk knows no permissions.</source>
         <translation>Andere, die diesen Rechner benutzen, können lesen, was Tripoise in %1 aufhebt: Der Datenträger kennt keine Zugriffsrechte.</translation>
     </message>
@@ -8207,6 +8324,93 @@
     <message>
         <source>the last sizes</source>
         <translation>die letzten Größen</translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Tripoise and is not written over; duplicate it.</source>
+        <translation>%1 stammt von einem neueren Tripoise und wird nicht überschrieben; ein Duplikat lässt sich bearbeiten.</translation>
+    </message>
+    <message>
+        <source>“%1” is open in another window: this one writes nothing. Go on there, or with a duplicate here.</source>
+        <translation>„%1“ ist in einem anderen Fenster geöffnet: Dieses schreibt nichts. Dort weiterarbeiten, oder hier mit einem Duplikat.</translation>
+    </message>
+    <message>
+        <source>“%1” as it was on %2, to look at: nothing is written.</source>
+        <translation>„%1“, wie sie am %2 war, zum Ansehen: Es wird nichts geschrieben.</translation>
+    </message>
+    <message>
+        <source>No name yet</source>
+        <translation>Noch kein Name</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be kept in %2: %3. Everything is still here; export it, or choose another folder on the page of the fittings.</source>
+        <translation>„%1“ lässt sich nicht in %2 aufheben: %3. Es ist noch alles da; exportieren oder auf der Seite der Anpassungen einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>%1 was not written: %2.</source>
+        <translation>%1 wurde nicht geschrieben: %2.</translation>
+    </message>
+    <message>
+        <source>it is the fitting itself</source>
+        <translation>es ist die Anpassung selbst</translation>
+    </message>
+    <message>
+        <source>A copy is at %1.</source>
+        <translation>Eine Kopie liegt unter %1.</translation>
+    </message>
+    <message>
+        <source>duplicate</source>
+        <translation>Duplikat</translation>
+    </message>
+    <message>
+        <source>This is a duplicate; it is kept in %1.</source>
+        <translation>Dies ist ein Duplikat; es liegt unter %1.</translation>
+    </message>
+    <message>
+        <source>%1 is imported; the file itself stays as it is.</source>
+        <translation>%1 ist importiert; die Datei selbst bleibt, wie sie ist.</translation>
+    </message>
+    <message>
+        <source>Nothing can be written in %1.</source>
+        <translation>In %1 lässt sich nichts schreiben.</translation>
+    </message>
+    <message>
+        <source>Fittings are kept in %1 from now on; those in %2 stay there.</source>
+        <translation>Anpassungen liegen von nun an in %1; die in %2 bleiben dort.</translation>
+    </message>
+    <message>
+        <source>rider</source>
+        <translation>Fahrer</translation>
+    </message>
+    <message>
+        <source>“%1” is open in another window; rename it there.</source>
+        <translation>„%1“ ist in einem anderen Fenster geöffnet; dort umbenennen.</translation>
+    </message>
+    <message>
+        <source>This is as it was on %1; what stood there is kept as an earlier version.</source>
+        <translation>Dies ist der Stand vom %1; was bisher dort stand, bleibt als frühere Fassung.</translation>
+    </message>
+</context>
+<context>
+    <name>tripoise::FittingsModel</name>
+    <message>
+        <source>The folder of the fittings cannot be read: %1. Bring its disk back, or choose another folder.</source>
+        <translation>Der Ordner der Anpassungen lässt sich nicht lesen: %1. Den Datenträger anschließen oder einen anderen Ordner wählen.</translation>
+    </message>
+    <message>
+        <source>None: it was not changed since it is kept.</source>
+        <translation>Keine: Sie wurde nicht geändert, seit sie aufgehoben wird.</translation>
+    </message>
+    <message>
+        <source>None yet. Leave this page and type: a fitting is kept here by itself from the first entry on. Those that lie elsewhere can be imported.</source>
+        <translation>Noch keine. Diese Seite verlassen und eintippen: Von der ersten Eingabe an wird eine Anpassung hier von selbst aufgehoben. Andere lassen sich importieren.</translation>
+    </message>
+    <message>
+        <source>No fitting has all of these words.</source>
+        <translation>Keine Anpassung hat alle diese Wörter.</translation>
+    </message>
+    <message>
+        <source>No name yet</source>
+        <translation>Noch kein Name</translation>
     </message>
 </context>
 <context>

@@ -10,18 +10,25 @@ Sheet {
     objectName: "deleteSheet"
     required property Documents documents
     property var lines: []
+    property string path // empty for what is on the screen
+    property string rider
     closePolicy: T.Popup.CloseOnEscape
     onOpened: back.forceActiveFocus(Qt.TabFocusReason)
 
     function ask() {
-        lines = documents.kept()
+        askAbout("")
+    }
+    function askAbout(file: string) {
+        path = file
+        rider = documents.riderOf(file)
+        lines = documents.kept(file)
         open()
     }
 
     contentItem: ColumnLayout {
         spacing: Look.gap
         InkText {
-            text: qsTr("Delete “%1” and all that is kept of this rider?").arg(sheet.documents.name)
+            text: qsTr("Delete “%1” and all that is kept of this rider?").arg(sheet.rider)
             font.pixelSize: Look.large
             Layout.maximumWidth: 520 * Look.textScale
             Layout.fillWidth: true
@@ -50,7 +57,7 @@ Sheet {
                 text: qsTr("Delete")
                 onClicked: {
                     sheet.close()
-                    sheet.documents.deleteRider()
+                    sheet.documents.deleteRider(sheet.path)
                 }
             }
             InkButton {

@@ -15,6 +15,7 @@ Sheet {
     signal picked(url file, bool replace)
     signal left() // nothing was chosen
 
+    readonly property bool folderWanted: purpose === FolderModel.Folder
     readonly property bool sheetWanted: purpose === FolderModel.SaveSheet
     readonly property bool saving: purpose === FolderModel.Save || sheetWanted
     closePolicy: T.Popup.CloseOnEscape
@@ -56,7 +57,7 @@ Sheet {
     contentItem: ColumnLayout {
         spacing: Look.smallGap
         InkText {
-            text: sheet.sheetWanted ? qsTr("Write the set-up sheet") : sheet.saving ? qsTr("Save the fitting") : sheet.purpose === FolderModel.OpenTable ? qsTr("Open a geometry table")
+            text: sheet.folderWanted ? qsTr("The folder of the fittings") : sheet.sheetWanted ? qsTr("Write the set-up sheet") : sheet.saving ? qsTr("Save the fitting") : sheet.purpose === FolderModel.OpenTable ? qsTr("Open a geometry table")
                 : qsTr("Open a fitting, a frame file or a table")
             font.pixelSize: Look.large
             Layout.fillWidth: true
@@ -159,7 +160,7 @@ Sheet {
         TextEntry {
             id: line
             objectName: "fileName"
-            name: sheet.saving ? qsTr("Name, or where to and name") : qsTr("Name, or where it is and name")
+            name: sheet.folderWanted ? qsTr("Another folder, or where it is") : sheet.saving ? qsTr("Name, or where to and name") : qsTr("Name, or where it is and name")
             placeholderText: name
             text: files.typed
             onTextEdited: files.typed = text
@@ -188,7 +189,7 @@ Sheet {
                 objectName: "fileTake"
                 strong: true
                 enabled: files.ready
-                text: sheet.replacing ? qsTr("Replace") : sheet.saving ? qsTr("Save") : qsTr("Open")
+                text: sheet.folderWanted ? qsTr("Take this folder") : sheet.replacing ? qsTr("Replace") : sheet.saving ? qsTr("Save") : qsTr("Open")
                 onClicked: sheet.take()
             }
             InkButton {

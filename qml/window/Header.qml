@@ -11,7 +11,6 @@ Item {
     required property Documents documents
     required property Preferences preferences
     required property WindowKeys keys
-    signal openRecent(string path)
     signal deleteAsked()
     signal aboutAsked()
 
@@ -32,22 +31,9 @@ Item {
             InkMenu {
                 id: fittingMenu
                 InkMenuItem { text: qsTr("New"); keys: header.keys.textOf("Ctrl+N"); onTriggered: header.keys.newAsked() }
-                InkMenuItem { text: qsTr("Open…"); keys: header.keys.textOf("Ctrl+O"); onTriggered: header.keys.openAsked() }
-                InkMenu {
-                    id: recentMenu
-                    title: qsTr("Open again")
-                    enabled: header.documents.recents.length > 0
-                    Repeater {
-                        model: header.documents.recents
-                        InkMenuItem {
-                            required property string modelData
-                            text: header.documents.nameOf(modelData)
-                            onTriggered: header.openRecent(modelData)
-                        }
-                    }
-                }
+                InkMenuItem { text: qsTr("Fittings…"); keys: header.keys.textOf("Ctrl+O"); onTriggered: header.keys.openAsked() }
                 InkMenuItem { text: qsTr("Save"); keys: header.keys.textOf("Ctrl+S"); onTriggered: header.keys.saveAsked() }
-                InkMenuItem { text: qsTr("Save as…"); keys: header.keys.textOf("Ctrl+Shift+S"); onTriggered: header.keys.saveAsAsked() }
+                InkMenuItem { text: qsTr("Export…"); keys: header.keys.textOf("Ctrl+Shift+S"); onTriggered: header.keys.saveAsAsked() }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }
                 InkMenuItem { objectName: "sheet"; text: qsTr("Set-up sheet…"); keys: header.keys.textOf("Ctrl+P"); onTriggered: header.keys.sheetAsked() }
                 T.MenuSeparator { contentItem: Hairline {} padding: Look.hairGap }

@@ -68,9 +68,9 @@ T.ApplicationWindow {
         session: session
         preferences: preferences
         onNewAsked: unsaved.ask(() => root.beginAnew())
-        onOpenAsked: picker.pick(FolderModel.Open)
-        onSaveAsked: root.save()
-        onSaveAsAsked: picker.pick(FolderModel.Save)
+        onOpenAsked: root.showFittings()
+        onSaveAsked: documents.save()
+        onSaveAsAsked: root.exportFitting("")
         onSheetAsked: if (documents.canHandOver()) picker.pick(FolderModel.SaveSheet)
         onTableAsked: root.showTable()
         onKeptAsked: root.showKept()
@@ -112,11 +112,13 @@ T.ApplicationWindow {
         librarySheet.active = true
         librarySheet.item.show()
     }
-    function save() {
-        if (!documents.filePath || documents.readOnly)
-            picker.pick(FolderModel.Save)
-        else
-            documents.save()
+    function showFittings() {
+        fittingsSheet.active = true
+        fittingsSheet.item.show()
+    }
+    function exportFitting(path: string) {
+        picker.exported = path
+        picker.pick(FolderModel.Save)
     }
 
     ColumnLayout {
@@ -134,7 +136,6 @@ T.ApplicationWindow {
             keys: windowKeys
             onDeleteAsked: deleteSheet.ask()
             onAboutAsked: aboutSheet.open()
-            onOpenRecent: path => unsaved.ask(() => documents.openPath(path))
         }
         Hairline { Layout.fillWidth: true }
         Notice {
@@ -195,35 +196,37 @@ T.ApplicationWindow {
         objectName: "picker"
         active: false
         source: "FilePicker.qml"
+        property string exported // empty for what is on the screen
         function pick(what: int) {
             active = true
-            item.pick(what, documents.folderUrl, what === FolderModel.SaveSheet ? documents.sheetName : documents.suggestedName)
+            item.pick(what, documents.folderUrl, what === FolderModel.SaveSheet ? documents.sheetName
+                : exported ? exported.substring(exported.lastIndexOf("/") + 1) : documents.suggestedName)
         }
         Connections {
             target: picker.item
             function onPicked(url, replace) {
                 if (picker.item.saving) {
                     root.saveAs(url, replace)
-                } else {
-                    picker.item.finish()
-                    root.dropped(url)
+                    return
                 }
+                picker.item.finish()
+                if (picker.item.folderWanted)
+                    documents.chooseFolder(url)
+                else
+                    root.dropped(url)
             }
-            function onLeft() { unsaved.forget() }
         }
     }
     function saveAs(url: url, replace: bool) {
+        const moves = !picker.exported && documents.filePath && !documents.inLibrary && !documents.readOnly
         const outcome = picker.item.sheetWanted ? documents.writeSheet(url, preferences.paper, replace)
-                                                : documents.saveAs(url, replace)
+            : moves ? documents.saveAs(url, replace) : documents.exportTo(picker.exported, url, replace)
         if (outcome === Documents.Taken) {
             picker.item.askToReplace()
         } else if (outcome === Documents.Failed) {
             picker.item.said = documents.notice
-            unsaved.forget()
         } else {
             picker.item.finish()
-            if (unsaved.saving)
-                unsaved.proceed()
         }
     }
     Loader { // made when first wanted
@@ -245,15 +248,20 @@ T.ApplicationWindow {
     UnsavedSheet {
         id: unsaved
         documents: documents
-        onSaveAsked: {
-            if (documents.filePath && !documents.readOnly) {
-                if (documents.save())
-                    unsaved.proceed()
-                else
-                    unsaved.forget()
-            } else {
-                picker.pick(FolderModel.Save)
-            }
+    }
+    Loader {
+        id: fittingsSheet
+        objectName: "fittingsLoader"
+        active: false
+        sourceComponent: FittingsSheet {
+            documents: root.documents
+            onOpenAsked: path => unsaved.ask(() => documents.openPath(path))
+            onDuplicateAsked: path => unsaved.ask(() => documents.duplicateOf(path))
+            onVersionAsked: (path, copy) => unsaved.ask(() => documents.openVersion(path, copy))
+            onExportAsked: path => root.exportFitting(path)
+            onImportAsked: picker.pick(FolderModel.Open)
+            onFolderAsked: picker.pick(FolderModel.Folder)
+            onDeleteAsked: path => deleteSheet.askAbout(path)
         }
     }
     DeleteSheet {

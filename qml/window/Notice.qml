@@ -36,6 +36,24 @@ Rectangle {
             Accessible.role: Accessible.AlertMessage
         }
         InkButton {
+            objectName: "bringBack"
+            visible: notice.documents.lookingBack
+            text: qsTr("Bring it back")
+            onClicked: notice.documents.bringBack()
+        }
+        InkButton {
+            objectName: "toNewest"
+            visible: notice.documents.lookingBack
+            text: qsTr("To the newest")
+            onClicked: notice.documents.openPath(notice.documents.filePath)
+        }
+        InkButton {
+            objectName: "noticeDuplicate"
+            visible: notice.documents.readOnly
+            text: qsTr("Duplicate")
+            onClicked: notice.documents.duplicate()
+        }
+        InkButton {
             objectName: "noticeAway"
             bare: true
             iconName: "close"

@@ -9,35 +9,25 @@ Sheet {
     id: sheet
     objectName: "unsaved"
     required property Documents documents
-    property var then: null // what waits, and only while this asks or its own save is under way
-    property bool saving: false
-    signal saveAsked()
+    property var then: null // what waits, and only while this asks
 
     function ask(next: var) {
-        saving = false
         then = next
-        if (documents.dirty)
-            open()
-        else
+        if (documents.settle())
             proceed()
+        else
+            open()
     }
     function proceed() {
         const next = then
-        forget()
         close()
         if (next)
             next()
     }
 
-    /// The save did not come about: nothing waits any longer.
-    function forget() {
-        then = null
-        saving = false
-    }
-
     closePolicy: T.Popup.CloseOnEscape
     onOpened: saveButton.forceActiveFocus(Qt.TabFocusReason)
-    onClosed: if (!saving) forget()
+    onClosed: then = null
 
     contentItem: ColumnLayout {
         spacing: Look.wideGap
@@ -53,11 +43,12 @@ Sheet {
                 id: saveButton
                 objectName: "unsavedSave"
                 strong: true
-                text: qsTr("Save")
+                text: sheet.documents.readOnly ? qsTr("Duplicate") : qsTr("Save")
                 onClicked: {
-                    sheet.saving = true
-                    sheet.close()
-                    sheet.saveAsked()
+                    if (sheet.documents.readOnly ? sheet.documents.duplicate() : sheet.documents.saveNow())
+                        sheet.proceed()
+                    else
+                        sheet.close() // why is told; nothing waits any longer
                 }
             }
             InkButton {

@@ -9,9 +9,9 @@ Item {
     required property Preferences preferences
     readonly property list<WindowKey> all: [
         WindowKey { keys: "Ctrl+N"; what: qsTr("new fitting"); onActivated: list.newAsked() },
-        WindowKey { keys: "Ctrl+O"; what: qsTr("open a fitting, a frame file or a table"); onActivated: list.openAsked() },
+        WindowKey { keys: "Ctrl+O"; what: qsTr("the fittings: open, duplicate, import"); onActivated: list.openAsked() },
         WindowKey { keys: "Ctrl+S"; what: qsTr("save"); onActivated: list.saveAsked() },
-        WindowKey { keys: "Ctrl+Shift+S"; what: qsTr("save under another name"); onActivated: list.saveAsAsked() },
+        WindowKey { keys: "Ctrl+Shift+S"; what: qsTr("export a copy"); onActivated: list.saveAsAsked() },
         WindowKey { keys: "Ctrl+P"; what: qsTr("write the set-up sheet"); onActivated: list.sheetAsked() },
         WindowKey { keys: "Ctrl+Z"; what: qsTr("undo"); onActivated: list.session.undo() },
         WindowKey { keys: "Ctrl+Shift+Z"; also: "Ctrl+Y"; what: qsTr("redo"); onActivated: list.session.redo() },

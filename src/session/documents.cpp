@@ -3,6 +3,8 @@
 
 #include "document/frame_list.h"
 #include "document/read.h"
+#include "fittings/fittings_folder.h"
+#include "fittings/fittings_index.h"
 #include "session/opening.h"
 #include "session/recents.h"
 #include "session/saving.h"
@@ -16,13 +18,13 @@
 #include "wording/visible.h"
 
 #include <QCoreApplication>
-#include <QDate>
+#include <QDateTime>
 #include <QFileInfo>
 
 namespace tripoise {
 namespace {
 
-constexpr int draftDelayMs = 500;
+constexpr int draftDelayMs = 500; // of writing too: within a second of an edit
 const QString wrong = QStringLiteral("wrong");
 const QString note = QStringLiteral("note");
 
@@ -37,17 +39,21 @@ Documents::Documents(QObject* parent)
     : QObject(parent), m_drafts([this](const std::optional<QString>& failure) {
           QMetaObject::invokeMethod(
               this, [this, failure] { draftWritten(failure); }, Qt::QueuedConnection);
+      }),
+      m_autosave([this] {
+          QMetaObject::invokeMethod(
+              this, [this] { takeWritten(false); }, Qt::QueuedConnection);
       })
 {
     m_draftSoon.setSingleShot(true);
     m_draftSoon.setInterval(draftDelayMs);
-    connect(&m_draftSoon, &QTimer::timeout, this, &Documents::keepDraft);
+    connect(&m_draftSoon, &QTimer::timeout, this, &Documents::keep);
     connect(&m_file, &OpenFile::vanished, this, &Documents::fileVanished);
     connect(&m_file, &OpenFile::changedByAnother, this, &Documents::fileChanged);
     connect(&m_file, &OpenFile::cameBack, this, &Documents::fileCameBack);
     connect(qApp, &QCoreApplication::aboutToQuit, this, [this] { // as at the end of a login
-        if (m_draftSoon.isActive())
-            keepDraft();
+        if (!settle() && m_draftSoon.isActive())
+            keep();
     });
 }
 
@@ -55,8 +61,10 @@ void Documents::setSession(Session* session)
 {
     if (m_session == session)
         return;
-    if (m_session)
+    if (m_session) {
+        settle();
         m_session->disconnect(this);
+    }
     m_session = session;
     emit sessionChanged();
     if (!session)
@@ -64,6 +72,8 @@ void Documents::setSession(Session* session)
     connect(session, &Session::fittingChanged, this, [this] {
         if (!m_draftSoon.isActive()) // an edit after the other must not put it off for ever
             m_draftSoon.start();
+        if (readOnly() && m_notice.isEmpty() && dirty())
+            sayWhyReadOnly();
         emit changed();
     });
     connect(session, &Session::speechChanged, this, &Documents::changed);
@@ -113,10 +123,13 @@ bool Documents::recover(const QString& origin, QStringList& damaged)
         const Opening file = left->origin.isEmpty() || !QFileInfo::exists(left->origin)
                                  ? Opening()
                                  : openFitting(left->origin);
-        adopt(std::move(std::get<Fitting>(read)), left->origin, file.readOnly, file.bytes);
+        adopt(std::move(std::get<Fitting>(read)), left->origin,
+              file.readOnly ? Only::Newer : Only::No, file.bytes);
         m_saved = file.fitting.value_or(Fitting());
+        m_draftSoon.start(); // of the folder, it is written
+        m_draftLies = true;
         if (!left->origin.isEmpty())
-            remember(left->origin);
+            recents::remember(left->origin);
         tell(m_drafts.anyLeft() ? tr("What was not saved last time is back. There is more of it: "
                                      "it comes back when Tripoise is started again.")
                                 : tr("What was not saved last time is back."),
@@ -129,16 +142,20 @@ bool Documents::recover(const QString& origin, QStringList& damaged)
 
 void Documents::end()
 {
+    settle();
     m_draftSoon.stop();
     m_drafts.drop();
-    if (m_session)
-        shop::rememberFrames(m_session->fitting());
+    if (!m_session)
+        return;
+    followRider();
+    shop::rememberFrames(m_session->fitting());
 }
 
 void Documents::newFitting()
 {
     if (!m_session)
         return;
+    settle();
     if (const Fitting& before = m_session->fitting(); !before.frames.empty())
         m_lastFrames = shop::framesOf(before);
     Fitting fitting;
@@ -147,7 +164,7 @@ void Documents::newFitting()
     fitting.stock = std::move(box.stock);
     fitting.bicycle.saddle = box.bicycle.saddle;
     fitting.bicycle.pedal = box.bicycle.pedal;
-    adopt(std::move(fitting), {}, false, {});
+    adopt(std::move(fitting), {}, Only::No, {});
     m_drafts.drop();
     tell({}, {});
 }
@@ -197,16 +214,45 @@ bool Documents::openPath(const QString& path)
 {
     if (!m_session)
         return false;
+    settle();
     const QString absolute = QFileInfo(path).absoluteFilePath();
     store::clearLeftParts(absolute);
     Opening opening = openFitting(absolute);
     tell(opening.told, opening.fitting ? note : wrong);
     if (!opening.fitting)
         return false;
-    adopt(std::move(*opening.fitting), absolute, opening.readOnly, opening.bytes);
+    adopt(std::move(*opening.fitting), absolute, opening.readOnly ? Only::Newer : Only::No,
+          opening.bytes);
     m_drafts.drop();
-    remember(absolute);
+    recents::remember(absolute);
+    if (m_only == Only::OpenElsewhere)
+        sayWhyReadOnly();
     return true;
+}
+
+bool Documents::isOpen(const QString& path) const
+{
+    return path.isEmpty() || m_file.is(path);
+}
+
+void Documents::sayWhyReadOnly()
+{
+    switch (m_only) {
+    case Only::No: return;
+    case Only::Newer:
+        return tell(tr("%1 was written by a newer Tripoise and is not written over; duplicate it.")
+                        .arg(fileName()),
+                    note);
+    case Only::OpenElsewhere:
+        return tell(tr("“%1” is open in another window: this one writes nothing. Go on there, or "
+                       "with a duplicate here.")
+                        .arg(name()),
+                    note);
+    case Only::Earlier:
+        return tell(
+            tr("“%1” as it was on %2, to look at: nothing is written.").arg(name(), m_versionOf),
+            note);
+    }
 }
 
 bool Documents::isFrameFile(const QUrl& file) const
@@ -224,7 +270,9 @@ bool Documents::drop(const QUrl& file)
     if (!m_session)
         return false;
     if (!isFrameFile(file))
-        return open(file);
+        return isHere(file)
+               && (fittings::isIn(file.toLocalFile()) ? openPath(file.toLocalFile())
+                                                      : copyIn(file.toLocalFile()));
     Opening opening = addFrames(m_session->fitting(), file.toLocalFile());
     tell(opening.told, opening.fitting ? note : wrong);
     if (!opening.fitting)
@@ -236,7 +284,25 @@ bool Documents::drop(const QUrl& file)
 
 bool Documents::save()
 {
-    return !filePath().isEmpty() && !m_readOnly && write(filePath(), false) == Saved;
+    sayWhyReadOnly();
+    if (!m_session || readOnly())
+        return false;
+    if (!inLibrary())
+        return write(filePath(), false) == Saved;
+    m_session->sealStep();
+    m_versionDue = true;
+    if (dirty() && !m_autosave.busy())
+        beginWriting();
+    return m_autosave.busy() || !filePath().isEmpty();
+}
+
+bool Documents::saveNow()
+{
+    takeWritten(true); // an edit may have come since it was begun
+    if (!save())
+        return false;
+    takeWritten(true);
+    return !dirty();
 }
 
 Documents::Outcome Documents::saveAs(const QUrl& file, bool replace)
@@ -244,15 +310,14 @@ Documents::Outcome Documents::saveAs(const QUrl& file, bool replace)
     if (!isHere(file))
         return Failed;
     const QString path = QFileInfo(file.toLocalFile()).absoluteFilePath();
-    if (m_readOnly && m_file.is(path)) {
-        tell(tr("%1 was written by a newer Tripoise and is not written over; choose another name.")
-                 .arg(QFileInfo(path).fileName()),
-             wrong);
+    if (readOnly() && m_file.is(path)) {
+        sayWhyReadOnly();
         return Failed;
     }
+    takeWritten(true);
     const Outcome outcome = write(path, replace);
     if (outcome == Saved)
-        remember(path);
+        recents::remember(path);
     return outcome;
 }
 
@@ -260,13 +325,11 @@ Documents::Outcome Documents::write(const QString& path, bool replace)
 {
     if (!m_session)
         return Failed;
-    store::Over over;
-    over.anything = replace || m_file.is(path);
-    if (m_file.is(path))
+    store::Over over = copyOver(filePath(), replace || m_file.is(path));
+    if (m_file.is(path)) {
         over.known = m_file.bytes();
-    else if (const auto from = whole_file::find(filePath()); from.any)
-        over.access.most &=
-            from.mode | whole_file::ownAccess.most; // a copy is no more open than its file
+        over.access = {};
+    }
     const Fitting fitting = m_session->fitting();
     const QByteArray text = textOf(fitting);
     const Saving saving = saveFitting(path, text, over);
@@ -276,8 +339,8 @@ Documents::Outcome Documents::write(const QString& path, bool replace)
     if (saving.state != store::Saved::State::Done)
         return Failed;
     m_saved = fitting;
-    m_readOnly = false;
     m_file.hold(path, text);
+    m_only = m_file.isOpenElsewhere() ? Only::OpenElsewhere : Only::No;
     m_draftSoon.stop();
     m_drafts.drop();
     m_session->sealStep();
@@ -285,48 +348,84 @@ Documents::Outcome Documents::write(const QString& path, bool replace)
     return Saved;
 }
 
-QStringList Documents::kept() const
+QString Documents::riderOf(const QString& path) const
+{
+    if (isOpen(path))
+        return name();
+    const Opening opening = openFitting(path);
+    const QString rider = opening.fitting ? asName(opening.fitting->rider.label) : QString();
+    return rider.isEmpty() ? QFileInfo(path).completeBaseName() : rider;
+}
+
+Traces Documents::tracesOfRider(const QString& path) const
+{
+    if (isOpen(path))
+        return tracesOf(m_session->fitting().rider, filePath(), m_drafts);
+    Traces traces = tracesOf(openFitting(path).fitting.value_or(Fitting()).rider, path, m_drafts);
+    const auto lock = store::lockOf(path);
+    traces.openElsewhere = traces.openElsewhere || store::isOfAnother(*lock);
+    return traces;
+}
+
+QStringList Documents::kept(const QString& path) const
 {
     if (!m_session)
         return {};
-    const Traces traces = tracesOf(m_session->fitting().rider, filePath(), m_drafts);
+    const Traces traces = tracesOfRider(path);
     QStringList told = whatGoes(traces);
-    if (dirty())
+    if (isOpen(path) && dirty())
         told << tr("what is on the screen and was not saved");
     return told + whatStays(traces);
 }
 
-bool Documents::deleteRider()
+bool Documents::deleteRider(const QString& path)
 {
     if (!m_session)
         return false;
-    const QString who = name();
-    const Traces traces = tracesOf(m_session->fitting().rider, filePath(), m_drafts);
-    newFitting(); // it holds the file no longer
+    takeWritten(true);
+    const QString who = riderOf(path);
+    const Traces traces = tracesOfRider(path);
+    if (isOpen(path)) { // held and written no longer
+        m_saved = m_session->fitting();
+        m_file.hold({}, {});
+        newFitting();
+    }
     const QStringList left = removeTraces(traces);
-    emit recentsChanged();
+    emit filed();
     tell(deletedText(who, traces, left), left.isEmpty() ? note : wrong);
     return left.isEmpty();
 }
 
-void Documents::adopt(Fitting fitting, const QString& path, bool readOnly, const QByteArray& bytes)
+void Documents::adopt(Fitting fitting, const QString& path, Only only, const QByteArray& bytes)
 {
+    if (path != filePath())
+        followRider();
     m_saved = fitting;
-    m_readOnly = readOnly;
+    m_namedFor = fitting.rider.label;
     m_file.hold(path, bytes);
+    m_only = only == Only::No && m_file.isOpenElsewhere() ? Only::OpenElsewhere : only;
+    m_versionDue = true;
+    m_writeFails.clear();
     m_session->start(std::move(fitting));
     m_draftSoon.stop();
     emit changed();
 }
 
-void Documents::keepDraft()
+void Documents::keep()
 {
     if (!m_session)
         return;
-    if (dirty())
-        m_drafts.write(textOf(m_session->fitting()), filePath());
-    else
+    if (writesItself()) {
+        if (dirty() && !m_autosave.busy()) // else once that is done
+            beginWriting();
+    } else if (dirty()) {
+        const bool ofFile =
+            m_only == Only::No || m_only == Only::Newer; // else it is another fitting
+        m_drafts.write(textOf(m_session->fitting()), ofFile ? filePath() : QString());
+        m_draftLies = true;
+    } else {
         m_drafts.drop();
+    }
 }
 
 void Documents::draftWritten(const std::optional<QString>& failure)
@@ -374,24 +473,24 @@ QString Documents::name() const
     const QString label = m_session ? asName(m_session->fitting().rider.label) : QString();
     if (!label.isEmpty())
         return label;
-    return filePath().isEmpty() ? tr("New fitting") : QFileInfo(filePath()).completeBaseName();
+    return filePath().isEmpty()         ? tr("New fitting")
+           : fittings::isIn(filePath()) ? tr("No name yet")
+                                        : QFileInfo(filePath()).completeBaseName();
 }
 
 QString Documents::title() const
 {
-    const QString named = m_readOnly ? tr("%1 (to look at only)").arg(name()) : name();
-    return dirty() ? tr("%1 · not saved", "name of a fitting").arg(named) : named;
-}
-
-QString Documents::nameOf(const QString& path) const
-{
-    const QFileInfo file(path);
-    return file.exists() ? file.completeBaseName() : tr("%1 (gone)").arg(file.completeBaseName());
+    const QString named = readOnly() ? tr("%1 (to look at only)").arg(name()) : name();
+    const bool soon = writesItself() && m_writeFails.isEmpty(); // within a second
+    return dirty() && !soon ? tr("%1 · not saved", "name of a fitting").arg(named) : named;
 }
 
 QUrl Documents::folderUrl() const
 {
-    return QUrl::fromLocalFile(recents::folderBeside(filePath()));
+    QStringList outside{filePath()};
+    outside << recents::all();
+    outside.removeIf([](const QString& path) { return path.isEmpty() || fittings::isIn(path); });
+    return QUrl::fromLocalFile(recents::folderBeside(outside.value(0)));
 }
 
 QString Documents::suggestedName() const
@@ -441,17 +540,6 @@ Documents::Outcome Documents::writeSheet(const QUrl& file, const QString& paper,
 bool Documents::dirty() const
 {
     return m_session && (m_file.astray() || m_session->fitting() != m_saved);
-}
-
-QStringList Documents::recents() const
-{
-    return recents::all();
-}
-
-void Documents::remember(const QString& path)
-{
-    recents::remember(path);
-    emit recentsChanged();
 }
 
 Stock Documents::shopBox()

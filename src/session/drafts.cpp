@@ -31,16 +31,7 @@ QStringList namesIn(const QString& pattern)
 /// The lock of a draft, taken where no other program has it. It goes with its value.
 std::unique_ptr<QLockFile> lockOf(const QString& name)
 {
-    auto lock = std::make_unique<QLockFile>(pathOf(name, ".lock"));
-    lock->setStaleLockTime(0); // stale only when its program is gone
-    if (lock->tryLock())
-        QFile::setPermissions(lock->fileName(), QFile::ReadOwner | QFile::WriteOwner);
-    return lock;
-}
-
-bool isOfAnother(const QLockFile& lock)
-{
-    return lock.error() == QLockFile::LockFailedError;
+    return store::lock(pathOf(name, ".lock"));
 }
 
 void removeFiles(const QString& name)
@@ -80,7 +71,7 @@ Drafts::~Drafts() = default;
 bool Drafts::own(const QString& name)
 {
     auto lock = lockOf(name);
-    if (isOfAnother(*lock))
+    if (store::isOfAnother(*lock))
         return false; // it was quicker
     m_name = name;
     m_lock = std::move(lock);
@@ -119,7 +110,7 @@ std::vector<Drafts::Other> Drafts::others() const
         if (name != m_name)
             others.push_back({name,
                               {store::read(pathOf(name, ".json")).bytes, originOf(name)},
-                              isOfAnother(*lockOf(name))});
+                              store::isOfAnother(*lockOf(name))});
     return others;
 }
 

@@ -36,7 +36,9 @@ QStringList plugged()
 void FolderModel::begin(Purpose purpose, const QUrl& folder, const QString& name)
 {
     const QStringList fittings{QStringLiteral("json")};
-    m_suffixes = purpose == Save        ? fittings
+    m_forFolder = purpose == Folder;
+    m_suffixes = m_forFolder            ? QStringList()
+                 : purpose == Save      ? fittings
                  : purpose == SaveSheet ? QStringList{QStringLiteral("pdf")}
                  : purpose == OpenTable ? tableSuffixes()
                                         : fittings + tableSuffixes();
@@ -116,6 +118,8 @@ bool FolderModel::meansFolder() const
 
 QString FolderModel::path() const
 {
+    if (m_forFolder)
+        return m_typed.trimmed().isEmpty() ? m_folder : meant();
     if (m_typed.trimmed().isEmpty())
         return {};
     const QString path = meant();
@@ -126,6 +130,8 @@ QString FolderModel::path() const
 QString FolderModel::message() const
 {
     const QString file = path();
+    if (m_forFolder)
+        return QFileInfo(file).isDir() ? QString() : tr("There is no folder %1.").arg(file);
     if (file.isEmpty() || meansFolder())
         return {};
     const QFileInfo info(file);
@@ -138,7 +144,8 @@ QString FolderModel::message() const
 
 bool FolderModel::ready() const
 {
-    return !path().isEmpty() && (meansFolder() || message() == path());
+    return m_forFolder ? message().isEmpty()
+                       : !path().isEmpty() && (meansFolder() || message() == path());
 }
 
 bool FolderModel::enter()

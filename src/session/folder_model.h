@@ -34,7 +34,7 @@ class FolderModel : public ListOf<FolderRow> {
 public:
     using ListOf::ListOf;
 
-    enum Purpose { Open, OpenTable, Save, SaveSheet };
+    enum Purpose { Open, OpenTable, Save, SaveSheet, Folder };
     Q_ENUM(Purpose)
 
     /// To save, a name is offered that no file has yet.
@@ -67,7 +67,8 @@ private:
     QString m_folder;
     QStringList m_suffixes;
     bool m_saving = false;
-    QString m_offered; ///< the name to save under
+    bool m_forFolder = false; ///< the folder itself is chosen
+    QString m_offered;        ///< the name to save under
     QString m_typed;
 };
 

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: MIT
 #include "session/open_file.h"
 
-#include "session/store.h"
-
 #include <QFileInfo>
 
 #include <utility>
@@ -26,6 +24,10 @@ OpenFile::OpenFile(QObject* parent) : QObject(parent)
 
 void OpenFile::hold(const QString& path, const QByteArray& bytes)
 {
+    if (m_path != path || isOpenElsewhere()) {
+        m_lock.reset(); // first: both paths may lead to one file
+        m_lock = path.isEmpty() ? nullptr : store::lockOf(path);
+    }
     m_path = path;
     m_bytes = bytes;
     m_gone = !path.isEmpty() && !QFileInfo::exists(path);
@@ -64,6 +66,10 @@ void OpenFile::look()
 {
     if (m_path.isEmpty())
         return;
+    if (m_beingWritten) {
+        m_lookSoon.start();
+        return;
+    }
     const bool wasGone = std::exchange(m_gone, !QFileInfo::exists(m_path));
     m_changed = changed();
     watch();

@@ -1,11 +1,17 @@
 // SPDX-License-Identifier: MIT
 //
-// The file that a fitting stands in, watched: whether it still holds what was read or written here.
+// The file that a fitting stands in, watched: whether it still holds what was read or written here,
+// and whether another window works on it.
 #pragma once
+
+#include "session/store.h"
 
 #include <QByteArray>
 #include <QFileSystemWatcher>
+#include <QLockFile>
 #include <QTimer>
+
+#include <memory>
 
 namespace tripoise {
 
@@ -18,7 +24,12 @@ public:
     /// From now on this file, which held these bytes a moment ago; no path for none.
     void hold(const QString& path, const QByteArray& bytes);
 
+    /// This program is writing to it: what stands there is judged afterwards.
+    void setBeingWritten(bool written) { m_beingWritten = written; }
+
     [[nodiscard]] const QString& path() const { return m_path; }
+    /// Another window had it first.
+    [[nodiscard]] bool isOpenElsewhere() const { return m_lock && store::isOfAnother(*m_lock); }
     [[nodiscard]] bool is(const QString& path) const; ///< the same file, whatever the way to it
     [[nodiscard]] bool gone() const { return m_gone; }
     [[nodiscard]] const QByteArray& bytes() const { return m_bytes; } ///< what it held
@@ -38,8 +49,10 @@ private:
 
     QString m_path;
     QByteArray m_bytes;
+    std::unique_ptr<QLockFile> m_lock;
     bool m_gone = false;
     bool m_changed = false;
+    bool m_beingWritten = false;
     QTimer m_lookSoon;
     QFileSystemWatcher m_watcher;
 };

@@ -108,13 +108,6 @@ Opening openFitting(const QString& path)
     return opening;
 }
 
-QString refusal(const QByteArray& text)
-{
-    const auto read = readDraft(viewOf(text), shippedTables());
-    const auto* problems = std::get_if<Problems>(&read);
-    return problems ? sentence(problems->front()) : QString();
-}
-
 const QStringList& tableSuffixes()
 {
     static const QStringList suffixes{QStringLiteral("csv"),  QStringLiteral("tsv"),

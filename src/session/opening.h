@@ -24,9 +24,6 @@ struct Opening {
 
 [[nodiscard]] Opening openFitting(const QString& path);
 
-/// Why a fitting would be refused when it is opened again; empty when it would not.
-[[nodiscard]] QString refusal(const QByteArray& text);
-
 [[nodiscard]] const QStringList& tableSuffixes();
 [[nodiscard]] bool isTable(const QString& path); ///< by its name
 

@@ -44,9 +44,8 @@ void forget(const QString& path)
 
 QString folderBeside(const QString& path)
 {
-    const QString beside = path.isEmpty() ? all().value(0) : path;
-    const QFileInfo folder(QFileInfo(beside).absolutePath());
-    return !beside.isEmpty() && folder.isDir()
+    const QFileInfo folder(QFileInfo(path).absolutePath());
+    return !path.isEmpty() && folder.isDir()
                ? folder.filePath()
                : QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
 }

@@ -12,7 +12,7 @@ inline constexpr qsizetype most = 10;
 [[nodiscard]] QStringList all(); ///< paths
 void remember(const QString& path);
 void forget(const QString& path);
-/// The folder of a file, else of the last one, else the one for documents.
+/// The folder of a file, else the one for documents.
 [[nodiscard]] QString folderBeside(const QString& path);
 
 } // namespace tripoise::recents

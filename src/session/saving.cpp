@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: MIT
 #include "session/saving.h"
 
-#include "session/opening.h"
+#include "document/read.h"
+#include "shipped/tables.h"
+#include "wording/problems.h"
 
 #include <QFileInfo>
 
@@ -29,10 +31,21 @@ QString whyNotSaved(State state, const QString& name, const QString& why)
 
 } // namespace
 
-Saving saveFitting(const QString& path, const QByteArray& text, const store::Over& over)
+SavedFitting writeAndRead(const QString& path, const QByteArray& text, const store::Over& over)
+{
+    SavedFitting saved{store::save(path, text, over), {}};
+    if (saved.file.state != State::Done)
+        return saved;
+    auto read = readDraft({text.constData(), std::size_t(text.size())}, shippedTables());
+    if (auto* problems = std::get_if<Problems>(&read))
+        saved.refused = std::move(*problems);
+    return saved;
+}
+
+Saving told(const QString& path, const SavedFitting& outcome, const store::Over& over)
 {
     const QString name = QFileInfo(path).fileName();
-    const store::Saved saved = store::save(path, text, over);
+    const store::Saved& saved = outcome.file;
     Saving saving{saved.state, whyNotSaved(saved.state, name, saved.why), true};
     if (saved.state != State::Done)
         return saving;
@@ -41,9 +54,9 @@ Saving saveFitting(const QString& path, const QByteArray& text, const store::Ove
         wrong << Saving::tr("%1 was saved, but it is not sure that it has reached the disk (%2). "
                             "Save it in another place too.")
                      .arg(name, saved.why);
-    if (const QString why = refusal(text); !why.isEmpty())
+    if (!outcome.refused.empty())
         wrong << Saving::tr("%1 was saved, but it cannot be opened again as it is: %2")
-                     .arg(name, why);
+                     .arg(name, sentence(outcome.refused.front()));
     QStringList notes;
     if (saved.foreign)
         notes << (over.known.isEmpty()
@@ -60,6 +73,15 @@ Saving saveFitting(const QString& path, const QByteArray& text, const store::Ove
     saving.told = (wrong + notes).join(QLatin1Char('\n'));
     saving.wrong = !wrong.isEmpty();
     return saving;
+}
+
+store::Over copyOver(const QString& from, bool replace)
+{
+    store::Over over;
+    over.anything = replace;
+    if (const auto found = whole_file::find(from); found.any)
+        over.access.most &= found.mode | whole_file::ownAccess.most;
+    return over;
 }
 
 QString fileNameFor(const QString& rider)

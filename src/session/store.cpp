@@ -3,7 +3,6 @@
 
 #include <QCoreApplication>
 #include <QCryptographicHash>
-#include <QDateTime>
 #include <QDir>
 #include <QDirIterator>
 #include <QFileInfo>
@@ -28,6 +27,7 @@ constexpr QFile::Permissions others = QFile::ReadGroup | QFile::WriteGroup | QFi
 constexpr int mostTries = 100; // while others write to the same file all the time
 constexpr int digits = 8;
 constexpr int longestName = 50; // of a file, in the name of its copy
+const QString dateFormat = QStringLiteral("-yyyyMMdd'T'HHmmsszzz'Z'"); // UTC
 const QString damagedName = QStringLiteral("damaged");
 const QString historyName = QStringLiteral("history");
 const QString originSuffix = QStringLiteral(".origin");
@@ -104,8 +104,7 @@ Added add(const QDir& folder, const QString& suffix, const QByteArray& bytes)
 {
     const QStringList names = numbered(folder);
     int number = names.isEmpty() ? 0 : names.last().left(digits).toInt();
-    const QString date =
-        QDateTime::currentDateTimeUtc().toString(QStringLiteral("-yyyyMMdd'T'HHmmsszzz'Z'"));
+    const QString date = QDateTime::currentDateTimeUtc().toString(dateFormat);
     for (;;) {
         const QString path = folder.filePath(
             QStringLiteral("%1").arg(++number, digits, 10, QLatin1Char('0')) + date + suffix);
@@ -291,6 +290,14 @@ QStringList copiesOf(const QString& path)
     return pathsIn(historyOf(path));
 }
 
+QDateTime keptAt(const QString& copy)
+{
+    QDateTime when =
+        QDateTime::fromString(QFileInfo(copy).completeBaseName().mid(digits), dateFormat);
+    when.setTimeSpec(Qt::UTC);
+    return when;
+}
+
 std::vector<History> histories()
 {
     std::vector<History> all;
@@ -302,6 +309,35 @@ std::vector<History> histories()
             all.push_back({QString::fromUtf8(read(path + originSuffix).bytes), path, copies});
     }
     return all;
+}
+
+bool move(const QString& from, const QString& to)
+{
+    const QString before = historyOf(from);
+    const QString after = historyOf(to);
+    if (!QFile::rename(from, to))
+        return false;
+    if (QDir().rename(before, after)) {
+        QFile::remove(before + originSuffix);
+        if (const auto failure = write(after + originSuffix, whole_file::targetOf(to).toUtf8()))
+            qWarning("%s: %s", qPrintable(after), qPrintable(*failure));
+    }
+    return true;
+}
+
+std::unique_ptr<QLockFile> lock(const QString& lockFile)
+{
+    auto taken = std::make_unique<QLockFile>(lockFile);
+    taken->setStaleLockTime(0); // stale only when its program is gone
+    if (taken->tryLock())
+        QFile::setPermissions(lockFile, ownFile);
+    return taken;
+}
+
+std::unique_ptr<QLockFile> lockOf(const QString& path)
+{
+    return lock(
+        QDir(folder(QStringLiteral("open"))).filePath(hashOf(path) + QStringLiteral(".lock")));
 }
 
 QString setAside(const QString& path, const QByteArray& bytes)

@@ -7,6 +7,10 @@
 
 #include "session/whole_file.h"
 
+#include <QDateTime>
+#include <QLockFile>
+
+#include <memory>
 #include <vector>
 
 namespace tripoise::store {
@@ -61,6 +65,7 @@ inline constexpr int mostKept = 20;
 [[nodiscard]] std::optional<QString> keepHistory(const QString& path);
 [[nodiscard]] QString historyOf(const QString& path);    ///< the folder of a file's copies
 [[nodiscard]] QStringList copiesOf(const QString& path); ///< their paths, oldest first
+[[nodiscard]] QDateTime keptAt(const QString& copy);     ///< when, by its name
 
 struct History {
     QString origin; ///< the file; empty where it is not known any more
@@ -68,6 +73,19 @@ struct History {
     QStringList copies; ///< at least one
 };
 [[nodiscard]] std::vector<History> histories(); ///< of all files
+
+/// Moves a file to a name that nothing bears, with its copies. False where that failed.
+[[nodiscard]] bool move(const QString& from, const QString& to);
+
+/// A lock file, taken where no other program has it, even on this value's own thread; it goes with
+/// its value and with its program.
+[[nodiscard]] std::unique_ptr<QLockFile> lock(const QString& lockFile);
+/// The lock of a file that is worked on, whatever the way to it.
+[[nodiscard]] std::unique_ptr<QLockFile> lockOf(const QString& path);
+[[nodiscard]] inline bool isOfAnother(const QLockFile& lock)
+{
+    return lock.error() == QLockFile::LockFailedError;
+}
 
 /// Keeps damaged bytes, once, as a copy of the file of that path, at most `mostKept` of all files.
 /// Where to; empty when that failed.

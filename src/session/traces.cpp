@@ -2,9 +2,11 @@
 #include "session/traces.h"
 
 #include "document/read.h"
+#include "fittings/fittings_index.h"
 #include "session/recents.h"
 #include "session/store.h"
 #include "shipped/tables.h"
+#include "wording/visible.h"
 
 #include <QDir>
 #include <QFile>
@@ -48,6 +50,12 @@ public:
         if (const auto newer = readNewer(text, shippedTables()))
             return isSameRider(m_rider, newer->rider);
         return !m_name.isEmpty() && bytes.contains(m_quoted); // damaged
+    }
+    /// By the name of the rider alone, as it is said.
+    [[nodiscard]] bool mayHold(const QString& rider) const
+    {
+        return m_name.isEmpty() || rider.isEmpty()
+               || asName(m_rider.label).compare(rider, Qt::CaseInsensitive) == 0;
     }
     [[nodiscard]] bool in(const QString& path) const { return holds(store::read(path).bytes); }
 
@@ -140,9 +148,13 @@ Traces tracesOf(const Rider& rider, const QString& path, const Drafts& drafts)
     for (const QString& copy : store::setAside())
         if (!traces.damaged.contains(copy) && search.in(copy))
             traces.damaged << copy;
-    for (const QString& recent : recents::all())
-        if (stays(recent, path, search))
-            traces.elsewhere << recent;
+    QStringList others = recents::all();
+    for (const fittings::Entry& entry : fittings::kept())
+        if (search.mayHold(entry.summary.rider))
+            others << entry.path;
+    for (const QString& other : others)
+        if (stays(other, path, search))
+            traces.elsewhere << other;
     traces.elsewhere.removeDuplicates();
     return traces;
 }
@@ -190,6 +202,7 @@ QStringList removeTraces(const Traces& traces)
             left << Traces::tr("a draft that was not saved");
     for (const QString& recent : traces.recents)
         recents::forget(recent);
+    fittings::forgetGone();
     store::tidy();
     return left;
 }

@@ -24,7 +24,7 @@ public:
     /// For this process and those it starts.
     static void use(const QString& folder)
     {
-        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
+        for (const char* name : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME"})
             qputenv(name, folder.toLocal8Bit());
         QSettings::setPath(QSettings::NativeFormat, QSettings::UserScope, folder);
     }

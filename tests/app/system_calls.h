@@ -16,6 +16,7 @@
 #include <dlfcn.h>
 #include <fcntl.h>
 #include <sys/stat.h>
+#include <sys/time.h>
 #include <unistd.h>
 
 namespace tripoise::test {
@@ -30,11 +31,16 @@ struct Disturbance {
     bool smallBites = false; ///< a write takes a byte at a time
 };
 inline thread_local Disturbance disturbance;
+inline std::atomic<const char*> failsEverywhere = nullptr; ///< this call, in all threads: no room
 inline std::atomic<bool> noModes = false; ///< in all threads: all may read and write every file
 inline thread_local std::time_t clockAheadS = 0;
 
 inline bool fails(const char* call)
 {
+    if (const char* everywhere = failsEverywhere; everywhere && qstrcmp(everywhere, call) == 0) {
+        errno = ENOSPC;
+        return true;
+    }
     Disturbance& now = disturbance;
     if (!now.call || qstrcmp(now.call, call) != 0)
         return false;
@@ -59,6 +65,15 @@ public:
     Disturbed& operator=(const Disturbed&) = delete;
 
     [[nodiscard]] static bool happened() { return disturbance.seen >= disturbance.at; }
+};
+
+/// While it lives, a call finds no room on the disk, in all threads.
+class NoRoom {
+public:
+    explicit NoRoom(const char* call) { failsEverywhere = call; }
+    ~NoRoom() { failsEverywhere = nullptr; }
+    NoRoom(const NoRoom&) = delete;
+    NoRoom& operator=(const NoRoom&) = delete;
 };
 
 /// While it lives, the file system knows no modes.
@@ -173,6 +188,13 @@ int clock_gettime(clockid_t clock, timespec* time) noexcept
     const int result = real<int (*)(clockid_t, timespec*)>("clock_gettime")(clock, time);
     if (clock == CLOCK_REALTIME)
         time->tv_sec += clockAheadS;
+    return result;
+}
+int gettimeofday(timeval* time, void* zone) noexcept
+{
+    using namespace tripoise::test;
+    const int result = real<int (*)(timeval*, void*)>("gettimeofday")(time, zone);
+    time->tv_sec += clockAheadS;
     return result;
 }
 

@@ -3,6 +3,7 @@
 // What was being worked on when the program ended, and comes back. The program starts itself a
 // second time, to be killed.
 #include "app/desk.h"
+#include "fittings/fittings_folder.h"
 
 #include <QElapsedTimer>
 #include <QGuiApplication>
@@ -46,7 +47,7 @@ private slots:
 
     void shouldSayThatWhatIsTypedCannotBeKeptSafe()
     {
-        Desk desk;
+        Desk desk(m_own->file(QStringLiteral("mine.json"), demoText()));
         const QString folder = store::folder(QStringLiteral("drafts"));
         QVERIFY(QDir(folder).removeRecursively());
         (void)m_own->file(QDir(m_own->folder()).relativeFilePath(folder), "in the way");
@@ -62,7 +63,7 @@ private slots:
 
     void shouldKeepADraftWithinASecondAndDropItWhenSaved()
     {
-        Desk desk;
+        Desk desk(m_own->file(QStringLiteral("mine.json"), demoText()));
         QTest::qWait(draftWithinMs);
         QVERIFY(drafts().isEmpty()); // nothing was typed
         QElapsedTimer timer;
@@ -92,7 +93,7 @@ private slots:
         unfinished.frames[0].model = "Weir";
         unfinished.stock.cranksMm = {172.5};
         {
-            Desk desk;
+            Desk desk(m_own->file(QStringLiteral("mine.json"), demoText()));
             desk.session.edit(unfinished, QStringLiteral("all of it"));
             QTRY_VERIFY(draftHolds("half a fitting"));
         } // gone without its end
@@ -141,7 +142,7 @@ private slots:
     void shouldSetADamagedDraftAsideAndBringBackAnother()
     {
         {
-            Desk desk;
+            Desk desk(m_own->file(QStringLiteral("mine.json"), demoText()));
             desk.name(QStringLiteral("whole"));
             QTRY_VERIFY(draftHolds("whole"));
         }
@@ -161,11 +162,12 @@ private slots:
 
     void shouldLeaveTheDraftOfAnotherRunningProgramAlone()
     {
-        Desk first;
+        Desk first(m_own->file(QStringLiteral("one.json"), demoText()));
         first.name(QStringLiteral("first"));
         QTRY_VERIFY(draftHolds("first"));
         Desk second;
         QVERIFY(second.name().isEmpty());
+        QVERIFY(second.documents.openPath(m_own->file(QStringLiteral("two.json"), demoText())));
         QVERIFY(second.documents.notice().isEmpty());
         second.name(QStringLiteral("second"));
         QTRY_VERIFY(draftHolds("second"));
@@ -228,14 +230,15 @@ private slots:
             if (when <= killed - draftWithinMs)
                 mustBeThere = edit;
         QVERIFY(mustBeThere > 0);
-        Desk desk(path);
+        const QDir own(fittings::folder()); // a new one has its file there
+        QCOMPARE(own.entryList(QDir::Files).size(), file ? 0 : 1);
+        Desk desk(file ? path : own.filePath(own.entryList(QDir::Files)[0]));
         QVERIFY2(desk.name().startsWith(QStringLiteral("edit ")), qPrintable(desk.name()));
         const int recovered = desk.name().mid(5).toInt();
         QVERIFY2(recovered >= mustBeThere,
                  qPrintable(QStringLiteral("%1 of %2").arg(recovered).arg(mustBeThere)));
-        QVERIFY(desk.documents.dirty());
-        QVERIFY(!desk.documents.notice().isEmpty());
-        QCOMPARE(desk.documents.filePath(), path);
+        QCOMPARE(desk.documents.dirty(), file);
+        QCOMPARE(desk.documents.notice().isEmpty(), !file);
         if (file)
             QCOMPARE(bytesOf(path), demoText());
     }

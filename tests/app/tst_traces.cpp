@@ -116,7 +116,7 @@ private slots:
         QCOMPARE(holding("1655"), QStringList());
         QVERIFY(desk.name().isEmpty() && desk.documents.filePath().isEmpty());
         QVERIFY(!desk.session.canUndo());
-        QVERIFY(!desk.documents.recents().contains(path));
+        QVERIFY(!recents::all().contains(path));
         for (const char* count : {"2 earlier version", "1 draft", "1 damaged"})
             QVERIFY2(desk.documents.notice().contains(QLatin1String(count)),
                      qPrintable(desk.documents.notice()));
@@ -147,7 +147,7 @@ private slots:
         QVERIFY(desk.documents.deleteRider());
         QCOMPARE(holding("Anna"), QStringList());
         QCOMPARE(holding("old.json"), QStringList());
-        QCOMPARE(desk.documents.recents(), QStringList());
+        QCOMPARE(recents::all(), QStringList());
     }
 
     void shouldBringBackWhatIsKeptOfAFileThatIsGone()

@@ -102,6 +102,7 @@ public:
     Q_INVOKABLE QString pipe() const
     {
         const QString path = ownFolder + QStringLiteral("pipe.json");
+        (void)QFile::remove(path); // a file that stood there
         (void)mkfifo(QFile::encodeName(path).constData(), 0600);
         return path;
     }

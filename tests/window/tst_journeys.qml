@@ -430,43 +430,48 @@ TestCase {
         keyClick(Qt.Key_Return)
     }
 
-    function test_a_save_called_off_leaves_nothing_waiting() {
+    // A fitting in a file elsewhere, with a change that was not saved.
+    function changedElsewhere(name) {
+        win.documents.newFitting()
+        compare(win.documents.saveAs(ownFolder + name), Documents.Saved)
         measure("stature_mm", "1790")
         compare(win.documents.dirty, true)
+    }
+    function test_a_question_called_off_leaves_nothing_waiting() {
+        changedElsewhere("later.json")
         keyClick(Qt.Key_N, Qt.ControlModifier)
-        click(find("unsavedSave"))
-        press(picker(), "fileBack")
+        click(find("unsavedBack"))
         compare(truth.readings(win.session, "stature_mm"), [1790])
         // Saved later by itself, the new fitting that was called off does not come after all.
         keyClick(Qt.Key_S, Qt.ControlModifier)
-        const sheet = picker()
-        saveUnder(sheet, ownPath("later"))
-        tryCompare(sheet, "opened", false)
         compare(win.documents.dirty, false)
         verify(win.documents.filePath.endsWith("later.json"))
         compare(truth.readings(win.session, "stature_mm"), [1790])
     }
 
     function test_a_save_that_fails_leaves_nothing_waiting() {
-        measure("stature_mm", "1790")
+        changedElsewhere("pipe.json")
+        const pipe = truth.pipe()
         keyClick(Qt.Key_N, Qt.ControlModifier)
         click(find("unsavedSave"))
+        verify(find("noticeText").text.indexOf("pipe.json") >= 0)
+        compare(win.documents.dirty, true)
+        compare(truth.readings(win.session, "stature_mm"), [1790]) // the new fitting does not come
+        keyClick(Qt.Key_S, Qt.ControlModifier | Qt.ShiftModifier)
         const sheet = picker()
-        saveUnder(sheet, truth.pipe())
+        saveUnder(sheet, pipe)
         verify(sheet.opened, "another place can be chosen")
         verify(find("fileTold", sheet.contentItem).text.indexOf("pipe.json") >= 0)
-        compare(win.documents.dirty, true)
         saveUnder(sheet, ownPath("elsewhere"))
         tryCompare(sheet, "opened", false)
         compare(win.documents.dirty, false)
-        compare(truth.readings(win.session, "stature_mm"), [1790]) // the new fitting does not come
+        compare(truth.readings(win.session, "stature_mm"), [1790])
     }
 
     function test_a_fitting_gives_way_once_it_is_saved() {
-        measure("stature_mm", "1790")
+        changedElsewhere("first.json")
         keyClick(Qt.Key_N, Qt.ControlModifier)
         click(find("unsavedSave"))
-        saveUnder(picker(), ownPath("first.json"))
         tryVerify(() => truth.readings(win.session, "stature_mm").length === 0)
         verify(win.documents.open(ownFolder + "first.json"))
         compare(truth.readings(win.session, "stature_mm"), [1790])
@@ -474,16 +479,15 @@ TestCase {
 
     function test_a_second_customer_does_not_replace_the_first() {
         measure("stature_mm", "1790")
-        compare(win.documents.saveAs(ownFolder + "customer.json"), Documents.Saved)
+        compare(win.documents.exportTo("", ownFolder + "customer.json"), Documents.Saved)
         win.documents.newFitting()
         measure("stature_mm", "1655")
-        keyClick(Qt.Key_S, Qt.ControlModifier)
+        keyClick(Qt.Key_S, Qt.ControlModifier | Qt.ShiftModifier)
         const sheet = picker()
         const take = find("fileTake", sheet.contentItem)
         saveUnder(sheet, ownPath("customer"))
         verify(sheet.opened)
         compare(take.text, "Replace")
-        compare(win.documents.dirty, true)
         keyClick(Qt.Key_Return) // on what is safe
         compare(take.text, "Save")
         verify(sheet.opened)
@@ -497,7 +501,6 @@ TestCase {
         compare(take.text, "Replace")
         press(sheet, "fileTake")
         tryCompare(sheet, "opened", false)
-        compare(win.documents.dirty, false)
         verify(win.documents.notice.indexOf("history") >= 0) // where the first one is kept
         verify(win.documents.open(ownFolder + "customer.json"))
         compare(truth.readings(win.session, "stature_mm"), [1655])
@@ -532,21 +535,149 @@ TestCase {
         verify(win.documents.filePath.endsWith("sub/below/mine.json"))
     }
 
-    function test_a_file_is_opened_by_the_keys() {
-        win.documents.newFitting()
-        compare(win.documents.saveAs(ownFolder + "opened.json"), Documents.Saved)
-        win.documents.newFitting()
+    // The page of the fittings, with its list.
+    function fittingsPage() {
         keyClick(Qt.Key_O, Qt.ControlModifier)
-        const sheet = picker()
-        typeInto(find("fileName", sheet.contentItem), ownPath("opened"))
+        const loader = find("fittingsLoader")
+        tryVerify(() => loader.item !== null && loader.item.opened)
+        return loader.item
+    }
+    function fittings(sheet) {
+        return find("fittingsList", sheet.contentItem)
+    }
+    function firstIs(sheet, rider) {
+        const list = fittings(sheet)
+        tryVerify(() => list.count > 0 && list.itemAtIndex(0) && list.itemAtIndex(0).rider === rider)
+    }
+    function typeText(text) {
+        for (const letter of text)
+            keyClick(letter)
+    }
+    function begin(rider, stature) { // a fitting made by typing alone
+        if (win.documents.inLibrary)
+            keyClick(Qt.Key_N, Qt.ControlModifier)
+        else // what another test left is not asked about
+            win.documents.newFitting()
+        tryVerify(() => truth.readings(win.session, "stature_mm").length === 0)
+        typeInto(find("riderLabel", find("brief")), rider)
+        keyClick(Qt.Key_Tab)
+        measure("stature_mm", stature)
+    }
+    function pressByKeys(sheet, name) {
+        const button = find(name, sheet.contentItem)
+        for (let i = 0; i < 20 && !button.activeFocus; ++i)
+            keyClick(Qt.Key_Tab)
+        verify(button.activeFocus, name + " is reached by the keys")
+        keyClick(Qt.Key_Return)
+    }
+
+    function test_6_a_rider_comes_again() {
+        begin("Anna", "1655")
+        begin("Ben", "1820")
+        let sheet = fittingsPage()
+        firstIs(sheet, "Ben") // written just now
+        typeText("ANN")
+        compare(fittings(sheet).count, 1)
         keyClick(Qt.Key_Return)
         tryCompare(sheet, "opened", false)
-        verify(win.documents.filePath.endsWith("opened.json"))
+        compare(truth.readings(win.session, "stature_mm"), [1655])
+        measure("inseam_mm", "770")
+        sheet = fittingsPage()
+        firstIs(sheet, "Anna")
+        keyClick(Qt.Key_Down)
+        compare(fittings(sheet).currentItem.rider, "Ben")
+        keyClick(Qt.Key_Escape)
+        tryCompare(sheet, "opened", false)
+        compare(truth.readings(win.session, "inseam_mm"), [770])
+
+        // Renamed and duplicated, by the keys.
+        sheet = fittingsPage()
+        firstIs(sheet, "Anna")
+        pressByKeys(sheet, "fittingsRename")
+        typeText("Bea")
+        keyClick(Qt.Key_Return)
+        firstIs(sheet, "Bea")
+        compare(sheet.opened, true)
+        verify(win.documents.filePath.indexOf("bea-") > 0)
+        pressByKeys(sheet, "fittingsDuplicate")
+        tryCompare(sheet, "opened", false)
+        verify(win.documents.filePath.endsWith("-2.json"))
+        compare(truth.readings(win.session, "inseam_mm"), [770])
+
+        // What it was before is looked at, and brought back.
+        keyClick(Qt.Key_S, Qt.ControlModifier)
+        measure("inseam_mm", "785")
+        sheet = fittingsPage()
+        firstIs(sheet, "Bea")
+        pressByKeys(sheet, "fittingsVersions")
+        tryVerify(() => fittings(sheet).count === 1)
+        keyClick(Qt.Key_Return)
+        tryCompare(sheet, "opened", false)
+        compare(truth.readings(win.session, "inseam_mm"), [770])
+        compare(win.documents.readOnly, true)
+        click(find("bringBack"))
+        compare(win.documents.readOnly, false)
+        compare(truth.readings(win.session, "inseam_mm"), [770])
+        verify(!find("bringBack").visible)
+    }
+
+    function test_a_fitting_is_deleted_from_the_page() {
+        begin("Carl", "1700")
+        begin("Dora", "1710")
+        const sheet = fittingsPage()
+        firstIs(sheet, "Dora")
+        typeText("carl")
+        tryVerify(() => fittings(sheet).count === 1)
+        pressByKeys(sheet, "fittingsDelete")
+        const asked = find("deleteSheet")
+        tryCompare(asked, "opened", true)
+        compare(asked.rider, "Carl")
+        press(asked, "deleteForGood")
+        tryVerify(() => fittings(sheet).count === 0)
+        compare(truth.readings(win.session, "stature_mm"), [1710]) // what is on the screen stays
+        keyClick(Qt.Key_Escape)
+    }
+
+    function test_a_file_elsewhere_is_imported() {
         win.documents.newFitting()
-        keyClick(Qt.Key_O, Qt.ControlModifier)
-        press(sheet, entry(sheet, "opened.json"))
+        measure("stature_mm", "1790")
+        compare(win.documents.saveAs(ownFolder + "opened.json"), Documents.Saved)
+        for (const byKeys of [true, false]) {
+            win.documents.newFitting()
+            press(fittingsPage(), "fittingsImport")
+            const sheet = picker()
+            if (byKeys) {
+                typeInto(find("fileName", sheet.contentItem), ownPath("opened"))
+                keyClick(Qt.Key_Return)
+            } else {
+                press(sheet, entry(sheet, "opened.json"))
+                press(sheet, "fileTake")
+            }
+            tryCompare(sheet, "opened", false)
+            compare(truth.readings(win.session, "stature_mm"), [1790])
+            verify(win.documents.inLibrary)
+            verify(!win.documents.filePath.endsWith("opened.json"))
+        }
+    }
+
+    function test_another_folder_is_chosen() {
+        truth.makeFolder("shelf")
+        begin("Emil", "1800")
+        const page = fittingsPage()
+        const before = find("fittingsFolder", page.contentItem).text
+        press(page, "fittingsOtherFolder")
+        const sheet = picker()
+        typeInto(find("fileName", sheet.contentItem), ownPath("shelf"))
+        keyClick(Qt.Key_Return) // goes there
         press(sheet, "fileTake")
-        verify(win.documents.filePath.endsWith("opened.json"))
+        tryCompare(sheet, "opened", false)
+        compare(find("fittingsFolder", page.contentItem).text, ownPath("shelf"))
+        tryVerify(() => find("fittingsTold", page.contentItem).text.length > 0) // empty, and says so
+        keyClick(Qt.Key_Escape)
+        begin("Fritz", "1810")
+        verify(win.documents.settle())
+        verify(win.documents.filePath.indexOf(ownPath("shelf")) === 0)
+        verify(win.documents.chooseFolder("file://" + before))
     }
 
     function test_a_rider_is_deleted_when_that_is_meant() {

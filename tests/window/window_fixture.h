@@ -19,7 +19,7 @@ class OwnFolders {
 public:
     OwnFolders()
     {
-        for (const char* name : {"XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME",
+        for (const char* name : {"HOME", "XDG_CONFIG_HOME", "XDG_DATA_HOME", "XDG_CACHE_HOME",
                                  "XDG_STATE_HOME", "XDG_RUNTIME_DIR"})
             qputenv(name, m_folder.path().toLocal8Bit());
         QFile::setPermissions(m_folder.path(), QFile::ReadOwner | QFile::WriteOwner
