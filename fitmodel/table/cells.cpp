@@ -78,4 +78,10 @@ bool isSizeName(std::string_view text, const HeadingTable& table)
     return named;
 }
 
+bool namesOneSize(const GridRow& row, const HeadingTable& table)
+{
+    return filledIn(row) == 1 && row.front().kind != CellKind::Number
+           && isSizeName(row.front().text, table);
+}
+
 } // namespace tripoise::table

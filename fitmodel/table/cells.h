@@ -30,6 +30,9 @@ struct GridCell {
 
 using GridRow = std::vector<GridCell>;
 
+/// A row that is a size's name alone, and no number, which can be a page's.
+[[nodiscard]] bool namesOneSize(const GridRow& row, const HeadingTable& table);
+
 [[nodiscard]] bool isBlank(const GridRow& row);
 [[nodiscard]] std::size_t filledIn(const GridRow& row);
 /// How many of the cells from one on are of a kind.

@@ -213,7 +213,7 @@ private:
             return;
         if (behind && matches({words.begin(), words.end() - 1}))
             return;
-        if (matchesParts(words))
+        if (matchesSetting() || matchesParts(words))
             return;
         if (std::find(m_words.begin(), m_words.end(), "in") != m_words.end()) { // or a preposition
             std::vector<std::string> all = m_words;
@@ -277,6 +277,34 @@ private:
         m_read.guessed = words.size() < m_words.size() && !words.empty()
                          && (matches(words) || matchesParts(words)) && !m_read.isSize;
         m_read.isSize = m_read.isSize && m_read.guessed;
+    }
+
+    /// "Head angle (low / high)": which rows are of which setting shows where there are others, so
+    /// that one alone is a guess.
+    bool matchesSetting()
+    {
+        std::vector<std::string> words = m_words;
+        std::vector<Setting> settings;
+        std::erase_if(words, [&](const std::string& word) {
+            const auto found = m_table.settings.find(word);
+            if (found == m_table.settings.end())
+                return false;
+            settings.push_back({found->second, word});
+            return true;
+        });
+        const bool two = settings.size() == 2 && settings.front().high != settings.back().high;
+        if (settings.size() != 1 && !two)
+            return false;
+        takeUnits(words);
+        std::vector<std::string> fewer = words;
+        std::erase_if(fewer, [&](const auto& word) { return m_table.settingWords.contains(word); });
+        m_read.guessed =
+            matches(words) || matchesParts(words) || matches(fewer) || matchesParts(fewer);
+        if (std::exchange(m_read.isSize, false))
+            m_read.guessed = false;
+        if (m_read.guessed)
+            m_read.settings = std::move(settings);
+        return m_read.guessed;
     }
 
     /// "Head / seat angle": a part of the tube each, and the measure of the last.

@@ -39,6 +39,12 @@ private:
     }
     [[nodiscard]] bool isValue(std::size_t at) const { return m_places.of[at] == Place::Values; }
 
+    [[nodiscard]] bool namesSize(const CellPlace& place) const
+    {
+        const auto& cells = m_places.sizes.cells;
+        return std::find(cells.begin(), cells.end(), place) != cells.end();
+    }
+
     /// Whether sizes are named here, others or the first line's again: another table begins.
     [[nodiscard]] bool isOtherSizes(std::size_t line) const
     {
@@ -66,9 +72,11 @@ private:
         m_carried.resize(m_sheet.length(), &noCell());
         // How many cells a row must have so that each stands where it belongs.
         std::size_t places = across && !m_places.values.empty() ? m_places.values.back() + 1 : 0;
-        for (std::size_t r = 0; r < m_extent.from && across; ++r)
-            if (!m_grid.rows[r].front().note)
-                m_above.push_back(m_grid.rows[r].front().text);
+        for (std::size_t r = 0; r < m_extent.from && across; ++r) {
+            const GridCell& cell = m_grid.rows[r].front();
+            if (!cell.note && !settingIn(cell.text, m_table) && !namesSize({r, 0}))
+                m_above.push_back(cell.text);
+        }
         for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
             if (line == m_places.sizeLine || line == m_places.secondSizeLine)
                 continue;
@@ -100,17 +108,23 @@ private:
             withholdSize(i, m_sheet.place(0, m_places.values[i]).row, places);
     }
 
+    static int settingOf(const Lane& lane)
+    {
+        const auto& settings = lane.read.settings;
+        return settings.size() != 1 ? 0 : settings.front().high ? 2 : 1;
+    }
+
     /// Whether it looks like several tables that nothing parts: columns come again, or rows of
     /// sizes stand among rows of headings.
     [[nodiscard]] bool isMixed() const
     {
-        std::map<Column, std::size_t> columns;
+        std::map<std::pair<Column, int>, std::size_t> columns; // and settings
         std::size_t sizes = 0;
         std::size_t above = 0; // the line of sizes
         std::size_t again = 0;
         for (const Lane& lane : m_layout.lanes) {
             if (isOfTheFrame(lane.read.column))
-                again += ++columns[*lane.read.column] == 2 ? 1 : 0;
+                again += ++columns[{*lane.read.column, settingOf(lane)}] == 2 ? 1 : 0;
             else
                 sizes += !m_extent.sizesDown && isSizeName(lane.heading, m_table) ? 1 : 0;
             const bool isAbove =
@@ -212,9 +226,18 @@ private:
             lane.cells[size].reset();
     }
 
-    /// "Angles (degrees)" above a group of headings, or a unit alone; the first part of a heading.
+    /// "Angles (degrees)" above a group of headings, or a unit alone; a setting; the first part of
+    /// a heading.
     void takeSection(std::size_t line)
     {
+        if (const std::string& title = m_sheet.text(line, m_places.headingAt); !title.empty()) {
+            m_setting = settingIn(title, m_table);
+            if (m_setting) {
+                const CellPlace place = m_sheet.place(line, m_places.headingAt);
+                m_grid.rows[place.row][place.cell].note = true;
+                return;
+            }
+        }
         bool stated = false;
         for (std::size_t at = 0; at < m_sheet.length(); ++at) {
             const GridCell& cell = m_sheet.cell(line, at);
@@ -265,6 +288,8 @@ private:
         name(lane, line, together, letter);
         if (lane.read.unit == Unit::None)
             lane.read.unit = m_section;
+        if (m_setting && lane.read.column && lane.read.settings.empty())
+            lane.read.settings.push_back(*m_setting);
         return lane;
     }
 
@@ -340,10 +365,16 @@ private:
     /// The first line above the table that is no note; or what stands in its corner.
     void findModel()
     {
-        for (std::size_t r = 0; r < m_extent.from && !m_layout.model; ++r) {
+        for (std::size_t r = 0; r < m_extent.from; ++r) {
             const GridRow& row = m_grid.rows[r];
-            if (const GridCell* title = titleIn(row, m_table))
-                m_layout.model = CellPlace{r, static_cast<std::size_t>(title - row.data())};
+            const GridCell* title = titleIn(row, m_table);
+            if (!title)
+                continue;
+            const CellPlace place{r, static_cast<std::size_t>(title - row.data())};
+            if (namesSize(place))
+                continue;
+            auto& to = settingIn(title->text, m_table) ? m_layout.setting : m_layout.model;
+            to = to.value_or(place);
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();
              ++at)
@@ -361,6 +392,7 @@ private:
     std::vector<std::string> m_above;       ///< lines without values, one below the other
     bool m_valuesAbove = false;             ///< and lines with values since
     Unit m_section = Unit::None;            ///< that the last of these lines states
+    std::optional<Setting> m_setting;       ///< that it names
     GridLayout m_layout;
 };
 

@@ -29,7 +29,7 @@ public:
             if (std::find(models.begin(), models.end(), title) == models.end())
                 models.push_back(title);
         for (const std::string& model : models) {
-            TablePart one{m_layout.sizesDown ? rowsOf(model) : placesOf(model), {}, {}};
+            TablePart one{m_layout.sizesDown ? rowsOf(model) : placesOf(model), {}, {}, {}};
             one.layout = layoutOf(one.grid, m_table);
             if (!model.empty())
                 one.title = model;

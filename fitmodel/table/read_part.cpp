@@ -5,6 +5,7 @@
 #include "table/legend.h"
 #include "table/repeated_columns.h"
 #include "table/shown.h"
+#include "table/titles.h"
 
 #include <algorithm>
 #include <map>
@@ -103,6 +104,8 @@ private:
                 const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
                 one.cells.push_back(lane.cells[i] ? textAt(*lane.cells[i])
                                                   : std::string(withheld ? "-" : ""));
+                if (lane.piece)
+                    one.cells.back() = pieceOf(one.cells.back(), *lane.piece);
             }
             if (const Assignment* by = assigned(texts.size(), lane.heading))
                 one.column = by->meaning;
@@ -145,14 +148,23 @@ private:
                     std::to_string(rows.size()), std::move(names));
     }
 
+    /// One of "71 / 73"; all where there is one.
+    static std::string pieceOf(const std::string& cell, std::size_t piece)
+    {
+        const std::size_t sign = cell.find_first_of("/|");
+        return sign == std::string::npos ? cell
+               : piece == 0              ? cell.substr(0, sign)
+                                         : cell.substr(sign + 1);
+    }
+
     /// "71 / 73": the first stays, the second is a lane of its own.
     static LaneTexts secondOf(LaneTexts& lane, Column column)
     {
         LaneTexts second{column, lane.stated, {}};
         for (std::string& cell : lane.cells) {
-            const std::size_t sign = cell.find_first_of("/|");
-            second.cells.push_back(sign == std::string::npos ? "" : cell.substr(sign + 1));
-            cell.resize(std::min(sign, cell.size()));
+            const bool two = cell.find_first_of("/|") != std::string::npos;
+            second.cells.push_back(two ? pieceOf(cell, 1) : std::string());
+            cell = pieceOf(cell, 0);
         }
         return second;
     }
@@ -266,6 +278,8 @@ private:
 
     void states()
     {
+        if (m_part.model)
+            m_result.model = titleOf(*m_part.model, m_table);
         if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
             std::string title = textAt(*m_layout.model);
@@ -273,14 +287,20 @@ private:
                 title.resize(std::min(title.rfind(' '), title.size()));
             m_result.model = titleOf(title, m_table);
         }
+        if (m_layout.setting && isGeometry()) {
+            at(*m_layout.setting).state = CellState::Model;
+            addToModel(titleOf(textAt(*m_layout.setting), m_table));
+        }
         if (m_part.title)
-            m_result.model = withTitle(m_result.model.value_or(std::string()));
+            addToModel(*m_part.title);
+        for (const CellPlace& place : m_layout.aside)
+            mark(place, CellState::SetAside, std::nullopt, std::nullopt);
         for (const CellPlace& place : m_layout.places.sizes.headings)
             at(place).state = CellState::Heading;
         for (auto& row : m_result.rows) // "Geometry"
             for (TableCell& cell : row)
-                if (cell.text.size() > 2 && titleOf(cell.text, m_table).empty()
-                    && cell.state == CellState::NotUnderstood)
+                if (cell.text.size() > 2 && cell.state == CellState::NotUnderstood
+                    && (titleOf(cell.text, m_table).empty() || isPageTitle(cell.text, m_table)))
                     cell.state = CellState::Heading;
         for (std::size_t i = 0; i < m_layout.places.sizes.cells.size(); ++i)
             if (const auto& place = m_layout.places.sizes.cells[i];
@@ -291,11 +311,11 @@ private:
     }
 
     /// "Corrie" above a table, "Corrie 700c" or "700c" over some of its sizes.
-    [[nodiscard]] std::string withTitle(const std::string& model) const
+    void addToModel(const std::string& title)
     {
-        const std::string& title = *m_part.title;
-        return model.empty() || title.find(model) != std::string::npos ? title
-                                                                       : model + ' ' + title;
+        const std::string model = m_result.model.value_or(std::string());
+        m_result.model =
+            model.empty() || title.find(model) != std::string::npos ? title : model + ' ' + title;
     }
 
     void mark(const CellPlace& place, CellState state, std::optional<std::size_t> column,

@@ -2,12 +2,16 @@
 #include "table/titles.h"
 
 #include "table/legend.h"
+#include "text/plain.h"
+
+#include <algorithm>
+#include <utility>
 
 namespace tripoise::table {
 namespace {
 
 /// The foot or head of a page copied along: its number apart from other words, or an address.
-bool isOfAPage(const std::string& text, std::size_t longestNumber)
+bool isFootOfAPage(const std::string& text, std::size_t longestNumber)
 {
     const std::size_t figures = text.find_first_not_of("0123456789");
     const bool number = figures > 0 && (figures == std::string::npos || figures <= longestNumber);
@@ -17,12 +21,66 @@ bool isOfAPage(const std::string& text, std::size_t longestNumber)
            || text.find("www.") != std::string::npos || text.find("://") != std::string::npos;
 }
 
+/// "Home / Bikes / Weir": where on its site a page is.
+bool isPath(std::string_view text, const HeadingTable& table)
+{
+    for (const std::string_view sign : {" / ", " > ", "›", "»"})
+        if (const std::size_t at = text.find(sign);
+            at != std::string_view::npos && isPageTitle(text.substr(0, at), table))
+            return true;
+    return false;
+}
+
+/// The end of a sentence, or what leads to one.
+bool isProse(std::string_view text)
+{
+    return text.ends_with('.') || text.ends_with('?') || text.ends_with('!') || text.ends_with(':');
+}
+
 } // namespace
+
+bool isPageTitle(std::string_view text, const HeadingTable& table)
+{
+    bool any = false;
+    for (const std::string& word : wordsOf(text)) {
+        any = any || table.pageWords.contains(word);
+        if (!table.pageWords.contains(word) && !table.titleWords.contains(word)
+            && word.find_first_not_of("0123456789") != std::string::npos)
+            return false;
+    }
+    return any;
+}
+
+std::optional<Setting> settingIn(std::string_view text, const HeadingTable& table)
+{
+    std::optional<Setting> found;
+    for (const std::string& word : wordsOf(text)) {
+        const auto setting = table.settings.find(word);
+        if (setting == table.settings.end()) {
+            if (!table.settingWords.contains(word) && !table.titleWords.contains(word)
+                && !table.fillers.contains(word))
+                return std::nullopt;
+        } else if (std::exchange(found, Setting{setting->second, word})) {
+            return std::nullopt;
+        }
+    }
+    return found;
+}
+
+bool isOfAPage(const GridRow& row, const HeadingTable& table)
+{
+    return std::all_of(row.begin(), row.end(), [&](const GridCell& cell) {
+        return cell.text.empty()
+               || (!cell.heading->understood()
+                   && (isPageTitle(cell.text, table) || titleOf(cell.text, table).empty()));
+    });
+}
 
 bool isTitle(const GridCell& cell, const HeadingTable& table)
 {
     const std::string title = titleOf(cell.text, table);
-    return !cell.note && !isOfAPage(cell.text, table.limits.longestPageNumber)
+    return !cell.note && !isFootOfAPage(cell.text, table.limits.longestPageNumber)
+           && !isPageTitle(cell.text, table) && !isProse(cell.text) && !isPath(cell.text, table)
            && !cell.heading->understood() && !cell.heading->onlyUnit
            && cell.text.size() <= table.limits.longestTitle && !title.empty()
            && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
@@ -49,7 +107,8 @@ std::size_t withTitle(const std::vector<GridRow>& rows, std::size_t row, const H
     std::size_t first = row;
     for (std::size_t r = row; r > 0; --r) {
         const GridCell* title = titleIn(rows[r - 1], table);
-        if (title && !title->text.ends_with('.') && !title->text.starts_with('*')) {
+        if (namesOneSize(rows[r - 1], table)
+            || (title && !title->text.ends_with('.') && !title->text.starts_with('*'))) {
             first = r - 1;
             break;
         }

@@ -8,6 +8,7 @@
 #include "table_support.h"
 
 #include "frame/closure.h"
+#include "table/markup.h"
 #include "table/read_table.h"
 #include "text/encoding.h"
 #include "text/plain.h"
@@ -167,7 +168,7 @@ private slots:
         const auto tables = readGeometryTables(bytes, headingTable());
         if (tables.front().rows.empty())
             return; // refused as a whole, which a problem says
-        if (bytes.find("<table") != std::string::npos)
+        if (table::looksLikeMarkup(bytes))
             return; // a page's tags are no text; tst_markup.cpp
         const auto letters = [](std::string_view text) {
             std::string kept;
