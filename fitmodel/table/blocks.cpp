@@ -56,7 +56,7 @@ public:
         std::vector<PageTable> tables;
         std::size_t last = 0;
         for (const Found& one : whole.found) {
-            if (!hasNumbers(one))
+            if (!isOfGeometry(one))
                 continue;
             PageTable& table = tables.emplace_back();
             table.rows = one.rows;
@@ -98,13 +98,17 @@ private:
         std::vector<Block> children;
     };
 
-    bool hasNumbers(const Found& found)
+    bool isOfGeometry(const Found& found)
     {
+        bool headed = false;
+        bool numbers = false;
         for (const auto& row : found.rows)
-            for (const std::string& cell : row)
-                if (m_reader.kindOf(plainSigns(cell)) == CellKind::Number)
-                    return true;
-        return false;
+            for (const std::string& text : row) {
+                const GridCell cell = m_reader.cell(plainSigns(text), 0);
+                headed = headed || isOfTheFrame(cell.heading->column);
+                numbers = numbers || cell.kind == CellKind::Number;
+            }
+        return headed && numbers;
     }
 
     static bool isOfLine(std::string_view name)
@@ -221,15 +225,19 @@ private:
         }
         below = joined(std::move(below));
         double worth = 0.0;
-        for (const Found& one : below)
+        std::size_t cells = 0;
+        for (const Found& one : below) {
             worth += one.worth;
+            cells += one.cells;
+        }
+        const double share = m_reader.table().limits.joinedShare;
         std::optional<Found> best;
         const auto offer = [&](TextRows rows) {
             if (rows.empty())
                 return;
             Found one = found(std::move(rows), block.from, block.to);
-            if (one.worth >= m_reader.table().limits.joinedShare * worth
-                && (!best || one.perCell() > best->perCell()))
+            const double least = one.cells < cells ? worth : share * worth; // it loses none
+            if (one.worth >= least && (!best || one.perCell() > best->perCell()))
                 best = std::move(one);
         };
         offer(oneRow(block));

@@ -295,8 +295,8 @@ private:
 
     /// What can be the heading: all that stands directly above, all before the values, the heading,
     /// the title of its group with it, notes beside.
-    [[nodiscard]] std::vector<std::string> offers(std::size_t line,
-                                                  const std::string& together) const
+    [[nodiscard]] std::vector<std::string> offers(std::size_t line, const std::string& together,
+                                                  bool hasNumbers) const
     {
         const std::string& own = m_sheet.text(line, m_places.headingAt);
         std::vector<std::string> all;
@@ -306,8 +306,9 @@ private:
                 text += m_above[i] + ' ';
             return text + own;
         };
-        for (std::size_t count = std::min(m_above.size(), m_table.limits.mostLinesAbove);
-             count > 0 && !m_valuesAbove; --count)
+        const std::size_t above =
+            hasNumbers ? std::min(m_above.size(), m_table.limits.mostLinesAbove) : 0;
+        for (std::size_t count = above; count > 0 && !m_valuesAbove; --count)
             all.push_back(joined(count));
         all.push_back(together);
         all.push_back(own);
@@ -328,9 +329,10 @@ private:
             cells.push_back(cell ? cellAt(*cell).text : std::string());
         Unit& unit = lane.read.unit;
         bool first = true;
-        for (const std::string& offer : offers(line, together)) {
+        for (const std::string& offer : offers(line, together, hasNumbers(lane))) {
             const HeadingRead heading = readHeading(offer, m_table);
-            if (unit == Unit::None && !first && lane.heading.empty())
+            const bool isNote = offer.find_first_of("0123456789") != std::string::npos;
+            if (unit == Unit::None && !first && lane.heading.empty() && !isNote)
                 unit = heading.unit;
             first = false;
             const HeadingRead* named = m_extent.legend.named(heading.letter);
@@ -374,7 +376,9 @@ private:
             if (namesSize(place))
                 continue;
             auto& to = settingIn(title->text, m_table) ? m_layout.setting : m_layout.model;
-            to = to.value_or(place);
+            // "Plover", the page's, then "Plover 29", the table's.
+            if (!to || title->text.starts_with(cellAt(*to).text + ' '))
+                to = place;
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();
              ++at)

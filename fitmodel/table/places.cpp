@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tripoise::table {
 namespace {
@@ -110,8 +111,30 @@ private:
                     first = row;
                 }
         m_sizesUnnamed = !line;
+        if (line && isOfTitles(*line))
+            ++*line;
         if (m_sizesUnnamed)
             findUnnamed();
+    }
+
+    /// Whether the line of sizes holds names of models, merged over sizes in the line below: their
+    /// heading stands in both.
+    [[nodiscard]] bool isOfTitles(std::size_t line) const
+    {
+        if (line + 1 >= m_sheet.lines())
+            return false;
+        std::set<std::string> names;
+        for (const std::size_t at : m_result.values) {
+            const std::string& below = m_sheet.text(line + 1, at);
+            const auto number = cellNumber(below, m_table.numbers);
+            names.insert(m_sheet.text(line, at));
+            if (isSizeName(m_sheet.text(line, at), m_table)
+                || !(number ? isSizeNumber(number->value) : isSizeName(below, m_table)))
+                return false;
+        }
+        const std::string& heading = m_sheet.text(line + 1, m_result.headingAt);
+        return 2 * names.size() <= m_result.values.size()
+               && (heading.empty() || heading == m_sheet.text(line, m_result.headingAt));
     }
 
     [[nodiscard]] bool isSizeHeading(std::size_t line, std::size_t at) const

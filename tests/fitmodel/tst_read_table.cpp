@@ -247,6 +247,11 @@ private slots:
         row("1234567890123", "none");
         row("M (54)", "none");
         row("12/25/26", "none");
+        row("381 / 15.0", "381 - - 1 mm"); // the same in inches
+        row("43.4 / 1,102", "1102 - - 0.001 mm");
+        row("381 / 15.5", "381 - - 1 none");
+        row("5'1\" - 5'4\" (155-163 cm)", "5.08333 5.33333 - 0.08333 ft");
+        row("5'1\" - 5'4\" (165-173 cm)", "none");
     }
     void shouldReadTheNumberOfACell()
     {
@@ -262,6 +267,7 @@ private slots:
                                                        {Unit::Millimetre, QStringLiteral("mm")},
                                                        {Unit::Centimetre, QStringLiteral("cm")},
                                                        {Unit::Inch, QStringLiteral("in")},
+                                                       {Unit::Foot, QStringLiteral("ft")},
                                                        {Unit::Degree, QStringLiteral("deg")}};
             found = QStringLiteral("%1 %2 %3 %4 %5")
                         .arg(QString::number(number->value), optional(number->high),
