@@ -33,10 +33,6 @@ public:
     GridLayout take() { return std::move(m_layout); }
 
 private:
-    [[nodiscard]] const GridCell& cellAt(const CellPlace& place) const
-    {
-        return m_grid.rows[place.row][place.cell];
-    }
     [[nodiscard]] bool isValue(std::size_t at) const { return m_places.of[at] == Place::Values; }
 
     [[nodiscard]] bool namesSize(const CellPlace& place) const
@@ -190,7 +186,7 @@ private:
     {
         const auto count =
             std::count_if(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
-                return cell && cellAt(*cell).kind == CellKind::Number;
+                return cell && cellAt(m_grid, *cell).kind == CellKind::Number;
             });
         return 2 * static_cast<std::size_t>(count) >= lane.cells.size();
     }
@@ -200,11 +196,13 @@ private:
     void withhold(Lane& lane, std::size_t row, std::size_t places)
     {
         const auto full =
-            std::count_if(lane.cells.begin(), lane.cells.end(),
-                          [&](const auto& cell) { return cell && !cellAt(*cell).text.empty(); });
+            std::count_if(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+                return cell && !cellAt(m_grid, *cell).text.empty();
+            });
         const bool runsOn =
-            std::any_of(lane.cells.begin(), lane.cells.end(),
-                        [&](const auto& cell) { return cell && cellAt(*cell).heading->column; });
+            std::any_of(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+                return cell && cellAt(m_grid, *cell).heading->column;
+            });
         if ((m_grid.rows[row].size() >= places && !runsOn) || full < 2)
             return;
         m_layout.shortRows.push_back({row, 0});
@@ -326,7 +324,7 @@ private:
     {
         std::vector<std::string> cells;
         for (const auto& cell : lane.cells)
-            cells.push_back(cell ? cellAt(*cell).text : std::string());
+            cells.push_back(cell ? cellAt(m_grid, *cell).text : std::string());
         Unit& unit = lane.read.unit;
         bool first = true;
         for (const std::string& offer : offers(line, together, hasNumbers(lane))) {
@@ -377,7 +375,7 @@ private:
                 continue;
             auto& to = settingIn(title->text, m_table) ? m_layout.setting : m_layout.model;
             // "Plover", the page's, then "Plover 29", the table's.
-            if (!to || title->text.starts_with(cellAt(*to).text + ' '))
+            if (!to || title->text.starts_with(cellAt(m_grid, *to).text + ' '))
                 to = place;
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();

@@ -53,7 +53,7 @@ private:
 
     [[nodiscard]] const std::string& textAt(const CellPlace& place) const
     {
-        return m_part.grid.rows[place.row][place.cell].text;
+        return cellAt(m_part.grid, place).text;
     }
 
     /// Of one setting and of the other, or of none.

@@ -101,7 +101,7 @@ private:
                 continue;
             const auto& own = part.layout.model;
             if (own)
-                model = part.grid.rows[own->row][own->cell].text;
+                model = cellAt(part.grid, *own).text;
             else if (before && part.layout.setting
                      && before->layout.places.sizes.names == part.layout.places.sizes.names)
                 part.model = model;
