@@ -186,7 +186,8 @@ private:
             const std::string text = std::move(m_open.back().text);
             m_hidden -= m_open.back().hides ? 1 : 0;
             m_open.pop_back();
-            m_open.back().text += text;
+            std::string& line = m_open.back().text;
+            line += (!line.empty() && isLetter(line.back()) ? " " : "") + text;
             return;
         }
         flush();

@@ -55,6 +55,8 @@ public:
     [[nodiscard]] const HeadingTable& table() const { return m_table; }
 
 private:
+    bool isNumberOfSettings(std::string_view text, HeadingRead& heading) const;
+
     struct Known {
         CellKind kind = CellKind::Blank;
         HeadingRead heading;

@@ -359,6 +359,32 @@ private:
 
 } // namespace
 
+std::string withoutSettings(std::string_view text, const HeadingTable& table,
+                            std::vector<Setting>& settings)
+{
+    const auto isOfWord = [](char c) { return isLetter(c) || (c & 0x80) != 0; };
+    std::string rest;
+    for (std::size_t i = 0; i < text.size();) {
+        std::size_t end = i;
+        while (end < text.size() && isOfWord(text[end]))
+            ++end;
+        const std::vector<std::string> words = wordsOf(text.substr(i, end - i));
+        const auto found =
+            words.size() == 1 ? table.settings.find(words.front()) : table.settings.end();
+        if (found == table.settings.end()) {
+            end = std::max(end, i + 1);
+            rest += text.substr(i, end - i);
+        } else {
+            settings.push_back({found->second, words.front()});
+            const bool bracket = rest.ends_with('(') && end < text.size() && text[end] == ')';
+            rest.resize(rest.size() - (bracket ? 1 : 0));
+            end += bracket ? 1 : 0;
+        }
+        i = end;
+    }
+    return rest;
+}
+
 std::string exactKey(const std::vector<std::string>& words)
 {
     std::string key;

@@ -107,6 +107,11 @@ struct HeadingTable {
     ReadingLimits limits;
 };
 
+/// A cell's text without the settings it names, "612 (low) / 609 (high)", which are added in their
+/// order; as it is where it names none.
+[[nodiscard]] std::string withoutSettings(std::string_view text, const HeadingTable& table,
+                                          std::vector<Setting>& settings);
+
 /// The words of a term or heading, run together.
 [[nodiscard]] std::string exactKey(const std::vector<std::string>& words);
 

@@ -62,6 +62,9 @@ private:
                 const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
                 one.cells.push_back(lane.cells[i] ? textAt(*lane.cells[i])
                                                   : std::string(withheld ? "-" : ""));
+                std::vector<Setting> named;
+                if (!lane.read.settings.empty())
+                    one.cells.back() = withoutSettings(one.cells.back(), m_table, named);
                 if (lane.piece)
                     one.cells.back() = pieceOf(one.cells.back(), *lane.piece);
             }

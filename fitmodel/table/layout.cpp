@@ -286,6 +286,9 @@ private:
         name(lane, line, together, letter);
         if (lane.read.unit == Unit::None)
             lane.read.unit = m_section;
+        for (const auto& cell : lane.cells)
+            if (cell && lane.read.settings.empty())
+                lane.read.settings = cellAt(m_grid, *cell).heading->settings;
         if (m_setting && lane.read.column && lane.read.settings.empty())
             lane.read.settings.push_back(*m_setting);
         return lane;

@@ -101,7 +101,9 @@ private:
         } else if (rest.starts_with("<!") || rest.starts_with("<?")) {
             skipBehind(">", m_at + 2);
         } else if (rest.size() > 1 && (isLetter(rest[1]) || (rest[1] == '/' && rest.size() > 2))) {
-            const bool behindTag = m_at > 0 && m_text[m_at - 1] == '>';
+            // "Stack<span>mm</span>"
+            const bool behindTag =
+                m_at > 0 && (m_text[m_at - 1] == '>' || isLetter(m_text[m_at - 1]));
             const Tag tag = readTag();
             if (behindTag && !tag.closes && isInline(tag.name))
                 m_sink.put(" "); // what stands in two elements is no word

@@ -15,7 +15,8 @@ public:
         for (const Setting& one : m_layout.places.sizes.settings)
             note(one);
         for (const Lane& lane : m_layout.lanes)
-            if (lane.read.settings.size() < 2 || inTwoPieces(lane))
+            if (isOfTheFrame(lane.read.column)
+                && (lane.read.settings.size() < 2 || inTwoPieces(lane)))
                 for (const Setting& one : lane.read.settings)
                     note(one);
     }
@@ -62,7 +63,7 @@ private:
         std::set<std::pair<Column, int>> told;
         for (const Lane& lane : m_layout.lanes) {
             const auto& settings = lane.read.settings;
-            if (!lane.read.column)
+            if (!isOfTheFrame(lane.read.column))
                 continue;
             if (settings.size() == 2 && inTwoPieces(lane))
                 return true;
