@@ -263,12 +263,10 @@ private slots:
             const auto optional = [](const std::optional<double>& value) {
                 return value ? QString::number(*value) : QStringLiteral("-");
             };
-            static const std::map<Unit, QString> units{{Unit::None, QStringLiteral("none")},
-                                                       {Unit::Millimetre, QStringLiteral("mm")},
-                                                       {Unit::Centimetre, QStringLiteral("cm")},
-                                                       {Unit::Inch, QStringLiteral("in")},
-                                                       {Unit::Foot, QStringLiteral("ft")},
-                                                       {Unit::Degree, QStringLiteral("deg")}};
+            static const std::map<Unit, QString> units{
+                {Unit::None, QStringLiteral("none")},     {Unit::Millimetre, QStringLiteral("mm")},
+                {Unit::Centimetre, QStringLiteral("cm")}, {Unit::Inch, QStringLiteral("in")},
+                {Unit::Foot, QStringLiteral("ft")},       {Unit::Degree, QStringLiteral("deg")}};
             found = QStringLiteral("%1 %2 %3 %4 %5")
                         .arg(QString::number(number->value), optional(number->high),
                              optional(number->grouped), QString::number(number->step, 'g', 4),
