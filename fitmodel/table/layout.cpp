@@ -365,20 +365,26 @@ private:
             lane.read.unit = unit;
     }
 
-    /// The first line above the table that is no note; or what stands in its corner.
+    /// The first line above the table that is no note, or behind titles of the page and before
+    /// others of them: what stands before those is the shop's. Or what stands in the corner.
     void findModel()
     {
+        bool behind = false; // titles of the page
         for (std::size_t r = 0; r < m_extent.from; ++r) {
             const GridRow& row = m_grid.rows[r];
             const GridCell* title = titleIn(row, m_table);
-            if (!title)
+            if (!title) {
+                behind = behind || isOfAPage(row, m_table);
                 continue;
+            }
             const CellPlace place{r, static_cast<std::size_t>(title - row.data())};
             if (namesSize(place))
                 continue;
             auto& to = settingIn(title->text, m_table) ? m_layout.setting : m_layout.model;
             // "Plover", the page's, then "Plover 29", the table's.
-            if (!to || title->text.starts_with(cellAt(m_grid, *to).text + ' '))
+            const bool before = r + 1 < m_extent.from && isOfAPage(m_grid.rows[r + 1], m_table);
+            if (!to || (behind && before)
+                || title->text.starts_with(cellAt(m_grid, *to).text + ' '))
                 to = place;
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();

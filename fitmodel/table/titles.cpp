@@ -31,6 +31,14 @@ bool isPath(std::string_view text, const HeadingTable& table)
     return false;
 }
 
+/// "Colour: matt black", but no setting.
+bool isLabelled(std::string_view text, const HeadingTable& table)
+{
+    const std::size_t colon = text.find(": ");
+    return colon != std::string_view::npos && !titleOf(text.substr(0, colon), table).empty()
+           && !settingIn(text, table);
+}
+
 /// The end of a sentence, or what leads to one.
 bool isProse(std::string_view text)
 {
@@ -41,14 +49,17 @@ bool isProse(std::string_view text)
 
 bool isPageTitle(std::string_view text, const HeadingTable& table)
 {
-    bool any = false;
-    for (const std::string& word : wordsOf(text)) {
-        any = any || table.pageWords.contains(word);
-        if (!table.pageWords.contains(word) && !table.titleWords.contains(word)
-            && word.find_first_not_of("0123456789") != std::string::npos)
-            return false;
-    }
-    return any;
+    text = trimmed(text);
+    if (const std::size_t bracket = text.rfind('(');
+        text.ends_with(')') && bracket > 0
+        && text.find_first_not_of("0123456789", bracket + 1) + 1 == text.size())
+        text = text.substr(0, bracket);
+    const std::vector<std::string> words = wordsOf(text);
+    const auto isOne = [&](const std::string& word) { return table.pageWords.contains(word); };
+    return std::any_of(words.begin(), words.end(), isOne)
+           && std::all_of(words.begin(), words.end(), [&](const std::string& word) {
+                  return isOne(word) || table.titleWords.contains(word);
+              });
 }
 
 std::optional<Setting> settingIn(std::string_view text, const HeadingTable& table)
@@ -71,7 +82,7 @@ bool isOfAPage(const GridRow& row, const HeadingTable& table)
 {
     return std::all_of(row.begin(), row.end(), [&](const GridCell& cell) {
         return cell.text.empty()
-               || (!cell.heading->understood()
+               || (!cell.heading->understood() && !wordsOf(cell.text).empty()
                    && (isPageTitle(cell.text, table) || titleOf(cell.text, table).empty()));
     });
 }
@@ -79,11 +90,12 @@ bool isOfAPage(const GridRow& row, const HeadingTable& table)
 bool isTitle(const GridCell& cell, const HeadingTable& table)
 {
     const std::string title = titleOf(cell.text, table);
-    return !cell.note && !isFootOfAPage(cell.text, table.limits.longestPageNumber)
+    return !cell.note && cell.kind != CellKind::Number
+           && !isFootOfAPage(cell.text, table.limits.longestPageNumber)
            && !isPageTitle(cell.text, table) && !isProse(cell.text) && !isPath(cell.text, table)
-           && !cell.heading->understood() && !cell.heading->onlyUnit
-           && cell.text.size() <= table.limits.longestTitle && !title.empty()
-           && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
+           && !isLabelled(cell.text, table) && !cell.heading->understood()
+           && !cell.heading->onlyUnit && cell.text.size() <= table.limits.longestTitle
+           && !title.empty() && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
 }
 
 const GridCell* titleIn(const GridRow& row, const HeadingTable& table)
