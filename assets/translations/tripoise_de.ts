@@ -6114,6 +6114,13 @@
         <translation>Größen dazu</translation>
     </message>
     <message numerus="yes">
+        <source>%1; %n in place of another of its name</source>
+        <translation>
+            <numerusform>%1; %n an Stelle einer anderen dieses Namens</numerusform>
+            <numerusform>%1; %n an Stelle anderer ihres Namens</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>Add %n size(s) and keep the frame</source>
         <translation>
             <numerusform>%n Größe dazu, und den Rahmen merken</numerusform>

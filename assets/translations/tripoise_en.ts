@@ -78,6 +78,13 @@
         </translation>
     </message>
     <message numerus="yes">
+        <source>%1; %n in place of another of its name</source>
+        <translation>
+            <numerusform>%1; %n in place of another of its name</numerusform>
+            <numerusform>%1; %n in place of others of their names</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>Add %n size(s) and keep the frame</source>
         <translation>
             <numerusform>Add %n size and keep the frame</numerusform>

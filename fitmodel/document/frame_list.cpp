@@ -86,6 +86,18 @@ std::optional<Fitting> withFrames(Fitting fitting, const std::vector<FrameSize>&
     return fitting;
 }
 
+std::size_t replacedBy(const std::vector<FrameSize>& sizes, const Fitting& fitting)
+{
+    return static_cast<std::size_t>(
+        std::count_if(sizes.begin(), sizes.end(), [&](const FrameSize& size) {
+            return std::any_of(fitting.frames.begin(), fitting.frames.end(),
+                               [&](const FrameSize& frame) {
+                                   return frame.model == size.model && frame.size == size.size
+                                          && frame.geometry != size.geometry;
+                               });
+        }));
+}
+
 void unite(Fitting& fitting)
 {
     std::vector<FrameSize*> sizes;

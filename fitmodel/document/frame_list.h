@@ -20,6 +20,9 @@ namespace tripoise {
 [[nodiscard]] std::optional<Fitting> withFrames(Fitting fitting,
                                                 const std::vector<FrameSize>& sizes);
 
+/// How many of them such a fitting has by that name, of another geometry.
+[[nodiscard]] std::size_t replacedBy(const std::vector<FrameSize>& sizes, const Fitting& fitting);
+
 /// Tyres and mudguards that every size has alike are the bicycle's.
 void unite(Fitting& fitting);
 

@@ -187,6 +187,10 @@ void readLimits(Fields& fields, ReadingLimits& to)
     to.mostBlankLines = count("most_blank_lines");
     to.mostBytesSearched = count("most_bytes_searched");
     to.mostLinesAbove = count("most_lines_above");
+    to.mostTextsInCell = count("most_texts_in_cell");
+    to.leastFlatCells = count("least_flat_cells");
+    to.leastSentenceWords = count("least_sentence_words");
+    to.joinedShare = figure(fields, "joined_share");
     to.leastCounted = count("least_counted");
     to.leastHeadedCells = count("least_headed_cells");
     to.longestNameWords = count("longest_name_words");
@@ -215,6 +219,12 @@ std::variant<HeadingTable, Problems> readHeadingTable(std::string_view text, Num
     table.fillers = words(fields, "fillers");
     table.titleWords = words(fields, "title_words");
     table.sizeWords = words(fields, "size_words");
+    table.pageWords = words(fields, "page_words");
+    table.settingWords = words(fields, "setting_words");
+    if (auto settings = fields.needObject("settings"))
+        for (const bool high : {false, true})
+            for (const std::string& word : words(*settings, high ? "high" : "low"))
+                table.settings.emplace(word, high);
     if (auto reading = fields.needObject("reading"))
         readLimits(*reading, table.limits);
     for (const std::string& missing : texts(fields, "missing"))

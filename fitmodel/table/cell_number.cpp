@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cctype>
 #include <cmath>
+#include <utility>
 
 namespace tripoise {
 namespace {
@@ -61,25 +62,51 @@ bool onlyMarks(std::string_view rest)
            && onlyMarks(inside.substr(end + 1));
 }
 
-/// "565 mm (22.2\")", "22.2 in / 565 mm", "565 mm 22.2\"": the same but for the rounding of both.
-bool sameInAnotherUnit(NumberReader reader, const CellNumber& number)
+/// Whether two figures are of one length but for the rounding of both.
+bool isSame(double value, double step, Unit unit, const CellNumber& other, Unit otherUnit)
+{
+    const double size = factsOf(unit).size;
+    const double otherSize = factsOf(otherUnit).size;
+    const double rounding = 0.5 * (step * size + other.step * otherSize);
+    constexpr double share = 0.01; // converted from a figure before it was rounded
+    return std::abs(value * size - other.value * otherSize)
+           <= rounding + share * std::abs(value * size);
+}
+
+/// "381 / 15.0", "15.0 / 381": of a length in inches as well the millimetres.
+std::optional<CellNumber> inMillimetres(const CellNumber& one, const CellNumber& other)
+{
+    for (const auto& [mm, inches] : {std::pair(one, other), std::pair(other, one)})
+        for (const double value : {mm.value, mm.grouped.value_or(mm.value)})
+            if (value > 0.0 && mm.unit == Unit::None && inches.unit == Unit::None
+                && isSame(value, mm.step, Unit::Millimetre, inches, Unit::Inch))
+                return CellNumber{value, {}, {}, {}, mm.step, false, Unit::Millimetre};
+    return std::nullopt;
+}
+
+/// "565 mm (22.2\")", "22.2 in / 565 mm", "565 mm 22.2\"", "5'1\" – 5'4\" (155–163 cm)": the same
+/// but for the rounding of both.
+bool sameInAnotherUnit(NumberReader reader, const CellNumber& number, const NumberWords& words)
 {
     reader.blanks();
     const bool bracket = reader.take("(") || reader.take("[");
     if (!bracket)
         reader.take("/");
-    const auto other = oneNumber(reader);
+    auto other = oneNumber(reader);
+    std::optional<CellNumber> high;
+    if (other && number.high && rangeSign(reader, words)) {
+        high = oneNumber(reader);
+        if (high && other->unit == Unit::None)
+            other->unit = high->unit;
+    }
     reader.blanks();
     const bool closed = !bracket || reader.take(")") || reader.take("]");
     if (!other || !closed || !onlyMarks(reader.rest()) || number.unit == Unit::None
-        || other->unit == Unit::None || other->unit == number.unit)
+        || other->unit == Unit::None || other->unit == number.unit
+        || number.high.has_value() != high.has_value())
         return false;
-    const double size = factsOf(number.unit).size;
-    const double otherSize = factsOf(other->unit).size;
-    const double rounding = 0.5 * (number.step * size + other->step * otherSize);
-    const double value = number.value * size;
-    constexpr double share = 0.01; // converted from a figure before it was rounded
-    return std::abs(value - other->value * otherSize) <= rounding + share * std::abs(value);
+    return isSame(number.value, number.step, number.unit, *other, other->unit)
+           && (!high || isSame(*number.high, number.step, number.unit, *high, other->unit));
 }
 
 } // namespace
@@ -94,16 +121,22 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
     auto number = oneNumber(reader);
     if (!number)
         return std::nullopt;
-    if (onlyMarks(reader.rest()) || sameInAnotherUnit(reader, *number))
+    if (onlyMarks(reader.rest()) || sameInAnotherUnit(reader, *number, words))
         return number;
     if (!rangeSign(reader, words))
         return std::nullopt;
     const bool slash = cell.substr(0, cell.size() - reader.rest().size()).ends_with('/');
     const auto high = oneNumber(reader);
     number->first = high && slash && high->value < number->value;
+    if (high && slash && onlyMarks(reader.rest()))
+        if (auto mm = inMillimetres(*number, *high))
+            return mm;
     const bool mixed = high && number->unit != Unit::None && high->unit != Unit::None
                        && high->unit != number->unit;
-    if (!high || mixed || !onlyMarks(reader.rest()) || (high->value < number->value && !slash))
+    if (!high || mixed || (high->value < number->value && !slash))
+        return std::nullopt;
+    const bool whole = onlyMarks(reader.rest());
+    if (!whole && number->first)
         return std::nullopt;
     if (number->first) {
         number->unit = number->unit == Unit::None ? high->unit : number->unit;
@@ -117,7 +150,7 @@ std::optional<CellNumber> cellNumber(std::string_view cell, const NumberWords& w
         number->grouped.reset();
     if (number->unit == Unit::None)
         number->unit = high->unit;
-    return number;
+    return whole || sameInAnotherUnit(reader, *number, words) ? number : std::nullopt;
 }
 
 } // namespace tripoise

@@ -31,6 +31,19 @@ std::size_t valuesIn(const GridRow& row, std::size_t from)
     return countOf(CellKind::Number, row, from) + countOf(CellKind::Missing, row, from);
 }
 
+/// "612 (low) / 609 (high)"
+bool CellReader::isNumberOfSettings(std::string_view text, HeadingRead& heading) const
+{
+    if (text.find_first_of("0123456789") == std::string_view::npos)
+        return false;
+    std::vector<Setting> settings;
+    const std::string rest = withoutSettings(text, m_table, settings);
+    if (settings.empty() || !cellNumber(rest, m_table.numbers))
+        return false;
+    heading.settings = std::move(settings);
+    return true;
+}
+
 GridCell CellReader::cell(std::string_view text, std::size_t line)
 {
     text = trimmed(text);
@@ -42,6 +55,8 @@ GridCell CellReader::cell(std::string_view text, std::size_t line)
         } else if (m_table.missing.contains(smallLetters(text))) {
             known.kind = CellKind::Missing;
         } else if (cellNumber(text, m_table.numbers)) {
+            known.kind = CellKind::Number;
+        } else if (isNumberOfSettings(text, known.heading)) {
             known.kind = CellKind::Number;
         } else {
             known.heading = readHeading(text, m_table);
@@ -76,6 +91,12 @@ bool isSizeName(std::string_view text, const HeadingTable& table)
         named = named || (!unit && !more);
     }
     return named;
+}
+
+bool namesOneSize(const GridRow& row, const HeadingTable& table)
+{
+    return filledIn(row) == 1 && row.front().kind != CellKind::Number
+           && isSizeName(row.front().text, table);
 }
 
 } // namespace tripoise::table

@@ -30,6 +30,9 @@ struct GridCell {
 
 using GridRow = std::vector<GridCell>;
 
+/// A row that is a size's name alone, and no number, which can be a page's.
+[[nodiscard]] bool namesOneSize(const GridRow& row, const HeadingTable& table);
+
 [[nodiscard]] bool isBlank(const GridRow& row);
 [[nodiscard]] std::size_t filledIn(const GridRow& row);
 /// How many of the cells from one on are of a kind.
@@ -52,6 +55,8 @@ public:
     [[nodiscard]] const HeadingTable& table() const { return m_table; }
 
 private:
+    bool isNumberOfSettings(std::string_view text, HeadingRead& heading) const;
+
     struct Known {
         CellKind kind = CellKind::Blank;
         HeadingRead heading;

@@ -152,31 +152,40 @@ bool inColumns(const Lines& lines)
     return 2 * with > count;
 }
 
-/// The sign that every line with several numbers has between its cells, if there is one: then
-/// blanks part words, and beside tabs other signs do.
+/// The sign that every line with several numbers has between its cells, from the first line with it
+/// to the last, if there is one: then blanks part words, and beside tabs other signs do.
 std::optional<char> markOf(const Lines& lines, CellReader& reader)
 {
-    constexpr std::string_view signs = "\t;|";
-    std::vector<std::size_t> with(signs.size());
-    std::size_t count = 0;
-    for (const PlainLine& line : lines) {
-        std::size_t numbers = 0;
-        for (const std::string& token : tokensOf(line.text))
-            numbers += reader.kindOf(token) == CellKind::Number ? 1 : 0;
-        if (numbers < 2 && line.text.find_first_of(signs) == std::string::npos)
-            continue;
-        ++count;
-        for (std::size_t i = 0; i < with.size(); ++i)
-            with[i] += line.text.find(signs[i]) != std::string::npos ? 1 : 0;
+    const auto severalNumbers = [&](const PlainLine& line) {
+        const Cells tokens = tokensOf(line.text);
+        return std::count_if(tokens.begin(), tokens.end(),
+                             [&](const std::string& token) {
+                                 return reader.kindOf(token) == CellKind::Number;
+                             })
+               >= 2;
+    };
+    for (const char sign : {'\t', ';', '|'}) {
+        const auto has = [sign](const PlainLine& line) {
+            return line.text.find(sign) != std::string::npos;
+        };
+        const auto first = std::find_if(lines.begin(), lines.end(), has);
+        const auto end = std::find_if(lines.rbegin(), lines.rend(), has).base();
+        if (std::count_if(first, lines.end(), has) >= 2
+            && std::all_of(first, end, [&](const PlainLine& line) {
+                   return has(line) || !severalNumbers(line);
+               }))
+            return sign;
     }
-    const auto at = std::find(with.begin(), with.end(), count);
-    if (count < 2 || at == with.end())
-        return std::nullopt;
-    return signs[static_cast<std::size_t>(at - with.begin())];
+    return std::nullopt;
 }
 
-/// One cell a line, as some pages are copied: headings each followed by as many values, or all
-/// headings and then the values of one size after another.
+} // namespace
+
+std::vector<GridRow> cutNowhere(const Lines& lines, CellReader& reader)
+{
+    return cut(lines, reader, [](const std::string& text) { return Cells{text}; });
+}
+
 Rows cutByHeadings(const Lines& lines, CellReader& reader)
 {
     GridRow cells;
@@ -259,13 +268,6 @@ Rows cutByHeadings(const Lines& lines, CellReader& reader)
         rowFrom(i, next - i);
     }
     return rows;
-}
-
-} // namespace
-
-std::vector<GridRow> cutNowhere(const Lines& lines, CellReader& reader)
-{
-    return cut(lines, reader, [](const std::string& text) { return Cells{text}; });
 }
 
 void eachCut(const Lines& lines, CellReader& reader, const std::function<void(Rows)>& offer)

@@ -21,6 +21,11 @@ struct PlainLine {
 [[nodiscard]] std::vector<GridRow> cutNowhere(const std::vector<PlainLine>& lines,
                                               CellReader& reader);
 
+/// One cell a line, as some pages are copied: headings each followed by as many values, or all
+/// headings and then the values of one size after another.
+[[nodiscard]] std::vector<GridRow> cutByHeadings(const std::vector<PlainLine>& lines,
+                                                 CellReader& reader);
+
 /// Offers what each way makes of the lines that allow it.
 void eachCut(const std::vector<PlainLine>& lines, CellReader& reader,
              const std::function<void(std::vector<GridRow>)>& offer);

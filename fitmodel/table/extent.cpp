@@ -28,7 +28,8 @@ private:
     {
         m_result.from = m_rows.size();
         for (std::size_t r = 0; r < m_rows.size(); ++r) {
-            const bool above = m_result.to == 0 && titleIn(m_rows[r], m_table);
+            const bool above =
+                m_result.to == 0 && (titleIn(m_rows[r], m_table) || isOfAPage(m_rows[r], m_table));
             if (filledIn(m_rows[r]) < 2 || isNote(m_rows[r]) || above)
                 continue;
             m_result.from = std::min(m_result.from, r);

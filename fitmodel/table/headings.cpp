@@ -213,7 +213,7 @@ private:
             return;
         if (behind && matches({words.begin(), words.end() - 1}))
             return;
-        if (matchesParts(words))
+        if (matchesSetting() || matchesParts(words))
             return;
         if (std::find(m_words.begin(), m_words.end(), "in") != m_words.end()) { // or a preposition
             std::vector<std::string> all = m_words;
@@ -279,6 +279,34 @@ private:
         m_read.isSize = m_read.isSize && m_read.guessed;
     }
 
+    /// "Head angle (low / high)": which rows are of which setting shows where there are others, so
+    /// that one alone is a guess.
+    bool matchesSetting()
+    {
+        std::vector<std::string> words = m_words;
+        std::vector<Setting> settings;
+        std::erase_if(words, [&](const std::string& word) {
+            const auto found = m_table.settings.find(word);
+            if (found == m_table.settings.end())
+                return false;
+            settings.push_back({found->second, word});
+            return true;
+        });
+        const bool two = settings.size() == 2 && settings.front().high != settings.back().high;
+        if (settings.size() != 1 && !two)
+            return false;
+        takeUnits(words);
+        std::vector<std::string> fewer = words;
+        std::erase_if(fewer, [&](const auto& word) { return m_table.settingWords.contains(word); });
+        m_read.guessed =
+            matches(words) || matchesParts(words) || matches(fewer) || matchesParts(fewer);
+        if (std::exchange(m_read.isSize, false))
+            m_read.guessed = false;
+        if (m_read.guessed)
+            m_read.settings = std::move(settings);
+        return m_read.guessed;
+    }
+
     /// "Head / seat angle": a part of the tube each, and the measure of the last.
     void matchTwo(std::string_view text)
     {
@@ -330,6 +358,32 @@ private:
 };
 
 } // namespace
+
+std::string withoutSettings(std::string_view text, const HeadingTable& table,
+                            std::vector<Setting>& settings)
+{
+    const auto isOfWord = [](char c) { return isLetter(c) || (c & 0x80) != 0; };
+    std::string rest;
+    for (std::size_t i = 0; i < text.size();) {
+        std::size_t end = i;
+        while (end < text.size() && isOfWord(text[end]))
+            ++end;
+        const std::vector<std::string> words = wordsOf(text.substr(i, end - i));
+        const auto found =
+            words.size() == 1 ? table.settings.find(words.front()) : table.settings.end();
+        if (found == table.settings.end()) {
+            end = std::max(end, i + 1);
+            rest += text.substr(i, end - i);
+        } else {
+            settings.push_back({found->second, words.front()});
+            const bool bracket = rest.ends_with('(') && end < text.size() && text[end] == ')';
+            rest.resize(rest.size() - (bracket ? 1 : 0));
+            end += bracket ? 1 : 0;
+        }
+        i = end;
+    }
+    return rest;
+}
 
 std::string exactKey(const std::vector<std::string>& words)
 {

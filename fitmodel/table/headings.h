@@ -68,7 +68,11 @@ struct ReadingLimits {
     // A table of something else above: how far the geometry is looked for behind blank lines.
     std::size_t mostBlankLines = 0;
     std::size_t mostBytesSearched = 0;
-    std::size_t mostLinesAbove = 0;   ///< of titles that can be part of one heading
+    std::size_t mostLinesAbove = 0;     ///< of titles that can be part of one heading
+    std::size_t mostTextsInCell = 0;    ///< of a page's blocks
+    std::size_t leastFlatCells = 0;     ///< of a block that can be a table without rows
+    std::size_t leastSentenceWords = 0; ///< of an explanation beside a heading
+    double joinedShare = 0.0;         ///< of the worth of blocks, from which on they are one table
     std::size_t leastCounted = 0;     ///< rows from which on 1, 2, 3 are their numbers
     std::size_t leastHeadedCells = 0; ///< of a line of values with single blanks
     std::size_t longestNameWords = 0; ///< of a size before its values
@@ -78,6 +82,14 @@ struct ReadingLimits {
     Range sizesMm;
 };
 
+/// One of two ways in which a frame can be set up, by a chip at its linkage.
+struct Setting {
+    bool high = false;
+    std::string name; ///< the word for it
+
+    bool operator==(const Setting&) const = default;
+};
+
 struct HeadingTable {
     std::unordered_map<std::string, Column> columns; ///< by `exactKey`
     std::unordered_set<std::string> sizes;           ///< by `exactKey`
@@ -85,12 +97,20 @@ struct HeadingTable {
     std::unordered_set<std::string> missing;         ///< as they stand, small letters
     std::unordered_set<std::string> fillers;         ///< words
     std::unordered_set<std::string> titleWords;      ///< words
+    std::unordered_set<std::string> pageWords;       ///< of a page's own titles: "overview"
+    std::unordered_map<std::string, bool> settings;  ///< by word, whether it is the high one
+    std::unordered_set<std::string> settingWords;    ///< beside these: "flip chip", "position"
     std::unordered_map<std::string, double> wheels;  ///< bead seat by a wheel's name
     HeadingParts parts;
     NumberWords numbers;
     PerColumn<Range> plausible{};
     ReadingLimits limits;
 };
+
+/// A cell's text without the settings it names, "612 (low) / 609 (high)", which are added in their
+/// order; as it is where it names none.
+[[nodiscard]] std::string withoutSettings(std::string_view text, const HeadingTable& table,
+                                          std::vector<Setting>& settings);
 
 /// The words of a term or heading, run together.
 [[nodiscard]] std::string exactKey(const std::vector<std::string>& words);
@@ -100,8 +120,9 @@ struct HeadingRead {
     std::optional<Column> second; ///< of two quantities in one cell, "head / seat angle"
     bool isSize = false;
     bool byParts = false;
-    bool guessed = false;   ///< but for what stands in brackets or behind "at", "with"
-    bool qualified = false; ///< says which of two ways of measuring is meant
+    bool guessed = false;          ///< but for what stands in brackets or behind "at", "with"
+    std::vector<Setting> settings; ///< that it holds in, in their order: "(low / high)"
+    bool qualified = false;        ///< says which of two ways of measuring is meant
     Unit unit = Unit::None;
     std::string letter; ///< a drawing letter that stands alone, "a"
     bool onlyUnit = false;

@@ -177,6 +177,8 @@ private:
         const std::size_t labelB = down ? *m_b.places.sizeLine : m_b.places.headingAt;
         const std::size_t start = down ? labelB + 1 : m_b.places.values.front();
         Grid grid = m_first.grid;
+        const auto title = titleWithSize(m_b);
+        const std::size_t sizeRow = down ? 0 : sizeRowOf(grid);
         std::size_t width = 0;
         for (std::size_t r = m_a.from; r < m_a.to; ++r)
             width = std::max(width, grid.rows[r].size());
@@ -191,6 +193,12 @@ private:
                         return std::optional(at);
                 return std::optional<std::size_t>();
             }();
+            if (title == r) {
+                GridRow& to = grid.rows[sizeRow];
+                to.resize(width, blank(row));
+                to.push_back(row.front());
+                continue;
+            }
             if (row.size() <= start || r < m_b.from || r >= m_b.to) {
                 others.push_back(row);
                 continue;
@@ -211,6 +219,29 @@ private:
                 grid.rows[r].resize(whole, blank(grid.rows[r]));
         grid.rows.insert(grid.rows.end(), others.begin(), others.end());
         return grid;
+    }
+
+    /// The row above a table of one size that is the size's name, where no line names it.
+    static std::optional<std::size_t> titleWithSize(const GridLayout& layout)
+    {
+        const auto& cells = layout.places.sizes.cells;
+        return layout.sizesDown || layout.places.sizeLine || cells.size() != 1 || !cells.front()
+                   ? std::nullopt
+                   : std::optional(cells.front()->row);
+    }
+
+    /// The first's line of sizes; made of that row where there is none.
+    std::size_t sizeRowOf(Grid& grid) const
+    {
+        const auto title = titleWithSize(m_a);
+        if (!title)
+            return m_a.from + m_a.places.sizeLine.value_or(0);
+        GridRow row(m_a.places.values.front(), blank(grid.rows[*title]));
+        row.push_back(grid.rows[*title].front());
+        grid.rows.erase(grid.rows.begin() + static_cast<std::ptrdiff_t>(*title));
+        const std::size_t at = m_a.from - 1;
+        grid.rows.insert(grid.rows.begin() + static_cast<std::ptrdiff_t>(at), std::move(row));
+        return at;
     }
 
     static void addTold(Grid& grid, const GridRow& row, std::size_t count)

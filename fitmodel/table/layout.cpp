@@ -33,11 +33,13 @@ public:
     GridLayout take() { return std::move(m_layout); }
 
 private:
-    [[nodiscard]] const GridCell& cellAt(const CellPlace& place) const
-    {
-        return m_grid.rows[place.row][place.cell];
-    }
     [[nodiscard]] bool isValue(std::size_t at) const { return m_places.of[at] == Place::Values; }
+
+    [[nodiscard]] bool namesSize(const CellPlace& place) const
+    {
+        const auto& cells = m_places.sizes.cells;
+        return std::find(cells.begin(), cells.end(), place) != cells.end();
+    }
 
     /// Whether sizes are named here, others or the first line's again: another table begins.
     [[nodiscard]] bool isOtherSizes(std::size_t line) const
@@ -66,9 +68,11 @@ private:
         m_carried.resize(m_sheet.length(), &noCell());
         // How many cells a row must have so that each stands where it belongs.
         std::size_t places = across && !m_places.values.empty() ? m_places.values.back() + 1 : 0;
-        for (std::size_t r = 0; r < m_extent.from && across; ++r)
-            if (!m_grid.rows[r].front().note)
-                m_above.push_back(m_grid.rows[r].front().text);
+        for (std::size_t r = 0; r < m_extent.from && across; ++r) {
+            const GridCell& cell = m_grid.rows[r].front();
+            if (!cell.note && !settingIn(cell.text, m_table) && !namesSize({r, 0}))
+                m_above.push_back(cell.text);
+        }
         for (std::size_t line = 0; line < m_sheet.lines(); ++line) {
             if (line == m_places.sizeLine || line == m_places.secondSizeLine)
                 continue;
@@ -100,17 +104,23 @@ private:
             withholdSize(i, m_sheet.place(0, m_places.values[i]).row, places);
     }
 
+    static int settingOf(const Lane& lane)
+    {
+        const auto& settings = lane.read.settings;
+        return settings.size() != 1 ? 0 : settings.front().high ? 2 : 1;
+    }
+
     /// Whether it looks like several tables that nothing parts: columns come again, or rows of
     /// sizes stand among rows of headings.
     [[nodiscard]] bool isMixed() const
     {
-        std::map<Column, std::size_t> columns;
+        std::map<std::pair<Column, int>, std::size_t> columns; // and settings
         std::size_t sizes = 0;
         std::size_t above = 0; // the line of sizes
         std::size_t again = 0;
         for (const Lane& lane : m_layout.lanes) {
             if (isOfTheFrame(lane.read.column))
-                again += ++columns[*lane.read.column] == 2 ? 1 : 0;
+                again += ++columns[{*lane.read.column, settingOf(lane)}] == 2 ? 1 : 0;
             else
                 sizes += !m_extent.sizesDown && isSizeName(lane.heading, m_table) ? 1 : 0;
             const bool isAbove =
@@ -176,7 +186,7 @@ private:
     {
         const auto count =
             std::count_if(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
-                return cell && cellAt(*cell).kind == CellKind::Number;
+                return cell && cellAt(m_grid, *cell).kind == CellKind::Number;
             });
         return 2 * static_cast<std::size_t>(count) >= lane.cells.size();
     }
@@ -186,11 +196,13 @@ private:
     void withhold(Lane& lane, std::size_t row, std::size_t places)
     {
         const auto full =
-            std::count_if(lane.cells.begin(), lane.cells.end(),
-                          [&](const auto& cell) { return cell && !cellAt(*cell).text.empty(); });
+            std::count_if(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+                return cell && !cellAt(m_grid, *cell).text.empty();
+            });
         const bool runsOn =
-            std::any_of(lane.cells.begin(), lane.cells.end(),
-                        [&](const auto& cell) { return cell && cellAt(*cell).heading->column; });
+            std::any_of(lane.cells.begin(), lane.cells.end(), [&](const auto& cell) {
+                return cell && cellAt(m_grid, *cell).heading->column;
+            });
         if ((m_grid.rows[row].size() >= places && !runsOn) || full < 2)
             return;
         m_layout.shortRows.push_back({row, 0});
@@ -212,9 +224,18 @@ private:
             lane.cells[size].reset();
     }
 
-    /// "Angles (degrees)" above a group of headings, or a unit alone; the first part of a heading.
+    /// "Angles (degrees)" above a group of headings, or a unit alone; a setting; the first part of
+    /// a heading.
     void takeSection(std::size_t line)
     {
+        if (const std::string& title = m_sheet.text(line, m_places.headingAt); !title.empty()) {
+            m_setting = settingIn(title, m_table);
+            if (m_setting) {
+                const CellPlace place = m_sheet.place(line, m_places.headingAt);
+                m_grid.rows[place.row][place.cell].note = true;
+                return;
+            }
+        }
         bool stated = false;
         for (std::size_t at = 0; at < m_sheet.length(); ++at) {
             const GridCell& cell = m_sheet.cell(line, at);
@@ -265,13 +286,18 @@ private:
         name(lane, line, together, letter);
         if (lane.read.unit == Unit::None)
             lane.read.unit = m_section;
+        for (const auto& cell : lane.cells)
+            if (cell && lane.read.settings.empty())
+                lane.read.settings = cellAt(m_grid, *cell).heading->settings;
+        if (m_setting && lane.read.column && lane.read.settings.empty())
+            lane.read.settings.push_back(*m_setting);
         return lane;
     }
 
     /// What can be the heading: all that stands directly above, all before the values, the heading,
     /// the title of its group with it, notes beside.
-    [[nodiscard]] std::vector<std::string> offers(std::size_t line,
-                                                  const std::string& together) const
+    [[nodiscard]] std::vector<std::string> offers(std::size_t line, const std::string& together,
+                                                  bool hasNumbers) const
     {
         const std::string& own = m_sheet.text(line, m_places.headingAt);
         std::vector<std::string> all;
@@ -281,8 +307,9 @@ private:
                 text += m_above[i] + ' ';
             return text + own;
         };
-        for (std::size_t count = std::min(m_above.size(), m_table.limits.mostLinesAbove);
-             count > 0 && !m_valuesAbove; --count)
+        const std::size_t above =
+            hasNumbers ? std::min(m_above.size(), m_table.limits.mostLinesAbove) : 0;
+        for (std::size_t count = above; count > 0 && !m_valuesAbove; --count)
             all.push_back(joined(count));
         all.push_back(together);
         all.push_back(own);
@@ -300,12 +327,13 @@ private:
     {
         std::vector<std::string> cells;
         for (const auto& cell : lane.cells)
-            cells.push_back(cell ? cellAt(*cell).text : std::string());
+            cells.push_back(cell ? cellAt(m_grid, *cell).text : std::string());
         Unit& unit = lane.read.unit;
         bool first = true;
-        for (const std::string& offer : offers(line, together)) {
+        for (const std::string& offer : offers(line, together, hasNumbers(lane))) {
             const HeadingRead heading = readHeading(offer, m_table);
-            if (unit == Unit::None && !first && lane.heading.empty())
+            const bool isNote = offer.find_first_of("0123456789") != std::string::npos;
+            if (unit == Unit::None && !first && lane.heading.empty() && !isNote)
                 unit = heading.unit;
             first = false;
             const HeadingRead* named = m_extent.legend.named(heading.letter);
@@ -337,13 +365,27 @@ private:
             lane.read.unit = unit;
     }
 
-    /// The first line above the table that is no note; or what stands in its corner.
+    /// The first line above the table that is no note, or behind titles of the page and before
+    /// others of them: what stands before those is the shop's. Or what stands in the corner.
     void findModel()
     {
-        for (std::size_t r = 0; r < m_extent.from && !m_layout.model; ++r) {
+        bool behind = false; // titles of the page
+        for (std::size_t r = 0; r < m_extent.from; ++r) {
             const GridRow& row = m_grid.rows[r];
-            if (const GridCell* title = titleIn(row, m_table))
-                m_layout.model = CellPlace{r, static_cast<std::size_t>(title - row.data())};
+            const GridCell* title = titleIn(row, m_table);
+            if (!title) {
+                behind = behind || isOfAPage(row, m_table);
+                continue;
+            }
+            const CellPlace place{r, static_cast<std::size_t>(title - row.data())};
+            if (namesSize(place))
+                continue;
+            auto& to = settingIn(title->text, m_table) ? m_layout.setting : m_layout.model;
+            // "Plover", the page's, then "Plover 29", the table's.
+            const bool before = r + 1 < m_extent.from && isOfAPage(m_grid.rows[r + 1], m_table);
+            if (!to || (behind && before)
+                || title->text.starts_with(cellAt(m_grid, *to).text + ' '))
+                to = place;
         }
         for (std::size_t at = 0; m_places.sizeLine && !m_layout.model && at < m_sheet.length();
              ++at)
@@ -361,6 +403,7 @@ private:
     std::vector<std::string> m_above;       ///< lines without values, one below the other
     bool m_valuesAbove = false;             ///< and lines with values since
     Unit m_section = Unit::None;            ///< that the last of these lines states
+    std::optional<Setting> m_setting;       ///< that it names
     GridLayout m_layout;
 };
 

@@ -17,7 +17,8 @@ struct Lane {
     std::string heading;
     std::vector<CellPlace> headingCells;
     std::vector<CellPlace> unitCells;
-    HeadingRead read; ///< of the heading, or of what its letter stands for
+    HeadingRead read;                 ///< of the heading, or of what its letter stands for
+    std::optional<std::size_t> piece; ///< of two in each cell, "65 / 65.5"
     std::vector<std::optional<CellPlace>> cells; ///< by size
 };
 
@@ -27,6 +28,7 @@ struct GridLayout {
     std::size_t to = 0;
     Places places; ///< along the lines of the sheet, and the sizes in them
     std::optional<CellPlace> model;
+    std::optional<CellPlace> setting; ///< that is named beside it
     std::vector<Lane> lanes;
     Unit unit = Unit::None;       ///< of lengths, stated for the whole table
     std::size_t rowsRead = 0;     ///< what follows is another table
@@ -34,7 +36,8 @@ struct GridLayout {
     /// The first of the cells of each row that has fewer or more than there are places, so that
     /// nothing says whose its numbers are. They belong to no lane.
     std::vector<CellPlace> shortRows;
-    std::vector<bool> withheld; ///< by size, where it stands in such a row
+    std::vector<bool> withheld;   ///< by size, where it stands in such a row
+    std::vector<CellPlace> aside; ///< of another setting, which has a layout of its own
 };
 
 /// Marks the cells that state units as notes.

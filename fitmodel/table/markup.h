@@ -2,11 +2,10 @@
 //
 // The tables of a page's source (HTML), as rows of cells.
 //
-// A tokeniser for this alone: tags are told from text, tables, rows and cells kept, merged cells
-// repeated in every place they cover, all else is text or is passed over (scripts, styles,
-// comments, pictures). Nothing is executed, fetched or opened. Tags may be missing or crossed, as
-// they are on pages. One pass, linear in the bytes; how deep tables lie in each other, how many
-// cells there are and how much text is repeated are limited, so that memory is.
+// Tables, rows and cells are kept, merged cells repeated in every place they cover, all else is
+// text. Tags may be missing or crossed, as they are on pages. One pass over `page_source.h`; how
+// deep tables lie in each other, how many cells there are and how much text is repeated are
+// limited, so that memory is.
 #pragma once
 
 #include "base/problem.h"
@@ -21,11 +20,15 @@ namespace tripoise::table {
 inline constexpr std::size_t mostMarkupBytes = 8'000'000;
 inline constexpr std::size_t mostMarkupCells = 20'000;
 inline constexpr std::size_t mostTablesNested = 20;
+inline constexpr std::size_t mostAbove = 4;  ///< lines of text
+inline constexpr std::size_t mostBelow = 12; ///< of the same
+
+using TextRows = std::vector<std::vector<std::string>>;
 
 struct PageTable {
-    std::vector<std::vector<std::string>> rows; ///< of one blank between words, UTF-8
-    std::vector<std::string> above;             ///< the last lines of text before it
-    std::vector<std::string> below;             ///< the first behind it
+    TextRows rows;                  ///< of one blank between words, UTF-8
+    std::vector<std::string> above; ///< the title and the last lines of text before it
+    std::vector<std::string> below; ///< the first behind it
 };
 
 [[nodiscard]] bool looksLikeMarkup(std::string_view text);

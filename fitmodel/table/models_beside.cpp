@@ -2,6 +2,7 @@
 #include "table/models_beside.h"
 
 #include "table/titles.h"
+#include "text/plain.h"
 
 #include <algorithm>
 #include <set>
@@ -29,7 +30,7 @@ public:
             if (std::find(models.begin(), models.end(), title) == models.end())
                 models.push_back(title);
         for (const std::string& model : models) {
-            TablePart one{m_layout.sizesDown ? rowsOf(model) : placesOf(model), {}, {}};
+            TablePart one{m_layout.sizesDown ? rowsOf(model) : placesOf(model), {}, {}, {}};
             one.layout = layoutOf(one.grid, m_table);
             if (!model.empty())
                 one.title = model;
@@ -60,8 +61,7 @@ private:
         if (m_layout.sizesDown && findTitleRows())
             return true;
         const std::vector<std::string>& names = m_places.sizes.names;
-        if (std::set<std::string>(names.begin(), names.end()).size() == names.size())
-            return false;
+        m_namedTwice = std::set<std::string>(names.begin(), names.end()).size() < names.size();
         const std::size_t end = m_layout.sizesDown ? m_sheet.lines() : *m_places.sizeLine;
         for (std::size_t line = 0; line < end; ++line)
             if (line != m_places.sizeLine && takeTitles(line))
@@ -88,7 +88,22 @@ private:
                 return false;
         }
         m_titleLine = line;
-        return models.size() > 1;
+        return models.size() > 1 && (m_namedTwice || (!m_layout.sizesDown && areOfModels(models)));
+    }
+
+    /// Whether titles over sizes that all have names of their own are of models, not of wheels.
+    [[nodiscard]] bool areOfModels(const std::set<std::string>& titles) const
+    {
+        return 2 * titles.size() <= m_titles.size()
+               && std::all_of(titles.begin(), titles.end(), [&](const std::string& title) {
+                      const std::vector<std::string> words = wordsOf(title);
+                      return !words.empty() && isLetter(words.front().front())
+                             && words.front().size() >= 3
+                             && std::none_of(words.begin(), words.end(), [&](const auto& word) {
+                                    return m_table.wheels.contains(word)
+                                           || m_table.pageWords.contains(word);
+                                });
+                  });
     }
 
     /// A row that is a name alone, above the rows of its sizes and behind those of another.
@@ -178,9 +193,10 @@ private:
             for (std::size_t at = 0; at < row.size(); ++at) {
                 const bool value = at >= m_places.values.front();
                 const bool title = r == m_layout.from + *m_titleLine;
-                if (!value || (!isShort && !title && isOf(model, at)))
+                const bool again = title && row[at].heading->isSize; // "Frame size (cm)"
+                if ((!value && !again) || (!isShort && !title && isOf(model, at)))
                     kept.push_back(row[at]);
-                else if (title && row[at].text == model)
+                else if (again || (title && row[at].text == model))
                     grid.told.push_back(row[at]);
                 else if (isShort && !row[at].text.empty())
                     unsaid += (unsaid.empty() ? "" : " ") + row[at].text;
@@ -199,6 +215,7 @@ private:
     const HeadingTable& m_table;
     const Sheet m_sheet;
     std::vector<std::string> m_titles; ///< by size
+    bool m_namedTwice = false;         ///< a size
     std::optional<std::size_t> m_titleLine;
     std::set<std::size_t> m_titleRows;
 };

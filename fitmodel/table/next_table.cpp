@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <map>
 #include <set>
+#include <utility>
 
 namespace tripoise::table {
 namespace {
@@ -85,7 +86,10 @@ private:
         }
         const auto isNumbers = [&](std::size_t r) { return hasSizes(m_rows[r]); };
         const auto isNames = [&](std::size_t r) { return canNameSizes(m_rows[r]); };
-        const auto isAlone = [&](std::size_t r) { return titleIn(m_rows[r], m_table) != nullptr; };
+        const auto isAlone = [&](std::size_t r) {
+            const GridCell* title = titleIn(m_rows[r], m_table);
+            return title && !settingIn(title->text, m_table);
+        };
         const auto firstOf = [&](auto&& is) -> std::optional<std::size_t> {
             // Most comes again below the title of a table, less below those of its sections.
             std::optional<std::size_t> best;
@@ -142,7 +146,12 @@ private:
     {
         std::map<std::string, std::size_t> seen; // and in which row last
         std::optional<std::size_t> again;
+        std::optional<bool> setting;
         for (std::size_t r = m_extent.from; r < m_extent.to; ++r) {
+            const GridCell* title = titleIn(m_rows[r], m_table);
+            if (const auto one = title ? settingIn(title->text, m_table) : std::nullopt)
+                if (std::exchange(setting, one->high) != one->high)
+                    seen.clear();
             const auto heading =
                 std::find_if(m_rows[r].begin(), m_rows[r].end(),
                              [](const GridCell& cell) { return cell.heading->column; });

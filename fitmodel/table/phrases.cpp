@@ -5,6 +5,33 @@
 #include <map>
 
 namespace tripoise::table {
+namespace {
+
+/// "Extra", "X", "2X": of the size behind it.
+bool isOfNext(const std::string& word)
+{
+    const std::string small = smallLetters(word);
+    return small == "extra"
+           || (small.ends_with('x') && small.find_first_not_of("0123456789x") == std::string::npos);
+}
+
+/// "S", "(50", "cm)": what stands in brackets belongs to the word before, "Extra" to the next.
+Cells namesJoined(const Cells& tokens)
+{
+    Cells cells;
+    bool open = false;
+    for (const std::string& token : tokens) {
+        open = open || token.starts_with('(');
+        if (!cells.empty() && (open || isOfNext(cells.back())))
+            cells.back() += ' ' + token;
+        else
+            cells.push_back(token);
+        open = open && !token.ends_with(')');
+    }
+    return cells;
+}
+
+} // namespace
 
 Phrases::Phrases(const std::vector<PlainLine>& lines, CellReader& reader) : m_reader(reader)
 {
@@ -24,12 +51,13 @@ Cells Phrases::operator()(const std::string& text)
     const Cells tokens = tokensOf(text);
     const std::size_t from = valuesFrom(tokens);
     Cells values = valueCells(tokens, from);
-    const std::size_t names = tokens.size() - std::min(m_count, tokens.size());
-    const auto behind = tokens.begin() + static_cast<std::ptrdiff_t>(names);
     // A line of sizes: their names are words as well.
+    const Cells words = namesJoined(tokens);
+    const std::size_t names = words.size() - std::min(m_count, words.size());
+    const auto behind = words.begin() + static_cast<std::ptrdiff_t>(names);
     const bool ofSizes =
-        tokens.size() >= m_count && std::all_of(behind, tokens.end(), [&](const auto& token) {
-            return isSizeName(token, m_reader.table());
+        words.size() >= m_count && std::all_of(behind, words.end(), [&](const auto& word) {
+            return isSizeName(word, m_reader.table());
         });
     const bool headed = is(CellKind::Heading, phrase(tokens, from));
     const bool title = values.size() == 1 && m_count > 1 && !headed;
@@ -38,8 +66,8 @@ Cells Phrases::operator()(const std::string& text)
     if (from > 0 && !values.empty() && !title && !(ofSizes && otherCount)) {
         cells.push_back(phrase(tokens, from));
     } else if (ofSizes && names <= 3) {
-        cells.push_back(phrase(tokens, names));
-        values.assign(behind, tokens.end());
+        cells.push_back(phrase(words, names));
+        values.assign(behind, words.end());
     } else {
         return {text};
     }

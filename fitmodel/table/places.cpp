@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: MIT
 #include "table/places.h"
 
+#include "table/titles.h"
 #include "text/plain.h"
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 namespace tripoise::table {
 namespace {
@@ -109,8 +111,30 @@ private:
                     first = row;
                 }
         m_sizesUnnamed = !line;
+        if (line && isOfTitles(*line))
+            ++*line;
         if (m_sizesUnnamed)
             findUnnamed();
+    }
+
+    /// Whether the line of sizes holds names of models, merged over sizes in the line below: their
+    /// heading stands in both.
+    [[nodiscard]] bool isOfTitles(std::size_t line) const
+    {
+        if (line + 1 >= m_sheet.lines())
+            return false;
+        std::set<std::string> names;
+        for (const std::size_t at : m_result.values) {
+            const std::string& below = m_sheet.text(line + 1, at);
+            const auto number = cellNumber(below, m_table.numbers);
+            names.insert(m_sheet.text(line, at));
+            if (isSizeName(m_sheet.text(line, at), m_table)
+                || !(number ? isSizeNumber(number->value) : isSizeName(below, m_table)))
+                return false;
+        }
+        const std::string& heading = m_sheet.text(line + 1, m_result.headingAt);
+        return 2 * names.size() <= m_result.values.size()
+               && (heading.empty() || heading == m_sheet.text(line, m_result.headingAt));
     }
 
     [[nodiscard]] bool isSizeHeading(std::size_t line, std::size_t at) const
@@ -209,17 +233,23 @@ private:
         SizesFound& sizes = m_result.sizes;
         const auto line = m_result.sizeLine;
         sizes.named = line.has_value();
+        findSettings();
+        std::string name;
         for (std::size_t i = 0; i < m_result.values.size(); ++i) {
             const std::size_t at = m_result.values[i];
-            const std::string name = line ? m_sheet.text(*line, at) : std::string();
+            const std::string own = line ? m_sheet.text(*line, at) : std::string();
+            // A name merged over its settings is copied as the first alone.
+            name = own.empty() && !sizes.settings.empty() ? name : own;
             sizes.guessed = sizes.guessed || (line && name.empty());
             sizes.cells.push_back(line ? m_sheet.existing(*line, at) : std::nullopt);
             sizes.names.push_back(name.empty() ? std::to_string(i + 1) : name);
         }
         sizes.guessed = sizes.guessed || (line && m_sizesUnnamed && isMeasureMaybe(*line));
-        if (line)
+        if (line && sizes.settings.empty())
+            takeSettings();
+        if (line && sizes.settings.empty())
             nameByNextLine(*line);
-        else if (m_result.values.size() == 1)
+        else if (!line && m_result.values.size() == 1)
             sizeInTitle();
         for (std::size_t at = 0; line && at < m_sheet.length(); ++at)
             if (isSizeHeading(*line, at))
@@ -249,6 +279,57 @@ private:
         });
         return likeSizes(line) == ofNumbers && !words.empty()
                && (!titled || readHeading(titleOf(head, m_table), m_table).understood());
+    }
+
+    /// A line that says of each size in which setting it is: "Low", "High".
+    void findSettings()
+    {
+        for (std::size_t line = 0; line < m_sheet.lines() && m_result.sizeLine; ++line) {
+            std::vector<Setting> settings;
+            for (const std::size_t at : m_result.values)
+                if (auto one = settingIn(m_sheet.text(line, at), m_table))
+                    settings.push_back(std::move(*one));
+            if (line == m_result.sizeLine || !areSettings(settings))
+                continue;
+            m_result.sizes.settings = std::move(settings);
+            m_result.secondSizeLine = line;
+            for (std::size_t at = 0; at < m_sheet.length(); ++at)
+                if (!m_sheet.text(line, at).empty())
+                    m_result.sizes.headings.push_back(m_sheet.place(line, at));
+            return;
+        }
+    }
+
+    /// One of each size, and both of them.
+    [[nodiscard]] bool areSettings(const std::vector<Setting>& settings) const
+    {
+        const auto isHigh = [](const Setting& one) { return one.high; };
+        return settings.size() == m_result.values.size()
+               && std::any_of(settings.begin(), settings.end(), isHigh)
+               && !std::all_of(settings.begin(), settings.end(), isHigh);
+    }
+
+    /// "S low", "S (high)"
+    void takeSettings()
+    {
+        constexpr std::string_view signs = " (-/,";
+        SizesFound& sizes = m_result.sizes;
+        std::vector<std::string> names;
+        std::vector<Setting> settings;
+        for (const std::string& name : sizes.names) {
+            const std::size_t sign = name.find_last_of(signs);
+            const std::size_t end =
+                sign == std::string::npos ? sign : name.find_last_not_of(signs, sign);
+            if (end == std::string::npos)
+                return;
+            if (auto one = settingIn(name.substr(sign), m_table))
+                settings.push_back(std::move(*one));
+            names.push_back(name.substr(0, end + 1));
+        }
+        if (!areSettings(settings))
+            return;
+        sizes.names = std::move(names);
+        sizes.settings = std::move(settings);
     }
 
     /// One size for two sizes of wheel: "M" over "27.5" and "29".
@@ -281,10 +362,23 @@ private:
                 m_result.sizes.headings.push_back(m_sheet.place(next, at));
     }
 
-    /// "Kettlebridge 56" above a single size.
+    /// "Kettlebridge 56" above a single size, or its name alone; of several names above nothing
+    /// says which it is.
     void sizeInTitle()
     {
         SizesFound& sizes = m_result.sizes;
+        std::vector<std::size_t> names;
+        for (std::size_t r = 0; r < m_extent.from; ++r)
+            if (namesOneSize(m_grid.rows[r], m_table))
+                names.push_back(r);
+        if (!names.empty()) {
+            sizes.named = names.size() == 1;
+            if (sizes.named) {
+                sizes.names.front() = m_grid.rows[names.front()].front().text;
+                sizes.cells.front() = CellPlace{names.front(), 0};
+            }
+            return;
+        }
         for (std::size_t r = 0; r < m_extent.from && !sizes.named; ++r) {
             const std::string& title = m_grid.rows[r].front().text;
             const std::size_t blank = title.rfind(' ');

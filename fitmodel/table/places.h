@@ -18,6 +18,7 @@ struct SizesFound {
     std::vector<std::string> names;
     std::vector<std::optional<CellPlace>> cells; ///< of the names
     std::vector<CellPlace> headings;
+    std::vector<Setting> settings; ///< of each, where there are two
     bool named = false;
     bool guessed = false; ///< there are names, but not one for each place of numbers
     bool inModel = false; ///< the title of a single size ends in its name

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: MIT
 #include "table/read_part.h"
 
-#include "table/lane_values.h"
+#include "table/lane_columns.h"
 #include "table/legend.h"
-#include "table/repeated_columns.h"
 #include "table/shown.h"
+#include "table/titles.h"
 
 #include <algorithm>
 #include <map>
@@ -27,7 +27,12 @@ public:
             gatherNotUnderstood();
             return;
         }
-        columns();
+        sizes();
+        LaneColumns read = columnsOf(m_part, m_table, m_assignments);
+        m_result.columns = std::move(read.columns);
+        m_values = std::move(read.values);
+        m_result.problems.insert(m_result.problems.end(), read.problems.begin(),
+                                 read.problems.end());
         states();
         gatherNotUnderstood();
         complain();
@@ -66,68 +71,11 @@ private:
     TableCell& at(const CellPlace& place) { return m_result.rows[place.row][place.cell]; }
     [[nodiscard]] const std::string& textAt(const CellPlace& place) const
     {
-        return m_grid.rows[place.row][place.cell].text;
+        return cellAt(m_grid, place).text;
     }
     [[nodiscard]] std::size_t lineOf(const CellPlace& place) const
     {
-        return m_grid.rows[place.row][place.cell].line;
-    }
-
-    [[nodiscard]] const Assignment* assigned(std::size_t column, const std::string& heading) const
-    {
-        for (const Assignment& one : m_assignments) {
-            const auto* place = std::get_if<std::size_t>(&one.column);
-            const auto* name = std::get_if<std::string>(&one.column);
-            if ((place && *place == column) || (name && *name == heading))
-                return &one;
-        }
-        return nullptr;
-    }
-
-    void columns()
-    {
-        m_result.sizesDown = m_layout.sizesDown;
-        m_result.sizes = m_layout.places.sizes.names;
-        shortRows();
-        m_result.sizesFrom = m_layout.places.sizes.guessed ? SizesFrom::Guessed
-                             : m_layout.places.sizes.named ? SizesFrom::Named
-                                                           : SizesFrom::Counted;
-        nameSizesOnce();
-        std::vector<LaneTexts> texts;
-        std::map<std::size_t, LaneTexts> seconds;
-        for (const Lane& lane : m_layout.lanes) {
-            const auto& read = lane.read;
-            LaneTexts one{read.column, statedFor(lane), {}};
-            for (std::size_t i = 0; i < lane.cells.size(); ++i) {
-                // What is withheld is not blank: another size's figure is not its own.
-                const bool withheld = i < m_layout.withheld.size() && m_layout.withheld[i];
-                one.cells.push_back(lane.cells[i] ? textAt(*lane.cells[i])
-                                                  : std::string(withheld ? "-" : ""));
-            }
-            if (const Assignment* by = assigned(texts.size(), lane.heading))
-                one.column = by->meaning;
-            if (read.second && one.column == read.column)
-                seconds[texts.size()] = secondOf(one, *read.second);
-            texts.push_back(std::move(one));
-        }
-        const Unit usual = usualUnit(texts, m_table);
-        for (std::size_t i = 0; i < texts.size(); ++i) {
-            addColumn(m_layout.lanes[i], i, valuesOf(texts[i], usual, m_table));
-            if (!seconds.contains(i))
-                continue;
-            const LaneValues values = valuesOf(seconds[i], usual, m_table);
-            for (std::size_t j = 0; j < values.values.size(); ++j)
-                m_result.columns.back().beside[j] = values.values[j].entry;
-        }
-        std::vector<const HeadingRead*> headings;
-        for (const Lane& lane : m_layout.lanes)
-            headings.push_back(&lane.read);
-        leaveRepeated(m_result.columns, headings, m_result.problems);
-    }
-
-    [[nodiscard]] Unit statedFor(const Lane& lane) const
-    {
-        return lane.read.unit == Unit::None ? m_layout.unit : lane.read.unit;
+        return cellAt(m_grid, place).line;
     }
 
     /// Told once, with the first few of them.
@@ -145,16 +93,15 @@ private:
                     std::to_string(rows.size()), std::move(names));
     }
 
-    /// "71 / 73": the first stays, the second is a lane of its own.
-    static LaneTexts secondOf(LaneTexts& lane, Column column)
+    void sizes()
     {
-        LaneTexts second{column, lane.stated, {}};
-        for (std::string& cell : lane.cells) {
-            const std::size_t sign = cell.find_first_of("/|");
-            second.cells.push_back(sign == std::string::npos ? "" : cell.substr(sign + 1));
-            cell.resize(std::min(sign, cell.size()));
-        }
-        return second;
+        m_result.sizesDown = m_layout.sizesDown;
+        m_result.sizes = m_layout.places.sizes.names;
+        shortRows();
+        m_result.sizesFrom = m_layout.places.sizes.guessed ? SizesFrom::Guessed
+                             : m_layout.places.sizes.named ? SizesFrom::Named
+                                                           : SizesFrom::Counted;
+        nameSizesOnce();
     }
 
     void nameSizesOnce()
@@ -173,99 +120,10 @@ private:
         }
     }
 
-    void addColumn(const Lane& lane, std::size_t index, LaneValues values)
-    {
-        ReadColumn column;
-        column.heading = lane.heading;
-        column.line =
-            lane.headingCells.empty() ? firstLine(lane) : lineOf(lane.headingCells.front());
-        column.meaning = values.column;
-        column.headedAs = values.headedAs;
-        column.assigned = assigned(index, lane.heading) != nullptr;
-        const bool first = std::any_of(values.values.begin(), values.values.end(),
-                                       [](const LaneValue& value) { return value.first; });
-        // One cell for all may be the first size's alone.
-        const bool spread = values.column && growsWithSize(*values.column)
-                            && std::any_of(values.values.begin(), values.values.end(),
-                                           [](const LaneValue& value) { return value.allSizes; });
-        const bool guessed = values.headedAs || lane.read.guessed || m_layout.headingsGuessed;
-        column.from = column.assigned              ? ColumnFrom::Known
-                      : guessed || first || spread ? ColumnFrom::Guessed
-                      : lane.read.byParts          ? ColumnFrom::Parts
-                                                   : ColumnFrom::Known;
-        column.unit = values.unit;
-        column.unitGuessed = values.unitGuessed;
-        for (const LaneValue& value : values.values) {
-            column.entries.push_back(value.entry);
-            column.beside.push_back(value.beside);
-        }
-        if (values.unitDoubtful)
-            problem(ProblemCode::UnitDoubtful, lineName(column.line), shown(lane.heading),
-                    {unitKey(statedFor(lane)), unitKey(values.unit)});
-        if (values.headedAs)
-            problem(ProblemCode::OtherMeaning, lineName(column.line), shown(lane.heading),
-                    {std::string(keyOf(*values.headedAs)), std::string(keyOf(*values.column))});
-        mixedUnits(lane, column, values);
-        m_values.push_back(std::move(values));
-        m_result.columns.push_back(std::move(column));
-    }
-
-    static bool growsWithSize(Column column)
-    {
-        switch (column) {
-        case Column::Stack:
-        case Column::Reach:
-        case Column::HeadTube:
-        case Column::SeatTube:
-        case Column::SeatTubeCentre:
-        case Column::TopTube:
-        case Column::TopTubeActual:
-        case Column::Wheelbase:
-        case Column::FrontCentre:
-        case Column::FrontCentreHorizontal:
-        case Column::Standover:
-        case Column::Mass:
-        case Column::RiderHeight: return true;
-        default: return false;
-        }
-    }
-
-    [[nodiscard]] std::size_t firstLine(const Lane& lane) const
-    {
-        for (const auto& cell : lane.cells)
-            if (cell)
-                return lineOf(*cell);
-        return 0;
-    }
-
-    static std::string unitKey(Unit unit) { return std::string(factsOf(unit).key); }
-
-    /// Cells that were taken in another unit than the rest; the first, where several state their
-    /// own.
-    void mixedUnits(const Lane& lane, const ReadColumn& column, const LaneValues& values)
-    {
-        std::vector<std::string> other;
-        std::vector<std::string> first;
-        std::set<Unit> stated;
-        for (std::size_t i = 0; i < values.values.size(); ++i) {
-            if (!lane.cells[i])
-                continue;
-            const std::string text = shown(textAt(*lane.cells[i]));
-            if (first.size() < 3)
-                first.push_back(text);
-            if (values.values[i].otherUnit)
-                other.push_back(text);
-            const auto number = cellNumber(textAt(*lane.cells[i]), m_table.numbers);
-            if (values.values[i].entry && number && number->unit != Unit::None)
-                stated.insert(number->unit);
-        }
-        if (!other.empty() || stated.size() > 1)
-            problem(ProblemCode::MixedUnits, lineName(column.line), shown(column.heading),
-                    other.empty() ? first : other);
-    }
-
     void states()
     {
+        if (m_part.model)
+            m_result.model = titleOf(*m_part.model, m_table);
         if (m_layout.model && isGeometry()) {
             at(*m_layout.model).state = CellState::Model;
             std::string title = textAt(*m_layout.model);
@@ -273,14 +131,20 @@ private:
                 title.resize(std::min(title.rfind(' '), title.size()));
             m_result.model = titleOf(title, m_table);
         }
+        if (m_layout.setting && isGeometry()) {
+            at(*m_layout.setting).state = CellState::Model;
+            addToModel(titleOf(textAt(*m_layout.setting), m_table));
+        }
         if (m_part.title)
-            m_result.model = withTitle(m_result.model.value_or(std::string()));
+            addToModel(*m_part.title);
+        for (const CellPlace& place : m_layout.aside)
+            mark(place, CellState::SetAside, std::nullopt, std::nullopt);
         for (const CellPlace& place : m_layout.places.sizes.headings)
             at(place).state = CellState::Heading;
         for (auto& row : m_result.rows) // "Geometry"
             for (TableCell& cell : row)
-                if (cell.text.size() > 2 && titleOf(cell.text, m_table).empty()
-                    && cell.state == CellState::NotUnderstood)
+                if (cell.text.size() > 2 && cell.state == CellState::NotUnderstood
+                    && (titleOf(cell.text, m_table).empty() || isPageTitle(cell.text, m_table)))
                     cell.state = CellState::Heading;
         for (std::size_t i = 0; i < m_layout.places.sizes.cells.size(); ++i)
             if (const auto& place = m_layout.places.sizes.cells[i];
@@ -291,11 +155,11 @@ private:
     }
 
     /// "Corrie" above a table, "Corrie 700c" or "700c" over some of its sizes.
-    [[nodiscard]] std::string withTitle(const std::string& model) const
+    void addToModel(const std::string& title)
     {
-        const std::string& title = *m_part.title;
-        return model.empty() || title.find(model) != std::string::npos ? title
-                                                                       : model + ' ' + title;
+        const std::string model = m_result.model.value_or(std::string());
+        m_result.model =
+            model.empty() || title.find(model) != std::string::npos ? title : model + ' ' + title;
     }
 
     void mark(const CellPlace& place, CellState state, std::optional<std::size_t> column,

@@ -2,6 +2,7 @@
 #include "table/read_table.h"
 
 #include "table/markup.h"
+#include "table/paste.h"
 #include "table/read_part.h"
 #include "table/repeated_columns.h"
 #include "table/shown.h"

@@ -24,6 +24,11 @@ struct CellPlace {
     return cell;
 }
 
+[[nodiscard]] inline const GridCell& cellAt(const Grid& grid, const CellPlace& place)
+{
+    return grid.rows[place.row][place.cell];
+}
+
 class Sheet {
 public:
     Sheet(const Grid& grid, std::size_t from, std::size_t to, bool turned)

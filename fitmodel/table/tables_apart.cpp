@@ -3,6 +3,7 @@
 
 #include "table/joined_tables.h"
 #include "table/models_beside.h"
+#include "table/settings_apart.h"
 #include "text/plain.h"
 
 #include <algorithm>
@@ -53,7 +54,9 @@ public:
         m_parts.clear();
         for (TablePart& part : result)
             for (TablePart& one : modelsBeside(std::move(part), m_table))
-                m_parts.push_back(std::move(one));
+                for (TablePart& ofSetting : settingsApart(std::move(one)))
+                    m_parts.push_back(std::move(ofSetting));
+        nameOtherSettings();
         return std::move(m_parts);
     }
 
@@ -61,7 +64,7 @@ private:
     TablePart partOf(const Lines& lines) { return partOf(gridOf(lines, m_reader)); }
     TablePart partOf(Grid grid)
     {
-        TablePart part{std::move(grid), {}, {}};
+        TablePart part{std::move(grid), {}, {}, {}};
         part.layout = layoutOf(part.grid, m_table);
         return part;
     }
@@ -86,6 +89,26 @@ private:
         take({lines.begin(), at});
         take(rest);
         return true;
+    }
+
+    /// "Dunlin", "Low position" above a table, "High position" above the next of the same sizes.
+    void nameOtherSettings()
+    {
+        const TablePart* before = nullptr;
+        std::optional<std::string> model;
+        for (TablePart& part : m_parts) {
+            if (!part.isGeometry())
+                continue;
+            const auto& own = part.layout.model;
+            if (own)
+                model = cellAt(part.grid, *own).text;
+            else if (before && part.layout.setting
+                     && before->layout.places.sizes.names == part.layout.places.sizes.names)
+                part.model = model;
+            else
+                model.reset();
+            before = &part;
+        }
     }
 
     static bool isNoteAbove(const TablePart& part, std::size_t number)

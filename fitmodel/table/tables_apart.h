@@ -20,8 +20,9 @@ namespace tripoise::table {
 struct TablePart {
     Grid grid;
     GridLayout layout; ///< of that grid
-    /// The model's name over its sizes, where it stands beside others.
+    /// What tells it from others of the same model: the name over its sizes, the setting.
     std::optional<std::string> title;
+    std::optional<std::string> model; ///< of the table before, another setting's
 
     /// Sizes, and a column of a frame's geometry.
     [[nodiscard]] bool isGeometry() const;

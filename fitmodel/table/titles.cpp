@@ -2,12 +2,16 @@
 #include "table/titles.h"
 
 #include "table/legend.h"
+#include "text/plain.h"
+
+#include <algorithm>
+#include <utility>
 
 namespace tripoise::table {
 namespace {
 
 /// The foot or head of a page copied along: its number apart from other words, or an address.
-bool isOfAPage(const std::string& text, std::size_t longestNumber)
+bool isFootOfAPage(const std::string& text, std::size_t longestNumber)
 {
     const std::size_t figures = text.find_first_not_of("0123456789");
     const bool number = figures > 0 && (figures == std::string::npos || figures <= longestNumber);
@@ -17,15 +21,81 @@ bool isOfAPage(const std::string& text, std::size_t longestNumber)
            || text.find("www.") != std::string::npos || text.find("://") != std::string::npos;
 }
 
+/// "Home / Bikes / Weir": where on its site a page is.
+bool isPath(std::string_view text, const HeadingTable& table)
+{
+    for (const std::string_view sign : {" / ", " > ", "›", "»"})
+        if (const std::size_t at = text.find(sign);
+            at != std::string_view::npos && isPageTitle(text.substr(0, at), table))
+            return true;
+    return false;
+}
+
+/// "Colour: matt black", but no setting.
+bool isLabelled(std::string_view text, const HeadingTable& table)
+{
+    const std::size_t colon = text.find(": ");
+    return colon != std::string_view::npos && !titleOf(text.substr(0, colon), table).empty()
+           && !settingIn(text, table);
+}
+
+/// The end of a sentence, or what leads to one.
+bool isProse(std::string_view text)
+{
+    return text.ends_with('.') || text.ends_with('?') || text.ends_with('!') || text.ends_with(':');
+}
+
 } // namespace
+
+bool isPageTitle(std::string_view text, const HeadingTable& table)
+{
+    text = trimmed(text);
+    if (const std::size_t bracket = text.rfind('(');
+        text.ends_with(')') && bracket > 0
+        && text.find_first_not_of("0123456789", bracket + 1) + 1 == text.size())
+        text = text.substr(0, bracket);
+    const std::vector<std::string> words = wordsOf(text);
+    const auto isOne = [&](const std::string& word) { return table.pageWords.contains(word); };
+    return std::any_of(words.begin(), words.end(), isOne)
+           && std::all_of(words.begin(), words.end(), [&](const std::string& word) {
+                  return isOne(word) || table.titleWords.contains(word);
+              });
+}
+
+std::optional<Setting> settingIn(std::string_view text, const HeadingTable& table)
+{
+    std::optional<Setting> found;
+    for (const std::string& word : wordsOf(text)) {
+        const auto setting = table.settings.find(word);
+        if (setting == table.settings.end()) {
+            if (!table.settingWords.contains(word) && !table.titleWords.contains(word)
+                && !table.fillers.contains(word))
+                return std::nullopt;
+        } else if (std::exchange(found, Setting{setting->second, word})) {
+            return std::nullopt;
+        }
+    }
+    return found;
+}
+
+bool isOfAPage(const GridRow& row, const HeadingTable& table)
+{
+    return std::all_of(row.begin(), row.end(), [&](const GridCell& cell) {
+        return cell.text.empty()
+               || (!cell.heading->understood() && !wordsOf(cell.text).empty()
+                   && (isPageTitle(cell.text, table) || titleOf(cell.text, table).empty()));
+    });
+}
 
 bool isTitle(const GridCell& cell, const HeadingTable& table)
 {
     const std::string title = titleOf(cell.text, table);
-    return !cell.note && !isOfAPage(cell.text, table.limits.longestPageNumber)
-           && !cell.heading->understood() && !cell.heading->onlyUnit
-           && cell.text.size() <= table.limits.longestTitle && !title.empty()
-           && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
+    return !cell.note && cell.kind != CellKind::Number
+           && !isFootOfAPage(cell.text, table.limits.longestPageNumber)
+           && !isPageTitle(cell.text, table) && !isProse(cell.text) && !isPath(cell.text, table)
+           && !isLabelled(cell.text, table) && !cell.heading->understood()
+           && !cell.heading->onlyUnit && cell.text.size() <= table.limits.longestTitle
+           && !title.empty() && !readHeading(title, table).onlyUnit; // "Geometry (mm)"
 }
 
 const GridCell* titleIn(const GridRow& row, const HeadingTable& table)
@@ -49,7 +119,8 @@ std::size_t withTitle(const std::vector<GridRow>& rows, std::size_t row, const H
     std::size_t first = row;
     for (std::size_t r = row; r > 0; --r) {
         const GridCell* title = titleIn(rows[r - 1], table);
-        if (title && !title->text.ends_with('.') && !title->text.starts_with('*')) {
+        if (namesOneSize(rows[r - 1], table)
+            || (title && !title->text.ends_with('.') && !title->text.starts_with('*'))) {
             first = r - 1;
             break;
         }

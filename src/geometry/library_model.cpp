@@ -50,23 +50,31 @@ int LibraryModel::ticked() const
                            [](int sum, const Row& row) { return sum + int(row.ticked.size()); });
 }
 
+std::vector<FrameSize> LibraryModel::tickedSizes() const
+{
+    std::vector<FrameSize> sizes;
+    for (const Row& row : m_rows)
+        for (const std::size_t size : row.ticked)
+            sizes.push_back(row.frame.sizes[size]);
+    return sizes;
+}
+
 QString LibraryModel::addText() const
 {
-    return addSizesText(ticked(), false);
+    const std::vector<FrameSize> sizes = tickedSizes();
+    const std::size_t replaced = session() ? replacedBy(sizes, fitting()) : 0;
+    return addSizesText(int(sizes.size()), false, int(replaced));
 }
 
 bool LibraryModel::add()
 {
     if (!session() || ticked() == 0)
         return false;
-    std::vector<FrameSize> sizes;
+    const std::vector<FrameSize> sizes = tickedSizes();
     QStringList models;
-    for (const Row& row : m_rows) {
-        for (const std::size_t size : row.ticked)
-            sizes.push_back(row.frame.sizes[size]);
+    for (const Row& row : m_rows)
         if (!row.ticked.empty())
             models << QString::fromStdString(row.frame.model);
-    }
     auto next = withFrames(fitting(), sizes);
     if (!next) {
         say(tooManySizes(mostFrames));

@@ -57,6 +57,7 @@ private:
         bool operator==(const Row&) const = default;
     };
 
+    [[nodiscard]] std::vector<FrameSize> tickedSizes() const;
     void say(const QString& what);
 
     std::vector<Row> m_rows;

@@ -36,7 +36,8 @@ PageOrder clipboard()
     if (!data)
         return order;
     if (const QString page = data->hasHtml() ? data->html() : QString();
-        page.contains(QStringLiteral("<table"), Qt::CaseInsensitive))
+        page.contains(QStringLiteral("<table"), Qt::CaseInsensitive)
+        || page.contains(QStringLiteral("<div"), Qt::CaseInsensitive))
         order.page = page.toStdString();
     order.plain = data->text().toStdString();
     return order;
@@ -241,7 +242,10 @@ void TablePage::say(const QString& what)
 QString TablePage::modelName() const
 {
     const auto& own = m_work.ofChosen().model;
-    return QString::fromStdString(own ? *own : m_answer.read.model.value_or(""));
+    if (own || m_answer.models.size() < 2)
+        return QString::fromStdString(own ? *own : m_answer.read.model.value_or(""));
+    // Two of one name would take each other's place.
+    return tableName(m_answer.models, m_work.chosen);
 }
 
 void TablePage::setModelName(const QString& name)
@@ -436,7 +440,9 @@ bool TablePage::canAdd() const
 
 QString TablePage::addText() const
 {
-    return addSizesText(int(frames(true).size()), keep());
+    const std::vector<FrameSize> ticked = frames(true);
+    const std::size_t replaced = session() ? replacedBy(ticked, fitting()) : 0;
+    return addSizesText(int(ticked.size()), keep(), int(replaced));
 }
 
 std::vector<FrameSize> TablePage::frames(bool onlyTicked) const

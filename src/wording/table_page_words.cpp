@@ -74,12 +74,15 @@ QString tooManySizes(std::size_t most)
     return Words::tr("Not added: a fitting holds %1 sizes at most.").arg(most);
 }
 
-QString addSizesText(int count, bool keep)
+QString addSizesText(int count, bool keep, int replaced)
 {
     if (count == 0)
         return keep ? Words::tr("Keep") : Words::tr("Add sizes");
-    return keep ? Words::tr("Add %n size(s) and keep the frame", nullptr, count)
-                : Words::tr("Add %n size(s)", nullptr, count);
+    const QString text = keep ? Words::tr("Add %n size(s) and keep the frame", nullptr, count)
+                              : Words::tr("Add %n size(s)", nullptr, count);
+    return replaced == 0
+               ? text
+               : Words::tr("%1; %n in place of another of its name", nullptr, replaced).arg(text);
 }
 
 QString lineSentence(const Problem& problem)

@@ -31,7 +31,8 @@ namespace tripoise {
 [[nodiscard]] QString confirmText(); ///< of a guess
 [[nodiscard]] QString sayMeaningText();
 [[nodiscard]] QString tooManySizes(std::size_t most);
-[[nodiscard]] QString addSizesText(int count, bool keep);
+/// `replaced` of them take the place of others of their name.
+[[nodiscard]] QString addSizesText(int count, bool keep, int replaced);
 
 /// What the reader found, by the line it stands on.
 [[nodiscard]] QString lineSentence(const Problem& problem);

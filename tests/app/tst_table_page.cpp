@@ -379,6 +379,45 @@ private slots:
         QCOMPARE(page.chosen(), 0);
     }
 
+    // Two tables of one name would take each other's place.
+    void shouldNameTwoTablesOfOneNameApart()
+    {
+        QString other = clean;
+        other.replace(QStringLiteral("602\t624"), QStringLiteral("642\t664"));
+        const OwnFolders folders;
+        Session session;
+        TablePage page;
+        page.setSession(&session);
+        page.setKeep(false);
+        const std::size_t already = session.fitting().frames.size();
+        page.setText(clean + u'\n' + other);
+        QCOMPARE(page.models().size(), 2);
+        QCOMPARE(page.modelName(), QStringLiteral("Weir, table 1"));
+        QVERIFY(page.add());
+        page.choose(1);
+        QCOMPARE(page.modelName(), QStringLiteral("Weir, table 2"));
+        QVERIFY(page.add());
+        QCOMPARE(session.fitting().frames.size(), already + 8);
+    }
+
+    void shouldSayHowManySizesTakeThePlaceOfOthers()
+    {
+        QString other = clean;
+        other.replace(QStringLiteral("602\t624"), QStringLiteral("642\t664"));
+        const OwnFolders folders;
+        Session session;
+        TablePage page;
+        page.setSession(&session);
+        page.setKeep(false);
+        page.setText(clean);
+        QCOMPARE(page.addText(), QStringLiteral("Add 4 size(s)"));
+        QVERIFY(page.add());
+        QCOMPARE(page.addText(), QStringLiteral("Add 4 size(s)")); // the same once more
+        page.setText(other);
+        QCOMPARE(page.addText(),
+                 QStringLiteral("Add 4 size(s); 2 in place of another of its name"));
+    }
+
     void shouldTakeAMeaningFromAPersonAndGiveItBack()
     {
         TablePage page;

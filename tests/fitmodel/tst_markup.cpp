@@ -120,6 +120,27 @@ private slots:
         QCOMPARE(read.problems.front().code, ProblemCode::TooLarge);
     }
 
+    // How deep blocks lie in each other and how many texts they hold is limited as well.
+    void shouldBoundThePagesBlocks()
+    {
+        const auto nested = [](int depth) {
+            std::string page;
+            for (int i = 0; i < depth; ++i)
+                page += "<div>";
+            for (const char* row :
+                 {"<p>Size<p>S<p>M", "<p>Stack<p>560<p>580", "<p>Reach<p>380<p>390"})
+                page += std::string("<div>") + row + "</div>";
+            return readGeometryTable(page, headingTable());
+        };
+        QVERIFY(nested(150).readable());
+        QVERIFY(!nested(100'000).readable()); // and the stack holds
+        std::string many;
+        for (int i = 0; i < 60'000; ++i)
+            many += "<p>1";
+        QCOMPARE(readGeometryTable(many + "<div>", headingTable()).problems.front().code,
+                 ProblemCode::TooMany);
+    }
+
     // A long text in a cell that is merged over many is not repeated in each.
     void shouldNotMultiplyText()
     {

@@ -8,6 +8,7 @@
 #include "table_support.h"
 
 #include "frame/closure.h"
+#include "table/markup.h"
 #include "table/read_table.h"
 #include "text/encoding.h"
 #include "text/plain.h"
@@ -167,7 +168,7 @@ private slots:
         const auto tables = readGeometryTables(bytes, headingTable());
         if (tables.front().rows.empty())
             return; // refused as a whole, which a problem says
-        if (bytes.find("<table") != std::string::npos)
+        if (table::looksLikeMarkup(bytes))
             return; // a page's tags are no text; tst_markup.cpp
         const auto letters = [](std::string_view text) {
             std::string kept;
@@ -246,6 +247,11 @@ private slots:
         row("1234567890123", "none");
         row("M (54)", "none");
         row("12/25/26", "none");
+        row("381 / 15.0", "381 - - 1 mm"); // the same in inches
+        row("43.4 / 1,102", "1102 - - 0.001 mm");
+        row("381 / 15.5", "381 - - 1 none");
+        row("5'1\" - 5'4\" (155-163 cm)", "5.08333 5.33333 - 0.08333 ft");
+        row("5'1\" - 5'4\" (165-173 cm)", "none");
     }
     void shouldReadTheNumberOfACell()
     {
@@ -257,11 +263,10 @@ private slots:
             const auto optional = [](const std::optional<double>& value) {
                 return value ? QString::number(*value) : QStringLiteral("-");
             };
-            static const std::map<Unit, QString> units{{Unit::None, QStringLiteral("none")},
-                                                       {Unit::Millimetre, QStringLiteral("mm")},
-                                                       {Unit::Centimetre, QStringLiteral("cm")},
-                                                       {Unit::Inch, QStringLiteral("in")},
-                                                       {Unit::Degree, QStringLiteral("deg")}};
+            static const std::map<Unit, QString> units{
+                {Unit::None, QStringLiteral("none")},     {Unit::Millimetre, QStringLiteral("mm")},
+                {Unit::Centimetre, QStringLiteral("cm")}, {Unit::Inch, QStringLiteral("in")},
+                {Unit::Foot, QStringLiteral("ft")},       {Unit::Degree, QStringLiteral("deg")}};
             found = QStringLiteral("%1 %2 %3 %4 %5")
                         .arg(QString::number(number->value), optional(number->high),
                              optional(number->grouped), QString::number(number->step, 'g', 4),
