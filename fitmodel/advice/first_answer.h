@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: MIT
 //
 // What can be said of a rider before there is a frame to choose: an advice on a frame of ordinary
-// angles (`reference_frame` in assets/weights.json). Its target and the frame it asks for hardly
-// depend on the frame that they are worked out on; the rest of it is not to be told.
+// angles (`reference_frame` in assets/weights.json). With one bar and one angle of the stem, its
+// target and the frame it asks for hardly depend on the frame that they are worked out on; the rest
+// of it is not to be told.
 #pragma once
 
 #include "advice/advise.h"

@@ -236,12 +236,14 @@ private slots:
         }
     }
 
-    // Before there is a frame, what is said of the frame to look for is what is said with one on
-    // the table: nine times in ten within half a size (stack 22 mm a size, tests/study/runs).
+    // Before there is a frame, what is said of the frame to look for is what is said with one on the
+    // table, as long as the box's bar and the angle of its stem are the same: a quarter of a size
+    // (stack 22 mm a size, tests/study/runs) is more than any frame of these makes of it.
     void shouldAskForTheSameFrameBeforeThereIsOne()
     {
         RandomBriefs briefs(77);
-        int compared = 0, near = 0;
+        int compared = 0;
+        int near = 0;
         for (int i = 0; i < samples(400); ++i) {
             const RandomBrief brief = briefs.next();
             const Decided d = decided(fittingOf(brief));
@@ -251,15 +253,21 @@ private slots:
                                              brief.bicycle, brief.stock, tables());
             if (!d.advice.solved || !first.solved)
                 continue;
+            const Setup& one = first.leading().best->setup;
+            const Setup& other = d.advice.leading().best->setup;
+            if (one.cockpit.bar != other.cockpit.bar
+                || std::abs(one.stem.angle.deg() - other.stem.angle.deg()) > 0.5)
+                continue;
             ++compared;
-            const auto off = [](const Range& one, const Range& other) {
-                return std::max(std::abs(one.low - other.low), std::abs(one.high - other.high));
+            const auto off = [](const Range& ours, const Range& theirs) {
+                return std::max(std::abs(ours.low - theirs.low),
+                                std::abs(ours.high - theirs.high));
             };
-            near += off(first.asked.stackMm, d.advice.asked.stackMm) <= 11.0
-                    && off(first.asked.reachMm, d.advice.asked.reachMm) <= 11.0;
+            near += off(first.asked.stackMm, d.advice.asked.stackMm) < 5.5
+                    && off(first.asked.reachMm, d.advice.asked.reachMm) < 7.5;
         }
-        QVERIFY(compared > samples(200));
-        QVERIFY2(near >= 0.9 * compared,
+        QVERIFY(compared > samples(100));
+        QVERIFY2(near >= 0.95 * compared,
                  qPrintable(QStringLiteral("%1 of %2").arg(near).arg(compared)));
     }
 

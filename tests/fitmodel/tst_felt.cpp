@@ -332,7 +332,7 @@ private slots:
     void shouldNameASizeFromItsLeadOn()
     {
         int slight = 0, clear = 0;
-        for (int i = 0; i < samples(60); ++i) {
+        for (int i = 0; i < samples(120); ++i) {
             const Fitting brief = between(i);
             const Prepared prepared = prepare(brief.frames, brief.bicycle, brief.stock, tables());
             const Advice first = advise(brief.rider, brief.riding, {}, prepared, tables());
