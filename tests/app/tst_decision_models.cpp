@@ -221,7 +221,7 @@ private slots:
         QVERIFY(worked.start(fitting));
         QCOMPARE(model.state(), DecisionModel::Lacking);
         const Advice& first = *worked.session.solution().first;
-        QCOMPARE(model.asked().items(), firstAnswerSection(first).items);
+        QCOMPARE(model.asked().items(), ToldSection(firstAnswerSection(first)).items());
         QVERIFY(model.asked().items()[0].contains(plain(first.asked.stackMm.low)));
         QVERIFY(model.asked().items()[1].contains(mm(first.target.saddle.heightMm)));
         QCOMPARE(model.asked().items().size(), 2);

@@ -236,9 +236,9 @@ private slots:
         }
     }
 
-    // Before there is a frame, what is said of the frame to look for is what is said with one on the
-    // table, as long as the box's bar and the angle of its stem are the same: a quarter of a size
-    // (stack 22 mm a size, tests/study/runs) is more than any frame of these makes of it.
+    // Before there is a frame, what is said of the frame to look for is what is said with one on
+    // the table, as long as the box's bar and the angle of its stem are the same: a quarter of a
+    // size (stack 22 mm a size, tests/study/runs) is more than any frame of these makes of it.
     void shouldAskForTheSameFrameBeforeThereIsOne()
     {
         RandomBriefs briefs(77);
@@ -260,8 +260,7 @@ private slots:
                 continue;
             ++compared;
             const auto off = [](const Range& ours, const Range& theirs) {
-                return std::max(std::abs(ours.low - theirs.low),
-                                std::abs(ours.high - theirs.high));
+                return std::max(std::abs(ours.low - theirs.low), std::abs(ours.high - theirs.high));
             };
             near += off(first.asked.stackMm, d.advice.asked.stackMm) < 5.5
                     && off(first.asked.reachMm, d.advice.asked.reachMm) < 7.5;
