@@ -161,7 +161,7 @@ private:
     qint64 m_versionAtMs = 0; ///< when that was done last
     bool m_draftFails = false;
     bool m_draftLies = false; ///< of what a file of the folder could not take
-    std::string m_namedFor; ///< the rider that the file was named for
+    std::string m_namedFor;   ///< the rider that the file was named for
     QString m_writeFails;     ///< what was told of it; empty while writing succeeds
     QString m_notice;
     QString m_noticeLevel;
