@@ -61,10 +61,8 @@ void Documents::setSession(Session* session)
 {
     if (m_session == session)
         return;
-    if (m_session) {
-        settle();
+    if (m_session)
         m_session->disconnect(this);
-    }
     m_session = session;
     emit sessionChanged();
     if (!session)
