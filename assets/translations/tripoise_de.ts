@@ -7372,6 +7372,10 @@
         <translation>eine Größe hat keinen Namen, darum ist vermutet, welche Zahlen zu welcher Größe gehören; angenommen wird: ein Name für jede, oder Ihre Bestätigung</translation>
     </message>
     <message>
+        <source>%1 is printed once for two settings, so for %2 it is a guess; accepted: the same, or it is left out</source>
+        <translation>%1 steht nur einmal für zwei Stellungen, ist also für %2 vermutet; angenommen wird: dasselbe, oder es wird ausgelassen</translation>
+    </message>
+    <message>
         <source>%1 was taken for %2, which is a guess; accepted: the same or another meaning, assigned by hand</source>
         <translation>%1 wurde für %2 gehalten, das ist vermutet; angenommen wird: dieselbe oder eine andere Bedeutung, von Hand zugewiesen</translation>
     </message>

@@ -19,6 +19,7 @@ struct Lane {
     std::vector<CellPlace> unitCells;
     HeadingRead read;                 ///< of the heading, or of what its letter stands for
     std::optional<std::size_t> piece; ///< of two in each cell, "65 / 65.5"
+    bool ofFirstSetting = false;      ///< maybe, and this is the second's
     std::vector<std::optional<CellPlace>> cells; ///< by size
 };
 

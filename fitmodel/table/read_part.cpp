@@ -247,11 +247,17 @@ private:
                     lineName(m_grid.rows[m_layout.rowsRead].front().line));
         if (m_result.sizesFrom == SizesFrom::Guessed)
             problem(ProblemCode::SizesGuessed, {});
-        for (const ReadColumn& column : m_result.columns)
-            if (column.meaning && column.from == ColumnFrom::Guessed && !column.headedAs
-                && !isSetAside(*column.meaning) && !isToldTwice(column))
-                problem(ProblemCode::ColumnGuessed, lineName(column.line), shown(column.heading),
-                        {std::string(keyOf(*column.meaning))});
+        for (std::size_t i = 0; i < m_result.columns.size(); ++i) {
+            const ReadColumn& column = m_result.columns[i];
+            if (!column.meaning || column.from != ColumnFrom::Guessed || column.headedAs
+                || isSetAside(*column.meaning) || isToldTwice(column))
+                continue;
+            std::vector<std::string> names{std::string(keyOf(*column.meaning))};
+            if (m_layout.lanes[i].ofFirstSetting)
+                names.push_back(shown(m_result.model.value_or(std::string())));
+            problem(ProblemCode::ColumnGuessed, lineName(column.line), shown(column.heading),
+                    std::move(names));
+        }
         if (!isGeometry())
             problem(hasNumbers() ? ProblemCode::NoGeometry : ProblemCode::NoTable, {});
         else if (!m_layout.places.sizes.named)

@@ -128,12 +128,10 @@ private:
             }
             Lane& kept = one.layout.lanes.emplace_back(lane);
             // A table is of its first setting where it does not say.
-            if (lane.read.settings.empty())
-                kept.read.guessed =
-                    lane.read.guessed
-                    || (high != m_firstHigh && changesWithSetting(lane.read.column));
-            else
-                kept.read.guessed = false;
+            kept.ofFirstSetting = lane.read.settings.empty() && high != m_firstHigh
+                                  && changesWithSetting(lane.read.column);
+            kept.read.guessed =
+                lane.read.settings.empty() && (lane.read.guessed || kept.ofFirstSetting);
             if (lane.read.settings.size() == 2)
                 kept.piece = lane.read.settings.front().high == high ? 0 : 1;
         }

@@ -210,6 +210,10 @@ QString tableProblem(const Problem& problem, const QString& value)
         return Words::tr("a size has no name, so which numbers belong to which size is a guess; "
                          "accepted: a name for each, or your word that it is right");
     case ProblemCode::ColumnGuessed:
+        if (names.size() > 1)
+            return Words::tr("%1 is printed once for two settings, so for %2 it is a guess; "
+                             "accepted: the same, or it is left out")
+                .arg(value, names[1]);
         return Words::tr("%1 was taken for %2, which is a guess; accepted: the same or another "
                          "meaning, assigned by hand")
             .arg(value, geometryName(names.value(0).toStdString()));
