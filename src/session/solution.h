@@ -16,9 +16,9 @@ struct Solution {
     std::shared_ptr<const Prepared> prepared; ///< empty while a size is not whole
     std::shared_ptr<const Tables> tables;     ///< with the fitting's weights
     Posterior posterior;
-    std::vector<Lack> lacks; ///< what a decision still needs
+    std::vector<Lack> lacks;     ///< what a decision still needs
     std::optional<Advice> first; ///< what can be said while only a frame is lacking
-    Advice advice;           ///< not solved while something is lacking, or where nothing fits
+    Advice advice;               ///< not solved while something is lacking, or where nothing fits
 };
 
 /// Whether two fittings have the same answer: notes, names and what was pulled about do not count.

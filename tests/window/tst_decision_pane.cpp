@@ -42,6 +42,16 @@ QAccessible::Role accessibleRole(QQuickItem* item)
     return accessible ? accessible->role() : QAccessible::NoRole;
 }
 
+/// Two sizes with something for each.
+Fitting withSomethingForEach()
+{
+    Fitting fitting = demoFitting("between-two-sizes");
+    fitting.riding.mix = Mix::only(Use::Commuting);
+    fitting.riding.mix.share[indexOf(Use::Commuting)] = 0.9;
+    fitting.riding.mix.share[indexOf(Use::Touring)] = 0.1;
+    return fitting;
+}
+
 } // namespace
 
 class TestDecisionPane : public QObject {
@@ -90,7 +100,7 @@ private slots:
     void shouldDrawBarsTowardsTheSizeTheySpeakFor()
     {
         DecisionColumn column;
-        QVERIFY(column.start(demoFitting("between-two-sizes")));
+        QVERIFY(column.start(withSomethingForEach()));
         QQuickItem* list = column.item("ledgerList");
         list->setProperty("all", true);
         column.rest();
@@ -178,7 +188,7 @@ private slots:
     void shouldSayWhatALineMeansWhereItIsPointedAt()
     {
         DecisionColumn column({340, 3000});
-        Fitting fitting = demoFitting("between-two-sizes");
+        Fitting fitting = withSomethingForEach();
         fitting.stock.cranksMm.push_back(165.0);
         QVERIFY(column.start(fitting));
         column.open(QStringLiteral("foldMore"));
@@ -222,7 +232,7 @@ private slots:
     void shouldBeWalkedThroughByTheTabKey()
     {
         DecisionColumn column({340, 2400});
-        QVERIFY(column.start(demoFitting("between-two-sizes")));
+        QVERIFY(column.start(withSomethingForEach()));
         column.openAll();
         QMetaObject::invokeMethod(column.item("pane"), "takeFocus");
         QStringList stops;
