@@ -8245,6 +8245,11 @@
         <comment>a size</comment>
         <translation>Gewählt: %1</translation>
     </message>
+    <message>
+        <source>That is for %1; for %2 it fits.</source>
+        <comment>kinds of riding</comment>
+        <translation>Das gilt für %1; für %2 passt sie.</translation>
+    </message>
 </context>
 <context>
     <name>tripoise::BicycleModel</name>

@@ -18,8 +18,11 @@ FrameAsked frameAsked(const ContactTarget& target, const Setup& setup, const Mix
     }
     const Point clamp = target.grip - (setup.grip - setup.clamp);
     constexpr double far = std::numeric_limits<double>::infinity();
-    FrameAsked asked{
-        {far, -far}, {far, -far}, weights.ordinarySpacers.of(statureMm) + weights.spacerUnitMm};
+    const double spacersMm = weights.ordinarySpacers.of(statureMm) + weights.spacerUnitMm;
+    FrameAsked asked{// no frame is looked for that takes more than makers let one stack
+                     {far, -far},
+                     {far, -far},
+                     std::min(spacersMm, tables.frame.metalSpacersMm)};
     const auto widen = [](Range& range, double value) {
         range = {std::min(range.low, value), std::max(range.high, value)};
     };

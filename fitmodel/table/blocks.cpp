@@ -283,40 +283,36 @@ private:
     }
 
     /// The children as cells, or their children as well; those that are blank where it says so.
-    std::vector<std::string> cellsOf(const Block& block, int deeper, bool blanks = false) const
+    template <typename Add>
+    static void eachCell(const Block& block, int deeper, bool blanks, const Add& add)
     {
-        std::vector<std::string> cells;
-        const auto add = [&](const Block& cell) {
+        const auto tell = [&](const Block& cell) {
             if (blanks || cell.leaves() > 0)
-                cells.push_back(textOf(cell));
+                add(cell);
         };
         if (block.children.empty())
-            add(block);
+            tell(block);
         for (const Block& child : block.children) {
             if (deeper == 0 || child.children.empty()) {
-                add(child);
+                tell(child);
                 continue;
             }
             for (const Block& grandchild : child.children)
-                add(grandchild);
+                tell(grandchild);
         }
+    }
+
+    std::vector<std::string> cellsOf(const Block& block, int deeper, bool blanks = false) const
+    {
+        std::vector<std::string> cells;
+        eachCell(block, deeper, blanks, [&](const Block& cell) { cells.push_back(textOf(cell)); });
         return cells;
     }
 
     static std::size_t countOf(const Block& block, int deeper, bool blanks)
     {
         std::size_t count = 0;
-        const auto add = [&](const Block& cell) { count += blanks || cell.leaves() > 0 ? 1 : 0; };
-        if (block.children.empty())
-            add(block);
-        for (const Block& child : block.children) {
-            if (deeper == 0 || child.children.empty()) {
-                add(child);
-                continue;
-            }
-            for (const Block& grandchild : child.children)
-                add(grandchild);
-        }
+        eachCell(block, deeper, blanks, [&](const Block&) { ++count; });
         return count;
     }
 

@@ -44,6 +44,20 @@ QString tooLarge(const QString& size, const UseFit& use, double postMm)
     return {};
 }
 
+/// Of a size that fits some of the riding: which, and which it does not. Empty where it is all one.
+QString ofTheMix(const SizeFit& fit)
+{
+    QStringList fails;
+    QStringList fits;
+    for (const UseFit& use : fit.byUse)
+        (use.state == FitState::Fits ? fits : fails) << nameOf(use.use);
+    return fails.isEmpty() || fits.isEmpty()
+               ? QString()
+               : QLatin1Char(' ')
+                     + Words::tr("That is for %1; for %2 it fits.", "kinds of riding")
+                           .arg(listed(fails), listed(fits));
+}
+
 /// What the size lacks.
 QStringList partsToOrder(const Candidate& candidate)
 {
@@ -120,8 +134,8 @@ QString fitSentence(const Candidate& candidate, const Prepared& prepared)
                                  : Words::tr("%1 fits with a part to order: %2.", "a size, a part"))
             .arg(size, listed(parts));
     }
-    case FitState::TooSmall: return use ? tooSmall(size, *use, postMm) : QString();
-    case FitState::TooLarge: return use ? tooLarge(size, *use, postMm) : QString();
+    case FitState::TooSmall: return use ? tooSmall(size, *use, postMm) + ofTheMix(fit) : QString();
+    case FitState::TooLarge: return use ? tooLarge(size, *use, postMm) + ofTheMix(fit) : QString();
     case FitState::Barred:
         return candidate.limits.empty() ? QString() : sentence(candidate.limits.front());
     }

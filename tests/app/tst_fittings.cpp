@@ -3,13 +3,13 @@
 // The folder of the fittings: files made, named and written by themselves, versions, the list and
 // its index; whatever happens to disk or folder, nothing typed is lost and all of it is told.
 #include "app/desk.h"
+#include "app/files_holding.h"
 #include "app/second_program.h"
 #include "app/system_calls.h"
 
 #include "fittings/fittings_folder.h"
 #include "fittings/fittings_model.h"
 
-#include <QDirIterator>
 #include <QElapsedTimer>
 #include <QGuiApplication>
 #include <QSignalSpy>
@@ -108,14 +108,7 @@ class TestFittings : public QObject {
     [[nodiscard]] QUrl url(const QString& path) const { return QUrl::fromLocalFile(path); }
     [[nodiscard]] QStringList holding(const QByteArray& text) const
     {
-        QStringList found;
-        for (QDirIterator each(m_own->folder(), QDir::Files | QDir::Hidden,
-                               QDirIterator::Subdirectories);
-             each.hasNext();)
-            if (each.next();
-                bytesOf(each.filePath()).contains(text) || each.filePath().toUtf8().contains(text))
-                found << each.filePath();
-        return found;
+        return filesHolding(text, m_own->folder());
     }
 
 private slots:

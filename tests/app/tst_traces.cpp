@@ -3,6 +3,7 @@
 // A rider is deleted with all that is kept, and nobody else; what goes is counted. The program's
 // own files are their owner's alone.
 #include "app/desk.h"
+#include "app/files_holding.h"
 #include "session/recents.h"
 #include "session/traces.h"
 
@@ -63,14 +64,7 @@ class TestTraces : public QObject {
     /// All files anywhere that hold a text.
     [[nodiscard]] QStringList holding(const QByteArray& text) const
     {
-        QStringList found;
-        for (QDirIterator each(m_own->folder(), QDir::Files | QDir::Hidden,
-                               QDirIterator::Subdirectories);
-             each.hasNext();)
-            if (each.next();
-                bytesOf(each.filePath()).contains(text) || each.filePath().toUtf8().contains(text))
-                found << each.filePath();
-        return found;
+        return filesHolding(text, m_own->folder());
     }
 
 private slots:

@@ -282,6 +282,7 @@ private slots:
             QVERIFY(std::isfinite(d.advice.asked.stackMm.low));
             QVERIFY(d.advice.asked.stackMm.low <= d.advice.asked.stackMm.high);
             QVERIFY(d.advice.asked.reachMm.low <= d.advice.asked.reachMm.high);
+            QVERIFY(d.advice.asked.mostSpacersMm <= 40.0); // metal_spacers_mm in assets/parts.json
             for (const Candidate& candidate : d.advice.candidates) {
                 if (!candidate.best)
                     continue;
